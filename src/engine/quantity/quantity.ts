@@ -1,0 +1,16 @@
+import { Fraction } from './fraction.ts';
+import type { Prefix } from './prefix.ts';
+
+/** The units a circuit is written in. */
+export type Unit = 'V' | 'A' | 'Ω' | 'W' | 'F';
+
+/** A value with its unit, and how it was written, so that it can be written so again. */
+export interface Quantity {
+  /** The exact value in the SI unit, prefix worked in: 4.7 kΩ holds 4700. */
+  readonly value: Fraction;
+  readonly unit: Unit;
+  /** The prefix it was written with. */
+  readonly prefix: Prefix;
+  /** Decimals written after that prefix (12.0 V has 1); absent where no finite decimal is the value (1/3). */
+  readonly decimals?: number;
+}
