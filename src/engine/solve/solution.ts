@@ -1,6 +1,6 @@
 import type { Fraction } from '../quantity/index.ts';
 import type { Said } from '../words/index.ts';
-import type { CautionData, FaultData, ReasonData, RemarkData } from './sayings.ts';
+import type { CautionData, FaultData, ReasonData, RemarkData } from './codes.ts';
 
 /** Why a circuit has no single answer. */
 export type Fault = Said<keyof FaultData> & { readonly ids: readonly string[] };

@@ -1,0 +1,23 @@
+/** What can be wrong with a circuit given as JSON, or with a new value for a component. */
+export interface FormatData {
+  /** Not the type of value that belongs here. */
+  'wrong type': { readonly expected: string; readonly found: string };
+  'unknown version': { readonly found: string };
+  'unknown field': { readonly field: string; readonly suggestion: string };
+  'missing field': { readonly field: string };
+  'unknown kind': { readonly found: string; readonly suggestion: string };
+  'not a label': { readonly found: string; readonly suggestion: string };
+  'label used twice': { readonly id: string };
+  'not a node name': { readonly found: string };
+  'not a number': { readonly found: string };
+  'out of range': { readonly found: string; readonly low: string; readonly high: string };
+  'not on a step': { readonly found: string; readonly nearest: string };
+  'must be positive': { readonly found: string };
+  'lamp needs two ratings': { readonly id: string };
+  'terminals with a supply': Record<never, never>;
+  'terminals missing': Record<never, never>;
+  'terminal unknown': { readonly found: string };
+  'too many components': { readonly count: number; readonly limit: number };
+  'no such component': { readonly id: string; readonly suggestion: string };
+  'cannot be set': { readonly id: string };
+}

@@ -1,0 +1,1 @@
+export type { MistakeData } from './codes.ts';

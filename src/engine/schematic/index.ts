@@ -1,0 +1,1 @@
+export type { Box, Drawing, DrawingStyle, NodeWires, PlacedLabel, PlacedSymbol, Point, RibbonRun } from './drawing.ts';

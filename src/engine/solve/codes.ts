@@ -1,0 +1,46 @@
+/** Why a circuit has no single answer. Lists are ids. */
+export interface FaultData {
+  /** Both ends of an ideal supply are joined without resistance. */
+  'short circuit': { readonly supply: string; readonly path: readonly string[] };
+  /** Ideal supplies in one loop without resistance whose e.m.f.s do not cancel. */
+  'supplies in contradiction': { readonly supplies: readonly string[]; readonly path: readonly string[] };
+  /** A loop without resistance: the share of its branches is not determined. */
+  'share undetermined': { readonly ids: readonly string[] };
+  /** More independent loops than can be solved. */
+  'too many loops': { readonly count: number; readonly limit: number };
+}
+
+/** What is worth knowing of a circuit that has an answer. */
+export interface RemarkData {
+  /** No closed path: every current is 0; the open switches on the way, if any. */
+  'open loop': { readonly switches: readonly string[] };
+  /** Components that are joined to nothing else that is driven. */
+  'cut off': { readonly ids: readonly string[] };
+}
+
+/** Hazards of the real circuit. */
+export interface CautionData {
+  /** A supply whose current is limited by nothing but itself. */
+  'cell shorted': { readonly supply: string };
+  /** Takes more power than its rating; both written with units. */
+  'over its rating': { readonly id: string; readonly power: string; readonly rating: string };
+  /** More than schools treat as extra-low voltage. */
+  'not extra-low voltage': { readonly voltage: string };
+}
+
+/** Why a quantity has no value, or no current. */
+export interface ReasonData {
+  'circuit has a fault': Record<never, never>;
+  'no such quantity': { readonly name: string; readonly suggestion: string };
+  /** A total that has no meaning with several supplies: ask for these instead. */
+  'several supplies': { readonly name: string; readonly instead: readonly string[] };
+  'no supply': { readonly name: string };
+  /** No conducting path between the ends. */
+  'no path': Record<never, never>;
+  /** A branch that is open: its current is 0 because nothing can flow. */
+  'no current': { readonly ids: readonly string[] };
+  /** A voltmeter (or any p.d.) on a part joined to nothing. */
+  'no steady reading': { readonly id: string };
+  /** An open switch, or an ideal voltmeter: no resistance that is a number. */
+  'no finite resistance': { readonly id: string };
+}

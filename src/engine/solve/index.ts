@@ -1,0 +1,2 @@
+export type { CautionData, FaultData, ReasonData, RemarkData } from './codes.ts';
+export type { Caution, ExactSolution, Fault, Readings, Reason, Remark, Solution } from './solution.ts';

@@ -1,0 +1,1 @@
+export type { Irreducible, Parallel, Series, Single, Tree } from './tree.ts';
