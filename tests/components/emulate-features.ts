@@ -1,0 +1,15 @@
+import { executeServerCommand } from '@web/test-runner-commands';
+
+/** What a page may ask of a reader's settings; names as in Media Queries Level 5. */
+export interface Features {
+  readonly 'forced-colors'?: 'active' | 'none';
+  readonly 'prefers-contrast'?: 'more' | 'less' | 'no-preference';
+  readonly 'prefers-color-scheme'?: 'dark' | 'light';
+  readonly 'prefers-reduced-motion'?: 'reduce' | 'no-preference';
+}
+
+/** Sets the reader's settings, and with `print` the medium, of this test file's page; without arguments resets them. */
+export async function emulateFeatures(features: Features = {}, media: 'print' | '' = ''): Promise<void> {
+  const list = Object.entries(features).map(([name, value]) => ({ name, value: String(value) }));
+  await executeServerCommand<boolean, object>('emulate-features', { media, features: list });
+}
