@@ -1,0 +1,70 @@
+import { dirname, relative, resolve } from 'node:path';
+
+/** What each folder of the engine may import; imports point down only. */
+const below = {
+  quantity: [],
+  words: [],
+  circuit: ['quantity', 'words'],
+  topology: ['circuit', 'quantity', 'words'],
+  notation: ['topology', 'circuit', 'quantity', 'words'],
+  solve: ['circuit', 'quantity', 'words'],
+  rules: ['topology', 'solve', 'circuit', 'quantity', 'words'],
+  schematic: ['topology', 'circuit', 'quantity', 'words'],
+};
+
+/** The packages that a layer may import. */
+const packages = { quantity: /^fraction\.js$/, components: /^lit(\/.+)?$/ };
+
+/** Where a path under src stands: its layer, its folder (`engine/solve`, `components/board`) and the rest. */
+function place(path) {
+  const [layer, name, ...rest] = path.split('/');
+  return rest.length > 0
+    ? { layer, name, folder: `${layer}/${name}`, file: rest.join('/') }
+    : { layer, name: layer, folder: layer, file: name };
+}
+
+/** Why a file of src may not import what it does; undefined if it may. */
+function objection(from, to, isType) {
+  if (from.folder === to.folder) return undefined;
+  const face = from.folder === 'components' ? /^(index|define)\.ts$/ : /^index\.ts$/;
+  if (!face.test(to.file)) return 'Another folder is imported through its index.ts.';
+  if (from.layer === 'components') {
+    const may = to.layer === 'components' || to.folder === 'engine';
+    return may ? undefined : 'An element imports the engine through src/engine/index.ts.';
+  }
+  if (to.layer !== 'engine' || to.folder === 'engine') return 'The engine imports only what lies below.';
+  if (from.name === 'engine') return undefined;
+  if (from.name === 'words') return isType ? undefined : 'Words import nothing but types.';
+  return below[from.name]?.includes(to.name) ? undefined : `${from.name} does not stand above ${to.name}.`;
+}
+
+/** The lint rule: the folders of src import each other downwards only, and through their faces. */
+export const layers = {
+  meta: { type: 'problem', schema: [], messages: { layer: '{{ why }}' } },
+  create(context) {
+    const src = resolve(context.cwd, 'src');
+    const from = place(relative(src, context.filename));
+
+    function check(node, source, isType) {
+      const path = source.value;
+      let why;
+      if (path.startsWith('.')) {
+        const target = relative(src, resolve(dirname(context.filename), path));
+        why = target.startsWith('..')
+          ? 'src imports nothing outside src.'
+          : objection(from, place(target), isType);
+      } else {
+        const allowed = packages[from.layer === 'components' ? from.layer : from.name];
+        if (!allowed?.test(path)) why = `${from.folder} may not import the package ${path}.`;
+      }
+      if (why) context.report({ node, messageId: 'layer', data: { why } });
+    }
+
+    return {
+      ImportDeclaration: (node) => check(node, node.source, node.importKind === 'type'),
+      ExportAllDeclaration: (node) => check(node, node.source, node.exportKind === 'type'),
+      ExportNamedDeclaration: (node) => node.source && check(node, node.source, node.exportKind === 'type'),
+      ImportExpression: (node) => node.source.type === 'Literal' && check(node, node.source, false),
+    };
+  },
+};
