@@ -13,6 +13,8 @@ export interface FormatData {
   'out of range': { readonly found: string; readonly low: string; readonly high: string };
   'not on a step': { readonly found: string; readonly nearest: string };
   'must be positive': { readonly found: string };
+  'must not be negative': { readonly found: string };
+  'no step fits': { readonly low: string; readonly high: string };
   'lamp needs two ratings': { readonly id: string };
   'terminals with a supply': Record<never, never>;
   'terminals missing': Record<never, never>;

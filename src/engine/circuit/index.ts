@@ -1,2 +1,21 @@
+export { checkRange } from './check-range.ts';
+export { circuitFrom, componentLimit } from './circuit-from.ts';
+export { circuitToJSON, type CircuitJSON, type ComponentJSON } from './circuit-to-json.ts';
 export type { FormatData } from './codes.ts';
-export type { Circuit, Component, Kind, Lamp, Meter, Range, Resistor, Supply, Switch, Wire } from './model.ts';
+export { CircuitFormatError } from './format-error.ts';
+export type {
+  Circuit,
+  Component,
+  Kind,
+  Lamp,
+  Meter,
+  Range,
+  Resistor,
+  Supply,
+  Switch,
+  Wire,
+} from './model.ts';
+export { nearest } from './nearest.ts';
+export { defaultStep, lastSetting, nearestSetting, settingAt } from './range.ts';
+export { resistanceOf } from './resistance.ts';
+export { withValue, type Setting } from './with-value.ts';

@@ -1,3 +1,16 @@
+export { decimalsOf, quantity } from './as-written.ts';
+export { fixed, leadingPower, significant } from './figures.ts';
 export { Fraction, powerOfTen } from './fraction.ts';
+export { preferred, preferredPlace, type Series as PreferredSeries } from './preferred.ts';
 export { exponentOf, prefixFor, type Prefix } from './prefix.ts';
 export type { Quantity, Unit } from './quantity.ts';
+export {
+  figuresWritten,
+  sharedPrefix,
+  suitablePrefix,
+  thinSpace,
+  writeQuantity,
+  writeReading,
+  type Writing,
+  type Written,
+} from './write.ts';

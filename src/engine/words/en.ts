@@ -6,4 +6,7 @@ import { solve } from './en/solve.ts';
 import type { Language } from './language.ts';
 
 /** English. */
-export const en: Language = { tag: 'en', sentences: { ...circuit, ...notation, ...solve, ...rules, ...elements } };
+export const en: Language = {
+  tag: 'en',
+  sentences: { ...circuit, ...notation, ...solve, ...rules, ...elements },
+};

@@ -4,10 +4,13 @@ import type { Sentences } from '../language.ts';
 /** What can be wrong with JSON or with a new value. */
 export const circuit: Sentences<FormatData> = {
   'wrong type': ({ expected, found }) => `Expected ${expected}, found ${found}.`,
-  'unknown version': ({ found }) => `Version ${found} of the circuit format is not known here; write "version": 1.`,
-  'unknown field': ({ field, suggestion }) => `"${field}" is not a field here${suggestion && `; did you mean "${suggestion}"?`}`,
+  'unknown version': ({ found }) =>
+    `Version ${found} of the circuit format is not known here; write "version": 1.`,
+  'unknown field': ({ field, suggestion }) =>
+    `"${field}" is not a field here${suggestion && `; did you mean "${suggestion}"?`}`,
   'missing field': ({ field }) => `The field "${field}" is missing.`,
-  'unknown kind': ({ found, suggestion }) => `"${found}" is not a kind of component${suggestion && `; did you mean "${suggestion}"?`}`,
+  'unknown kind': ({ found, suggestion }) =>
+    `"${found}" is not a kind of component${suggestion && `; did you mean "${suggestion}"?`}`,
   'not a label': ({ found, suggestion }) => `"${found}" cannot be a label; write one such as ${suggestion}.`,
   'label used twice': ({ id }) => `${id} is the label of two components; give one of them another number.`,
   'not a node name': ({ found }) => `A node is named by a text of 1 to 64 characters, not by ${found}.`,
@@ -15,11 +18,18 @@ export const circuit: Sentences<FormatData> = {
   'out of range': ({ found, low, high }) => `${found} is outside ${low} to ${high}.`,
   'not on a step': ({ found, nearest }) => `${found} is not one of the settings; the nearest is ${nearest}.`,
   'must be positive': ({ found }) => `This must be more than 0, not ${found}.`,
-  'lamp needs two ratings': ({ id }) => `${id} needs its resistance, or two of its voltage, power and current.`,
+  'must not be negative': ({ found }) => `This must be 0 or more, not ${found}.`,
+  'no step fits': ({ low, high }) =>
+    `No even step leads from ${low} through this value to ${high}; write one.`,
+  'lamp needs two ratings': ({ id }) =>
+    `${id} needs its resistance, or two of its voltage, power and current.`,
   'terminals with a supply': () => 'A circuit with a supply has no terminals; leave them out.',
-  'terminals missing': () => 'A network without a supply needs its two terminals, such as "terminals": ["a", "b"].',
+  'terminals missing': () =>
+    'A network without a supply needs its two terminals, such as "terminals": ["a", "b"].',
   'terminal unknown': ({ found }) => `No component is joined to the terminal "${found}".`,
-  'too many components': ({ count, limit }) => `${count} components are more than the ${limit} that can be read.`,
-  'no such component': ({ id, suggestion }) => `There is no ${id} in this circuit${suggestion && `; did you mean ${suggestion}?`}`,
+  'too many components': ({ count, limit }) =>
+    `${count} components are more than the ${limit} that can be read.`,
+  'no such component': ({ id, suggestion }) =>
+    `There is no ${id} in this circuit${suggestion && `; did you mean ${suggestion}?`}`,
   'cannot be set': ({ id }) => `${id} has no value that can be set.`,
 };

@@ -12,17 +12,24 @@ export const solve: Sentences<FaultData & RemarkData & CautionData & ReasonData>
     `${all(supplies)} set different p.d.s between the same two points, which cannot both be true. Give one of them an internal resistance.`,
   'share undetermined': ({ ids }) =>
     `${all(ids)} are joined without any resistance, so how the current shares between them is not determined. Leave one out, or give one a resistance.`,
-  'too many loops': ({ count, limit }) => `This circuit has ${count} independent loops, more than the ${limit} that can be solved here.`,
+  'too many loops': ({ count, limit }) =>
+    `This circuit has ${count} independent loops, more than the ${limit} that can be solved here.`,
   'open loop': ({ switches }) =>
-    switches.length > 0 ? `No current: the circuit is open at ${all(switches)}.` : 'No current: there is no closed path from the supply back to itself.',
+    switches.length > 0
+      ? `No current: the circuit is open at ${all(switches)}.`
+      : 'No current: there is no closed path from the supply back to itself.',
   'cut off': ({ ids }) => `${all(ids)} ${ids.length === 1 ? 'is' : 'are'} cut off from the rest.`,
   'cell shorted': ({ supply }) =>
     `Caution: a real ${supply} in a short circuit can get hot, vent or start a fire. Do not build this. ${local}`,
-  'over its rating': ({ id, power, rating }) => `Caution: ${id} takes ${power}, more than its rating of ${rating}; it can burn. ${local}`,
-  'not extra-low voltage': ({ voltage }) => `Caution: ${voltage} is more than schools treat as extra-low voltage. Do not build this. ${local}`,
+  'over its rating': ({ id, power, rating }) =>
+    `Caution: ${id} takes ${power}, more than its rating of ${rating}; it can burn. ${local}`,
+  'not extra-low voltage': ({ voltage }) =>
+    `Caution: ${voltage} is more than schools treat as extra-low voltage. Do not build this. ${local}`,
   'circuit has a fault': () => 'The circuit has a fault, so there is no reading.',
-  'no such quantity': ({ name, suggestion }) => `“${name}” is not a quantity of this circuit${suggestion && `; did you mean ${suggestion}?`}`,
-  'several supplies': ({ name, instead }) => `${name} is not defined with several supplies; ask for ${any(instead)}.`,
+  'no such quantity': ({ name, suggestion }) =>
+    `“${name}” is not a quantity of this circuit${suggestion && `; did you mean ${suggestion}?`}`,
+  'several supplies': ({ name, instead }) =>
+    `${name} is not defined with several supplies; ask for ${any(instead)}.`,
   'no supply': ({ name }) => `${name} is not defined without a supply.`,
   'no path': () => 'no path for a current',
   'no current': () => 'no current',

@@ -1,0 +1,66 @@
+import { componentFrom, node } from './component-from.ts';
+import { object, refuse, shown } from './fields.ts';
+import type { Circuit, Component } from './model.ts';
+
+/** The most components that the JSON form may hold. */
+export const componentLimit = 200_000;
+
+/** Reads the two terminals of a network without a supply; a circuit with a supply has none. */
+function terminalsOf(
+  found: unknown,
+  components: readonly Component[],
+): readonly [string, string] | undefined {
+  const supplied = components.some(({ kind }) => kind === 'supply');
+  if (found === undefined && supplied) return undefined;
+  if (found === undefined) refuse('', { code: 'terminals missing', data: {} });
+  if (supplied) refuse('terminals', { code: 'terminals with a supply', data: {} });
+  const list: readonly unknown[] = Array.isArray(found) ? found : [];
+  if (list.length !== 2) {
+    refuse('terminals', {
+      code: 'wrong type',
+      data: { expected: 'a list of two nodes', found: shown(found) },
+    });
+  }
+  const [first, second] = [node(list[0], 'terminals[0]'), node(list[1], 'terminals[1]')];
+  for (const terminal of [first, second]) {
+    if (!components.some(({ from, to }) => from === terminal || to === terminal)) {
+      refuse('terminals', { code: 'terminal unknown', data: { found: terminal } });
+    }
+  }
+  return [first, second];
+}
+
+/**
+ * Reads a circuit from untrusted JSON: `{"version": 1, "components": […], "terminals": […]}`, values as numbers or exact texts
+ * ("4.7", "1/3") in SI units. Throws CircuitFormatError with the path of what is wrong.
+ */
+export function circuitFrom(json: unknown): Circuit {
+  const fields = object(json, '', ['version', 'components', 'terminals']);
+  const version = fields['version'];
+  if (version === undefined) refuse('', { code: 'missing field', data: { field: 'version' } });
+  if (version !== 1) refuse('version', { code: 'unknown version', data: { found: shown(version) } });
+  const list: unknown = fields['components'];
+  if (!Array.isArray(list)) {
+    refuse('components', {
+      code: 'wrong type',
+      data: { expected: 'a list of components', found: shown(list) },
+    });
+  }
+  if (list.length > componentLimit) {
+    refuse('components', {
+      code: 'too many components',
+      data: { count: list.length, limit: componentLimit },
+    });
+  }
+  const labels = new Set<string>();
+  const components = list.map((item: unknown, index) => {
+    const path = `components[${index}]`;
+    const component = componentFrom(item, path);
+    if (labels.has(component.id))
+      refuse(`${path}.id`, { code: 'label used twice', data: { id: component.id } });
+    labels.add(component.id);
+    return component;
+  });
+  const terminals = terminalsOf(fields['terminals'], components);
+  return terminals ? { components, terminals } : { components };
+}

@@ -1,0 +1,164 @@
+import type { Component, Range } from './model.ts';
+import { exactNumber, field, object, refuse, requiredField, shown, truth, type Fields } from './fields.ts';
+import { nearest } from './nearest.ts';
+import { checkRange } from './check-range.ts';
+
+const common = ['id', 'kind', 'from', 'to', 'hidden'];
+const label = /^[A-Z]{1,20}[a-z]{0,20}\d{0,9}[a-z]?$/;
+
+/** The fields of each kind, besides those that all have. */
+const fieldsOf = {
+  supply: ['emf', 'internalResistance', 'cells'],
+  resistor: ['resistance', 'range', 'tolerance', 'ratedPower'],
+  lamp: ['resistance', 'ratedVoltage', 'ratedPower', 'ratedCurrent'],
+  switch: ['closed'],
+  ammeter: ['resistance'],
+  voltmeter: ['resistance'],
+  wire: [],
+} as const satisfies Record<Component['kind'], readonly string[]>;
+
+function isKind(value: unknown): value is Component['kind'] {
+  return typeof value === 'string' && Object.hasOwn(fieldsOf, value);
+}
+
+function text(fields: Fields, name: string, path: string): string {
+  const found = fields[name];
+  if (found === undefined) refuse(path, { code: 'missing field', data: { field: name } });
+  if (typeof found === 'string') return found;
+  refuse(`${path}.${name}`, { code: 'wrong type', data: { expected: 'a text', found: shown(found) } });
+}
+
+/** Reads the name of a node: any text of 1 to 64 characters. */
+export function node(found: unknown, path: string): string {
+  if (typeof found === 'string' && found.length > 0 && found.length <= 64) return found;
+  refuse(path, { code: 'not a node name', data: { found: shown(found) || 'an empty text' } });
+}
+
+function labelOf(fields: Fields, path: string): string {
+  const id = text(fields, 'id', path);
+  if (label.test(id)) return id;
+  refuse(`${path}.id`, { code: 'not a label', data: { found: shown(id), suggestion: 'R1' } });
+}
+
+function rangeOf(fields: Fields, path: string): Range | undefined {
+  if (fields['range'] === undefined) return undefined;
+  const where = `${path}.range`;
+  const range = object(fields['range'], where, ['min', 'max', 'step', 'scale']);
+  const scale = range['scale'];
+  if (scale !== undefined && scale !== 'log' && scale !== 'E12' && scale !== 'E24') {
+    refuse(`${where}.scale`, {
+      code: 'wrong type',
+      data: { expected: '"log", "E12" or "E24"', found: shown(scale) },
+    });
+  }
+  const step = field(range, 'step', where, 'Ω', 'positive');
+  return {
+    min: requiredField(range, 'min', where, 'Ω', scale ? 'positive' : 'not negative'),
+    max: requiredField(range, 'max', where, 'Ω', 'positive'),
+    ...(step && { step }),
+    ...(scale && { scale }),
+  };
+}
+
+function cellsOf(fields: Fields, path: string): number | undefined {
+  const found = fields['cells'];
+  if (
+    found === undefined ||
+    (typeof found === 'number' && Number.isInteger(found) && found > 0 && found <= 1000)
+  )
+    return found;
+  refuse(`${path}.cells`, {
+    code: 'wrong type',
+    data: { expected: 'a whole number from 1 to 1000', found: shown(found) },
+  });
+}
+
+function percent(
+  fields: Fields,
+  path: string,
+): { readonly tolerance?: NonNullable<ReturnType<typeof exactNumber>>['exact'] } {
+  const found = fields['tolerance'];
+  if (found === undefined) return {};
+  const number = exactNumber(found);
+  if (!number) refuse(`${path}.tolerance`, { code: 'not a number', data: { found: shown(found) } });
+  if (number.exact.compare(0) <= 0 || number.exact.compare(100) >= 0) {
+    refuse(`${path}.tolerance`, {
+      code: 'out of range',
+      data: { found: shown(found), low: '0', high: '100' },
+    });
+  }
+  return { tolerance: number.exact };
+}
+
+/** Leaves out the fields that are absent. */
+function present<T extends object>(fields: T): { [K in keyof T]?: Exclude<T[K], undefined> } {
+  const kept: { [K in keyof T]?: Exclude<T[K], undefined> } = {};
+  for (const key in fields) {
+    const value = fields[key];
+    if (value !== undefined) kept[key] = value as Exclude<T[typeof key], undefined>;
+  }
+  return kept;
+}
+
+/** Reads one component of the JSON form. Throws CircuitFormatError. */
+export function componentFrom(json: unknown, path: string): Component {
+  const all = object(json, path, [...common, ...new Set(Object.values(fieldsOf).flat())]);
+  const kind = text(all, 'kind', path);
+  if (!isKind(kind)) {
+    refuse(`${path}.kind`, {
+      code: 'unknown kind',
+      data: { found: shown(kind), suggestion: nearest(kind, Object.keys(fieldsOf)) },
+    });
+  }
+  const fields = object(json, path, [...common, ...fieldsOf[kind]]);
+  const hidden = truth(fields, 'hidden', path);
+  const ends = {
+    id: labelOf(fields, path),
+    from: node(text(fields, 'from', path), `${path}.from`),
+    to: node(text(fields, 'to', path), `${path}.to`),
+    ...(hidden && { hidden }),
+  };
+  const ohms = (name: string): ReturnType<typeof field> => field(fields, name, path, 'Ω', 'not negative');
+  switch (kind) {
+    case 'supply':
+      return {
+        ...ends,
+        kind,
+        emf: requiredField(fields, 'emf', path, 'V', 'any'),
+        ...present({ internalResistance: ohms('internalResistance'), cells: cellsOf(fields, path) }),
+      };
+    case 'resistor':
+      return checkRange(
+        {
+          ...ends,
+          kind,
+          resistance: requiredField(fields, 'resistance', path, 'Ω', 'not negative'),
+          ...percent(fields, path),
+          ...present({
+            range: rangeOf(fields, path),
+            ratedPower: field(fields, 'ratedPower', path, 'W', 'positive'),
+          }),
+        },
+        path,
+      );
+    case 'lamp': {
+      const ratings = present({
+        resistance: field(fields, 'resistance', path, 'Ω', 'positive'),
+        ratedVoltage: field(fields, 'ratedVoltage', path, 'V', 'positive'),
+        ratedPower: field(fields, 'ratedPower', path, 'W', 'positive'),
+        ratedCurrent: field(fields, 'ratedCurrent', path, 'A', 'positive'),
+      });
+      if (Object.keys(ratings).length !== (ratings.resistance ? 1 : 2)) {
+        refuse(path, { code: 'lamp needs two ratings', data: { id: ends.id } });
+      }
+      return { ...ends, kind, ...ratings };
+    }
+    case 'switch':
+      return { ...ends, kind, closed: truth(fields, 'closed', path) ?? false };
+    case 'ammeter':
+    case 'voltmeter':
+      return { ...ends, kind, ...present({ resistance: ohms('resistance') }) };
+    case 'wire':
+      return { ...ends, kind };
+  }
+}

@@ -1,0 +1,91 @@
+import { Fraction, quantity, type Quantity, type Unit } from '../quantity/index.ts';
+import type { Said } from '../words/index.ts';
+import type { FormatData } from './codes.ts';
+import { CircuitFormatError } from './format-error.ts';
+import { nearest } from './nearest.ts';
+
+/** A JSON object whose fields are not known yet. */
+export type Fields = Readonly<Record<string, unknown>>;
+
+/** Refuses what stands at a path. */
+export function refuse(path: string, said: Said<keyof FormatData>): never {
+  throw new CircuitFormatError(path, said);
+}
+
+/** What a value is, for a sentence: short, and never the whole of a long text. */
+export function shown(value: unknown): string {
+  if (value === null || value === undefined || typeof value === 'number' || typeof value === 'boolean')
+    return String(value);
+  if (typeof value === 'string') return value.length > 40 ? `${value.slice(0, 40)}…` : value;
+  return Array.isArray(value) ? 'a list' : 'an object';
+}
+
+/** Reads a JSON object that holds none but the given fields. */
+export function object(value: unknown, path: string, known: readonly string[]): Fields {
+  if (typeof value !== 'object' || value === null || Array.isArray(value)) {
+    refuse(path, { code: 'wrong type', data: { expected: 'an object', found: shown(value) } });
+  }
+  const fields: Fields = { ...value };
+  for (const field of Object.keys(fields)) {
+    if (!known.includes(field)) {
+      refuse(path, {
+        code: 'unknown field',
+        data: { field: shown(field), suggestion: nearest(field, known) },
+      });
+    }
+  }
+  return fields;
+}
+
+const decimal = /^-?(\d{1,30})(\.\d{1,30})?([eE][+-]?\d{1,2})?$/;
+const ratio = /^-?\d{1,30}\/\d{1,30}$/;
+
+/** An exact number from a JSON number or from a text such as "4.7" or "1/3"; undefined where it is neither. */
+export function exactNumber(
+  value: unknown,
+): { readonly exact: Fraction; readonly decimals: number } | undefined {
+  const text = typeof value === 'number' ? String(value) : typeof value === 'string' ? value.trim() : '';
+  const match = decimal.exec(text);
+  if (match && Math.abs(Number(match[3]?.slice(1) ?? 0)) <= 30) {
+    const decimals = match[3] ? 0 : (match[2]?.length ?? 1) - 1;
+    return { exact: new Fraction(text), decimals };
+  }
+  return ratio.test(text) && !/\/0+$/.test(text) ? { exact: new Fraction(text), decimals: 0 } : undefined;
+}
+
+/** Reads the quantity of a field; `sign` says what values it may have. */
+export function field(
+  fields: Fields,
+  name: string,
+  path: string,
+  unit: Unit,
+  sign: 'any' | 'not negative' | 'positive',
+): Quantity | undefined {
+  const found = fields[name];
+  if (found === undefined) return undefined;
+  const number = exactNumber(found);
+  const where = `${path}.${name}`;
+  if (!number) refuse(where, { code: 'not a number', data: { found: shown(found) } });
+  const { exact, decimals } = number;
+  if (sign === 'positive' && exact.compare(0) <= 0) {
+    refuse(where, { code: 'must be positive', data: { found: shown(found) } });
+  }
+  if (sign === 'not negative' && exact.compare(0) < 0) {
+    refuse(where, { code: 'must not be negative', data: { found: shown(found) } });
+  }
+  return quantity(exact, unit, '', decimals);
+}
+
+/** The same, where the field must be there. */
+export function requiredField(...[fields, name, path, unit, sign]: Parameters<typeof field>): Quantity {
+  return (
+    field(fields, name, path, unit, sign) ?? refuse(path, { code: 'missing field', data: { field: name } })
+  );
+}
+
+/** Reads true or false; absent is undefined. */
+export function truth(fields: Fields, name: string, path: string): boolean | undefined {
+  const found = fields[name];
+  if (found === undefined || typeof found === 'boolean') return found;
+  refuse(`${path}.${name}`, { code: 'wrong type', data: { expected: 'true or false', found: shown(found) } });
+}
