@@ -1,0 +1,82 @@
+// From the compiler's modules in .tmp/build to what is shipped in dist: a module for each element with one chunk
+// that they share, the engine by itself, and everything in one classic script.
+import { existsSync, readdirSync } from 'node:fs';
+import { resolve } from 'node:path';
+import nodeResolve from '@rollup/plugin-node-resolve';
+import terser from '@rollup/plugin-terser';
+
+const build = '.tmp/build';
+const define = (name) => `${build}/components/${name}/define.js`;
+const names = readdirSync(`${build}/components`).filter((name) => existsSync(define(name)));
+const all = `${build}/components/all.js`;
+
+/** Lit's build for Node, which browsers run as well, wants stand-ins for two globals of a page: these are ours. */
+const domStandIns = {
+  name: 'dom-stand-ins',
+  resolveId: (id) => (id === '@lit-labs/ssr-dom-shim' ? '\0dom-stand-ins' : null),
+  load: (id) =>
+    id === '\0dom-stand-ins'
+      ? `export const HTMLElement = globalThis.HTMLElement ?? class {};
+         export const customElements = globalThis.customElements ?? { get() {}, define() {} };`
+      : null,
+};
+
+/** The classic script defines the tags and leaves no name behind: an entry without exports. */
+const classicEntry = {
+  name: 'classic-entry',
+  resolveId: (id) => (id === 'classic' ? '\0classic' : null),
+  load: (id) => (id === '\0classic' ? `import ${JSON.stringify(resolve(all))};` : null),
+};
+
+const plugins = [
+  domStandIns,
+  nodeResolve({ exportConditions: ['node', 'production'] }),
+  terser({ module: true, ecma: 2022, compress: { passes: 3 } }),
+];
+
+/** Lit, the engine and whatever two elements need stand in one chunk, so that a page fetches few files. */
+function chunkOf(id, { getModuleInfo }) {
+  const elements = new Set();
+  const seen = new Set();
+  const walk = (module) => {
+    if (seen.has(module)) return;
+    seen.add(module);
+    const info = getModuleInfo(module);
+    if (info.isEntry && !module.endsWith('/all.js')) elements.add(module);
+    else info.importers.forEach(walk);
+  };
+  walk(id);
+  return elements.size > 1 ? 'shared' : undefined;
+}
+
+/** A circular import or an unresolved one is a mistake. */
+function onwarn({ message }) {
+  throw new Error(message);
+}
+
+export default [
+  {
+    input: { rheolet: all, ...Object.fromEntries(names.map((name) => [name, define(name)])) },
+    output: {
+      dir: 'dist',
+      format: 'es',
+      entryFileNames: '[name].js',
+      chunkFileNames: 'chunks/[name].js',
+      manualChunks: chunkOf,
+    },
+    plugins,
+    onwarn,
+  },
+  {
+    input: 'classic',
+    output: { file: 'dist/rheolet.min.js', format: 'iife' },
+    plugins: [classicEntry, ...plugins],
+    onwarn,
+  },
+  {
+    input: `${build}/engine/index.js`,
+    output: { file: 'dist/engine/index.js', format: 'es' },
+    plugins,
+    onwarn,
+  },
+];
