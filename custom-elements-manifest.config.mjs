@@ -1,0 +1,41 @@
+/** Of an element's class keeps what a page may use. */
+function publicFace({ members = [], superclass, ...declaration }) {
+  const isPublic = ({ name, privacy = 'public', static: isStatic }) =>
+    privacy === 'public' && !isStatic && !name.startsWith('#');
+  return {
+    ...declaration,
+    superclass: { name: 'LitElement', package: 'lit' },
+    members: members.filter(isPublic),
+  };
+}
+
+/** A module for each element, under the name of the file that is shipped. */
+function shipped(declaration) {
+  const path = `dist/${declaration.tagName.replace('rheolet-', '')}.js`;
+  const reference = { name: declaration.name, module: path };
+  return {
+    kind: 'javascript-module',
+    path,
+    declarations: [publicFace(declaration)],
+    exports: [
+      { kind: 'js', name: declaration.name, declaration: reference },
+      { kind: 'custom-element-definition', name: declaration.tagName, declaration: reference },
+    ],
+  };
+}
+
+const elementsAsShipped = {
+  name: 'elements-as-shipped',
+  packageLinkPhase({ customElementsManifest }) {
+    const declarations = customElementsManifest.modules.flatMap((module) => module.declarations);
+    customElementsManifest.modules = declarations.filter(({ tagName }) => tagName).map(shipped);
+  },
+};
+
+export default {
+  globs: ['src/components/*/*.ts'],
+  outdir: 'dist',
+  litelement: true,
+  packagejson: false,
+  plugins: [elementsAsShipped],
+};

@@ -1,0 +1,63 @@
+// Whatever a page may use of an element is described in the manifest, and nothing is missing from it.
+import assert from 'node:assert/strict';
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { test } from 'node:test';
+
+const { modules } = JSON.parse(readFileSync('dist/custom-elements.json', 'utf8'));
+const { exports } = JSON.parse(readFileSync('package.json', 'utf8'));
+const elements = modules.flatMap(({ declarations }) => declarations);
+
+const sections = ['attributes', 'members', 'events', 'slots', 'cssParts', 'cssProperties'];
+const names = (element, section) => (element[section] ?? []).map(({ name }) => name);
+
+/** All of the source in an element's folder, as one text. */
+function sourceOf({ tagName }) {
+  const folder = `src/components/${tagName.replace('rheolet-', '')}`;
+  return readdirSync(folder, { recursive: true })
+    .filter((file) => file.endsWith('.ts'))
+    .map((file) => readFileSync(join(folder, file), 'utf8'))
+    .join('\n');
+}
+
+const found = (text, pattern) => [
+  ...new Set([...text.matchAll(pattern)].flatMap(([, list]) => list.split(/\s+/))),
+];
+
+test('every element that is shipped by itself is in the manifest', () => {
+  const shipped = Object.keys(exports).flatMap((name) => /^\.\/(\w+)\.js$/.exec(name)?.[1] ?? []);
+  assert.deepEqual(
+    elements.map(({ tagName }) => tagName).sort(),
+    shipped.map((name) => `rheolet-${name}`).sort(),
+  );
+});
+
+for (const element of elements) {
+  test(`everything public of ${element.tagName} is described`, (t) => {
+    const items = sections.flatMap((section) => (element[section] ?? []).map((item) => [section, item]));
+    t.diagnostic(`${items.length} items`);
+    assert.ok(element.description, 'the element itself');
+    for (const [section, { name, description }] of items)
+      assert.ok(description, `${section}: ${name || 'the default'}`);
+  });
+
+  test(`the parts, slots and custom properties in the source of ${element.tagName} are in its manifest`, () => {
+    const source = sourceOf(element);
+    const missing = (pattern, section) =>
+      assert.deepEqual(
+        found(source, pattern).filter((name) => !names(element, section).includes(name)),
+        [],
+        section,
+      );
+    missing(/\spart="([\w\s-]+)"/g, 'cssParts');
+    missing(/<slot name="([\w-]+)"/g, 'slots');
+    missing(/var\((--rheolet-[\w-]+)/g, 'cssProperties');
+    missing(/['"](rheolet-(?:input|change|hold|problem))['"]/g, 'events');
+  });
+}
+
+test('all elements together have at most thirty custom properties', (t) => {
+  const properties = new Set(elements.flatMap((element) => names(element, 'cssProperties')));
+  t.diagnostic(`${properties.size}: ${[...properties].join(', ')}`);
+  assert.ok(properties.size <= 30);
+});

@@ -1,0 +1,72 @@
+// Weights against their budgets (KiB, gzip -9): exact, no slack.
+import assert from 'node:assert/strict';
+import { readFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { test } from 'node:test';
+import { gzipSync } from 'node:zlib';
+import { build } from 'esbuild';
+
+const budgets = JSON.parse(readFileSync('tests/checks/budgets.json', 'utf8'));
+const core = ['quantity', 'words', 'circuit', 'topology', 'notation', 'solve', 'rules'];
+
+const weigh = (bytes) => gzipSync(bytes, { level: 9 }).length / 1024;
+
+/** The engine without the drawing, with the sentences of English in or out. */
+async function engine({ words }) {
+  const withoutWords = {
+    name: 'without-words',
+    setup: ({ onLoad }) =>
+      onLoad({ filter: /words\/en\.ts$/ }, () => ({
+        contents: "export const en = { tag: 'en', sentences: {} };",
+      })),
+  };
+  const { outputFiles } = await build({
+    stdin: {
+      contents: core.map((name) => `export * from './src/engine/${name}/index.ts';`).join('\n'),
+      resolveDir: '.',
+    },
+    bundle: true,
+    minify: true,
+    format: 'esm',
+    target: 'es2022',
+    write: false,
+    plugins: words ? [] : [withoutWords],
+  });
+  return weigh(outputFiles[0].contents);
+}
+
+/** A script of dist and every file that it imports, directly or not. */
+function fetched(file, seen = new Set()) {
+  if (seen.has(file)) return seen;
+  seen.add(file);
+  for (const [, path] of readFileSync(file, 'utf8').matchAll(/(?:from|import)\s*["'](\.[^"']+)["']/g)) {
+    fetched(join(dirname(file), path), seen);
+  }
+  return seen;
+}
+const files = (...names) => [...new Set(names.flatMap((name) => [...fetched(`dist/${name}.js`)]))];
+const total = (names) => names.map((name) => weigh(readFileSync(name))).reduce((a, b) => a + b, 0);
+
+const bare = await engine({ words: false });
+const weights = {
+  'engine core': bare,
+  'English words': (await engine({ words: true })) - bare,
+  'page with board, resistor, value, meter and rules': total(
+    files('board', 'resistor', 'value', 'meter', 'rules'),
+  ),
+  'all in one': total(['dist/rheolet.min.js']),
+};
+
+for (const [name, budget] of Object.entries(budgets)) {
+  test(`${name} weighs at most ${budget} KiB`, (t) => {
+    t.diagnostic(`${weights[name].toFixed(2)} KiB`);
+    assert.ok(weights[name] <= budget, `${weights[name].toFixed(2)} KiB of ${budget}`);
+  });
+}
+
+test('a page with board, resistor and meter fetches at most four files, none nested deeper than two', () => {
+  const names = files('board', 'resistor', 'meter');
+  assert.ok(names.length <= 4, names.join(', '));
+  for (const chunk of names.filter((name) => name.includes('/chunks/')))
+    assert.equal(fetched(chunk).size, 1, chunk);
+});
