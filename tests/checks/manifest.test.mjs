@@ -3,6 +3,7 @@ import assert from 'node:assert/strict';
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { test } from 'node:test';
+import { withTables } from '../run/element-tables.mjs';
 
 const { modules } = JSON.parse(readFileSync('dist/custom-elements.json', 'utf8'));
 const { exports } = JSON.parse(readFileSync('package.json', 'utf8'));
@@ -60,4 +61,9 @@ test('all elements together have at most thirty custom properties', (t) => {
   const properties = new Set(elements.flatMap((element) => names(element, 'cssProperties')));
   t.diagnostic(`${properties.size}: ${[...properties].join(', ')}`);
   assert.ok(properties.size <= 30);
+});
+
+test('the tables of docs/elements.md are those of the manifest (npm run docs)', async () => {
+  const text = readFileSync('docs/elements.md', 'utf8');
+  assert.equal(text, await withTables(text));
 });
