@@ -1,5 +1,5 @@
 /** Of an element's class keeps what a page may use. */
-function publicFace({ members = [], superclass, ...declaration }) {
+function publicFace({ members = [], ...declaration }) {
   const isPublic = ({ name, privacy = 'public', static: isStatic }) =>
     privacy === 'public' && !isStatic && !name.startsWith('#');
   return {
