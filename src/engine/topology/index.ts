@@ -1,1 +1,3 @@
+export { leaves } from './leaves.ts';
+export { seriesParallel } from './series-parallel.ts';
 export type { Irreducible, Parallel, Series, Single, Tree } from './tree.ts';
