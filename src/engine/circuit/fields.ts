@@ -1,4 +1,4 @@
-import { Fraction, quantity, type Quantity, type Unit } from '../quantity/index.ts';
+import { Fraction, powerOfTen, quantity, type Quantity, type Unit } from '../quantity/index.ts';
 import type { Said } from '../words/index.ts';
 import type { FormatData } from './codes.ts';
 import { CircuitFormatError } from './format-error.ts';
@@ -37,20 +37,20 @@ export function object(value: unknown, path: string, known: readonly string[]): 
   return fields;
 }
 
-const decimal = /^-?(\d{1,30})(\.\d{1,30})?([eE][+-]?\d{1,2})?$/;
+const decimal = /^(-?\d{1,30}(?:\.(\d{1,30}))?)(?:[eE]([+-]?\d{1,2}))?$/;
 const ratio = /^-?\d{1,30}\/\d{1,30}$/;
+const exponentLimit = 30;
 
 /** An exact number from a JSON number or from a text such as "4.7" or "1/3"; undefined where it is neither. */
 export function exactNumber(
   value: unknown,
 ): { readonly exact: Fraction; readonly decimals: number } | undefined {
   const text = typeof value === 'number' ? String(value) : typeof value === 'string' ? value.trim() : '';
-  const match = decimal.exec(text);
-  if (match && Math.abs(Number(match[3]?.slice(1) ?? 0)) <= 30) {
-    const decimals = match[3] ? 0 : (match[2]?.length ?? 1) - 1;
-    return { exact: new Fraction(text), decimals };
-  }
-  return ratio.test(text) && !/\/0+$/.test(text) ? { exact: new Fraction(text), decimals: 0 } : undefined;
+  if (ratio.test(text) && !/\/0+$/.test(text)) return { exact: new Fraction(text), decimals: 0 };
+  const [, mantissa, places = '', power = '0'] = decimal.exec(text) ?? [];
+  if (mantissa === undefined || Math.abs(Number(power)) > exponentLimit) return undefined;
+  const exact = new Fraction(mantissa).mul(powerOfTen(Number(power)));
+  return { exact, decimals: power === '0' ? places.length : 0 };
 }
 
 /** Reads the quantity of a field; `sign` says what values it may have. */

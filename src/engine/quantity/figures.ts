@@ -32,7 +32,11 @@ function round(value: Fraction | number, figures: number): Figures {
   const numerator = exponent < 0 ? value.n * up : value.n;
   const denominator = exponent < 0 ? value.d : value.d * up;
   const digits = (2n * numerator + denominator) / (2n * denominator);
-  return { negative: value.s < 0n, digits, exponent };
+  const carried = digits === 10n ** BigInt(figures);
+  const negative = value.s < 0n;
+  return carried
+    ? { negative, digits: digits / 10n, exponent: exponent + 1 }
+    : { negative, digits, exponent };
 }
 
 /** The power of ten of the leading digit once rounded: 999.7 to three figures gives 3. Zero gives 0. */

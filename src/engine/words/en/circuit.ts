@@ -1,16 +1,19 @@
 import type { FormatData } from '../../circuit/index.ts';
 import type { Sentences } from '../language.ts';
 
+/** The end of a sentence: a suggestion, if there is one. */
+const did = (suggestion: string): string => (suggestion ? `; did you mean ${suggestion}?` : '.');
+
 /** What can be wrong with JSON or with a new value. */
 export const circuit: Sentences<FormatData> = {
   'wrong type': ({ expected, found }) => `Expected ${expected}, found ${found}.`,
   'unknown version': ({ found }) =>
     `Version ${found} of the circuit format is not known here; write "version": 1.`,
   'unknown field': ({ field, suggestion }) =>
-    `"${field}" is not a field here${suggestion && `; did you mean "${suggestion}"?`}`,
+    `"${field}" is not a field here${did(suggestion && `"${suggestion}"`)}`,
   'missing field': ({ field }) => `The field "${field}" is missing.`,
   'unknown kind': ({ found, suggestion }) =>
-    `"${found}" is not a kind of component${suggestion && `; did you mean "${suggestion}"?`}`,
+    `"${found}" is not a kind of component${did(suggestion && `"${suggestion}"`)}`,
   'not a label': ({ found, suggestion }) => `"${found}" cannot be a label; write one such as ${suggestion}.`,
   'label used twice': ({ id }) => `${id} is the label of two components; give one of them another number.`,
   'not a node name': ({ found }) => `A node is named by a text of 1 to 64 characters, not by ${found}.`,
@@ -29,7 +32,6 @@ export const circuit: Sentences<FormatData> = {
   'terminal unknown': ({ found }) => `No component is joined to the terminal "${found}".`,
   'too many components': ({ count, limit }) =>
     `${count} components are more than the ${limit} that can be read.`,
-  'no such component': ({ id, suggestion }) =>
-    `There is no ${id} in this circuit${suggestion && `; did you mean ${suggestion}?`}`,
+  'no such component': ({ id, suggestion }) => `There is no ${id} in this circuit${did(suggestion)}`,
   'cannot be set': ({ id }) => `${id} has no value that can be set.`,
 };
