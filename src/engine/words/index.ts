@@ -4,3 +4,4 @@ export { en } from './en.ts';
 export type { Language, Sentences } from './language.ts';
 export type { Said } from './said.ts';
 export { say } from './say.ts';
+export { readCourse, usualCourse, type Course } from './course.ts';

@@ -1,0 +1,26 @@
+import assert from 'node:assert/strict';
+import { describe, it } from 'node:test';
+import { circuitFrom, CircuitFormatError } from '../../../src/engine/circuit/index.ts';
+import { en, say } from '../../../src/engine/words/index.ts';
+
+void describe('the sentences', () => {
+  void it('are found by code and filled with data', () => {
+    const path = ['S1', 'A1'];
+    assert.match(
+      say({ code: 'short circuit', data: { supply: 'B1', path } }),
+      /^B1 is short-circuited through S1 and A1/,
+    );
+  });
+
+  void it('are an error’s message, in English', () => {
+    assert.throws(
+      () => circuitFrom(7),
+      (error) => error instanceof CircuitFormatError && error.message === 'Expected an object, found 7.',
+    );
+  });
+
+  void it('are said in another language by the same codes', () => {
+    const loud = { tag: 'en', sentences: { ...en.sentences, 'no path': () => 'NO PATH' } };
+    assert.equal(say({ code: 'no path', data: {} }, loud), 'NO PATH');
+  });
+});
