@@ -1,9 +1,49 @@
 import type { ElementData } from '../element-codes.ts';
 import type { Sentences } from '../language.ts';
-import { all } from './list.ts';
+import { all, any } from './list.ts';
+
+const units = { V: 'volt', A: 'ampere', Ω: 'ohm', W: 'watt', F: 'farad' };
+const prefixes = { p: 'pico', n: 'nano', µ: 'micro', m: 'milli', '': '', k: 'kilo', M: 'mega', G: 'giga' };
+
+/** A quantity by its letter: the noun, and the word between it and a component. */
+const measured: Readonly<Record<string, readonly [string, string]>> = {
+  I: ['current', 'through'],
+  R: ['resistance', 'of'],
+  P: ['power', 'of'],
+  E: ['e.m.f.', 'of'],
+  r: ['internal resistance', 'of'],
+  Pemf: ['power', 'of the e.m.f. of'],
+  Pr: ['power', 'lost inside'],
+};
+const wholes: Readonly<Record<string, (noun: string) => string>> = {
+  total: (noun) => `total ${noun}`,
+  loop: (noun) => `${noun} of the whole loop`,
+  dissipated: (noun) => `${noun} dissipated`,
+};
+const instruments = { V: 'Voltmeter', A: 'Ammeter', Ω: 'Ohmmeter', W: 'Wattmeter', F: 'Capacitance meter' };
 
 /** What the elements say of themselves. */
 export const elements: Sentences<ElementData> = {
   'no board': ({ wanted, present }) =>
-    `There is no board “${wanted}” here${present.length > 0 ? `; there is ${all(present)}` : ''}.`,
+    (wanted ? `There is no board “${wanted}” here` : 'Say which board is meant, by board="…"') +
+    (present.length > 0 ? `; there is ${all(present)}.` : '.'),
+  'no circuit to show': () => 'The board has no circuit that can be read.',
+  spoken: ({ number, prefix, unit }) =>
+    `${number} ${prefixes[prefix]}${units[unit]}${number === '1' ? '' : 's'}`,
+  covered: () => 'covered: predict it first',
+  measures: ({ letter, of, wording, ohms }) => {
+    const [noun, joint] = measured[letter] ?? [wording, 'across'];
+    const ends = of.split('_');
+    const what = ends.length > 1 ? `${noun} between ${all(ends)}` : `${noun} ${joint} ${of || 'its ends'}`;
+    return (wholes[of]?.(noun) ?? what) + (ohms && `; its own resistance is ${ohms}`);
+  },
+  meter: ({ unit, id, caption, reading }) =>
+    `${instruments[unit]}${id && ` ${id}`}${caption && `, ${caption}`}, ${reading}`,
+  'not a meter': ({ id }) => `${id} is not a meter. Ask for what is to be read: I_${id}, V_${id} or P_${id}.`,
+  'which meter': ({ meters }) =>
+    meters.length > 0
+      ? `Say which meter is meant, by of="…": ${any(meters)}.`
+      : 'The circuit has no meter. Say what is to be read, by of="…", such as I_total.',
+  'not its unit': ({ found, unit }) =>
+    `“${found}” is not a unit of this reading, which is in ${units[unit]}s.`,
 };
