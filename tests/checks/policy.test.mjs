@@ -20,6 +20,14 @@ const modules = ['board', 'resistor', 'value', 'meter', 'rules'];
 const pages = {
   '/classic': page('<script src="/dist/rheolet.min.js" defer></script>'),
   '/modules': page(modules.map((name) => `<script type="module" src="/dist/${name}.js"></script>`).join('')),
+  '/twice': page(
+    ['rheolet.min.js', 'rheolet.min.js?again', 'rheolet.js', 'board.js?again']
+      .map(
+        (file) =>
+          `<script type="${file.includes('min') ? 'text/javascript' : 'module'}" src="/dist/${file}"></script>`,
+      )
+      .join(''),
+  ),
 };
 
 let server;
@@ -76,6 +84,15 @@ test('the modules: quiet, and nothing but themselves and their chunk is fetched'
   assert.deepEqual(said, []);
   const scripts = [...modules.map((name) => `/dist/${name}.js`), '/dist/chunks/shared.js'];
   assert.deepEqual(asked.sort(), ['/modules', ...scripts].sort());
+  assert.ok(
+    drawn.every((count) => count > 0),
+    `every element has drawn something: ${drawn}`,
+  );
+});
+
+test('the classic script twice and the modules after it: the first wins, silently', async () => {
+  const { said, drawn } = await visit('/twice');
+  assert.deepEqual(said, []);
   assert.ok(
     drawn.every((count) => count > 0),
     `every element has drawn something: ${drawn}`,
