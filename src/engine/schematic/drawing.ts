@@ -12,21 +12,26 @@ export interface Box {
   readonly height: number;
 }
 
-/** A component's symbol. It is drawn along the x axis round the origin, then turned and moved. */
+/** Degrees clockwise. */
+export type Turn = 0 | 90 | 180 | 270;
+
+/** A component's symbol. Its paths are turned already, and drawn round the origin: move them to `at`. */
 export interface PlacedSymbol {
   readonly id: string;
   /** Centre. */
   readonly at: Point;
-  /** Degrees clockwise from "`from` is at the left". */
-  readonly turn: 0 | 90 | 180 | 270;
-  /** The lines of the symbol as SVG path data round the origin, turned already. */
+  /** From "`from` is at the left". */
+  readonly turn: Turn;
+  /** The lines of the symbol as SVG path data. */
   readonly path: string;
   /** Parts of it that are filled, as SVG path data; '' if none. */
   readonly filled: string;
-  /** Letters inside the symbol (`A`, `V`), upright; '' if none. */
+  /** Letter inside the symbol (`A`, `V`), upright; '' if none. */
   readonly letter: string;
   /** What it covers. */
   readonly box: Box;
+  /** Where a pointer or the focus finds it: the symbol, its labels and the free space round them. No two overlap. */
+  readonly hit: Box;
 }
 
 /** The wires of one node. */
@@ -46,37 +51,52 @@ export interface PlacedLabel {
   /** Baseline point. */
   readonly at: Point;
   readonly anchor: 'start' | 'middle' | 'end';
+  /** Room for the widest text that a setting may bring. */
   readonly box: Box;
 }
 
-/** A stretch of wire (or of component) that carries one current. */
+/** A component's current as part of a sum: +1 as it is, −1 the other way. */
+export interface Share {
+  readonly id: string;
+  readonly sign: 1 | -1;
+}
+
+/** An arrowhead of a ribbon, pointing right where it is not turned. */
+export interface Arrow {
+  /** Its middle. */
+  readonly at: Point;
+  readonly turn: Turn;
+}
+
+/** A stretch of wires and components that carries one current, from junction to junction. */
 export interface RibbonRun {
-  /** The currents that add up along it, each +1 where it flows along `points` when positive, −1 where against. */
-  readonly carries: readonly { readonly id: string; readonly sign: 1 | -1 }[];
-  /** Right-angled path, at least two points. */
+  /** The currents that add up to the one along `points`. */
+  readonly carries: readonly Share[];
+  /** Right-angled path, at least two points; a loop without a junction ends where it began. */
   readonly points: readonly Point[];
-  /** Where its arrowhead stands (on the path); absent where the run is too short for one. */
-  readonly arrow?: { readonly at: Point; readonly turn: 0 | 90 | 180 | 270 };
+  /** Where its arrowheads stand while the current flows along `points`; turned round while it flows against. */
+  readonly arrows: readonly Arrow[];
 }
 
 /** A circuit on a plane: numbers and short texts only. */
 export interface Drawing {
+  readonly kind: 'drawing';
   readonly width: number;
   readonly height: number;
   readonly symbols: readonly PlacedSymbol[];
   readonly wires: readonly NodeWires[];
   readonly labels: readonly PlacedLabel[];
   readonly ribbons: readonly RibbonRun[];
-  /** Free boxes (not over anything drawn) where a control may stand beside its component. */
-  readonly places: readonly { readonly id: string; readonly box: Box }[];
+  /** Centres of the small open circles at the ends of a network without a supply. */
+  readonly terminals: readonly Point[];
 }
 
 /** How a circuit is drawn. */
 export interface DrawingStyle {
   /** IEC 60617 (default) or IEEE 315 symbols. */
   readonly symbols?: 'iec' | 'ansi';
-  /** The widest the drawing may be, where it can be helped: at 320 it grows downwards instead. Default 640. */
+  /** The widest the drawing may be, where it can be helped: at 300 it grows downwards instead. Default 640. */
   readonly width?: number;
-  /** The text beside each component, by id; default: its label and its values as written. */
+  /** The values beside each component, by id ('' for none); default: its values as written. */
   readonly values?: (id: string) => string;
 }

@@ -1,1 +1,18 @@
-export type { Box, Drawing, DrawingStyle, NodeWires, PlacedLabel, PlacedSymbol, Point, RibbonRun } from './drawing.ts';
+export { drawSchematic, drawTree } from './draw.ts';
+export type {
+  Arrow,
+  Box,
+  Drawing,
+  DrawingStyle,
+  NodeWires,
+  PlacedLabel,
+  PlacedSymbol,
+  Point,
+  RibbonRun,
+  Share,
+  Turn,
+} from './drawing.ts';
+export { terminalRadius } from './network.ts';
+export { prepareRibbons, type Ribbons } from './ribbons.ts';
+export { dotsOf, drawingToSVG, lineOf, type Picture } from './svg.ts';
+export { textSize } from './text.ts';

@@ -1,0 +1,37 @@
+import type { Point } from './drawing.ts';
+import type { Sheet } from './place.ts';
+
+/** A way to draw a circuit, and how far it is from the best one. */
+export interface Plan {
+  readonly cost: number;
+  readonly terminals: readonly Point[];
+  readonly draw: (sheet: Sheet) => void;
+}
+
+/** Width and height. */
+export interface Size {
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Width over height: square where there is little width, landscape where there is enough. */
+const proportion = (widest: number): number => 1 + Math.min(Math.max((widest - 300) / 300, 0), 1) / 2;
+
+/** Brings a size nearer to the proportions of the page, by not much. */
+export function stretch({ width, height }: Size, widest: number): Size {
+  const wanted = proportion(widest);
+  const wider = Math.min(height * wanted, width * 1.6, Math.max(widest - 40, width));
+  const higher = Math.min(width / wanted, height * 1.3);
+  return {
+    width: 2 * Math.round(Math.max(width, wider) / 2),
+    height: 2 * Math.round(Math.max(height, higher) / 2),
+  };
+}
+
+/** How badly a size fits the page. */
+export function unfit({ width, height }: Size, widest: number): number {
+  const over = Math.max(0, width + 28 - widest);
+  return (
+    20 * over + 100 * Math.abs(Math.log(width / height / proportion(widest))) + Math.sqrt(width * height) / 2
+  );
+}

@@ -1,0 +1,66 @@
+import type { Drawing, Point } from './drawing.ts';
+import { prepareRibbons } from './ribbons.ts';
+import { terminalRadius } from './network.ts';
+import { textSize } from './text.ts';
+
+/** What a picture of a drawing shows besides the circuit itself. */
+export interface Picture {
+  /** Its name, read aloud. */
+  readonly title?: string;
+  /** Amperes by id, shown as ribbons, and pixels for an ampere. */
+  readonly currents?: (id: string) => number;
+  readonly scale?: number;
+}
+
+const special: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' };
+const escape = (text: string): string => text.replace(/[&<>"]/g, (letter) => special[letter] ?? letter);
+
+/** A line through points as path data. */
+export const lineOf = (points: readonly Point[]): string =>
+  `M${points.map(({ x, y }) => `${x} ${y}`).join('L')}`;
+
+const dot = ({ x, y }: Point, radius: number): string =>
+  `M${x - radius} ${y}a${radius} ${radius} 0 0 1 ${2 * radius} 0a${radius} ${radius} 0 0 1 ${-2 * radius} 0Z`;
+
+/** The radius of a junction's dot. */
+export const dotRadius = 3.5;
+
+/** Path data of a node's dots. */
+export const dotsOf = (dots: readonly Point[]): string => dots.map((point) => dot(point, dotRadius)).join('');
+
+function ribbons(drawing: Drawing, currents: (id: string) => number, scale: number): string {
+  const ids = drawing.symbols.map(({ id }) => id);
+  const path = prepareRibbons(drawing, ids).path(Float64Array.from(ids, currents), scale);
+  return `<path class="ribbons" fill="#8e2a6b" fill-opacity=".45" stroke="none" d="${path}"/>`;
+}
+
+/** The drawing as SVG text that stands by itself: no style sheet, no script, presentation attributes only. */
+export function drawingToSVG(drawing: Drawing, picture: Picture = {}): string {
+  const { width, height, wires, symbols, labels, terminals } = drawing;
+  const { title, currents, scale = 10 } = picture;
+  const text = (x: number, y: number, anchor: string, words: string, more = ''): string =>
+    `<text${more} x="${x}" y="${y}" text-anchor="${anchor}" fill="currentColor" stroke="none">${escape(words)}</text>`;
+  return [
+    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}" width="${width}" height="${height}" role="img" fill="none" stroke="currentColor" stroke-width="1.75" font-family="system-ui, sans-serif" font-size="${textSize}">`,
+    ...(title === undefined ? [] : [`<title>${escape(title)}</title>`]),
+    ...(currents ? [ribbons(drawing, currents, scale)] : []),
+    ...wires.map(
+      ({ node, lines, dots }) =>
+        `<g class="node" data-node="${escape(node)}"><path d="${lines.map(lineOf).join('')}"/>` +
+        (dots.length > 0 ? `<path d="${dotsOf(dots)}" fill="currentColor" stroke="none"/>` : '') +
+        `</g>`,
+    ),
+    ...terminals.map(({ x, y }) => `<circle class="terminal" cx="${x}" cy="${y}" r="${terminalRadius}"/>`),
+    ...symbols.map(
+      ({ id, at, path, filled, letter }) =>
+        `<g class="component" data-id="${escape(id)}" transform="translate(${at.x} ${at.y})"><path d="${path}"/>` +
+        (filled ? `<path d="${filled}" fill="currentColor" stroke="none"/>` : '') +
+        (letter ? text(0, 5, 'middle', letter) : '') +
+        `</g>`,
+    ),
+    ...labels.map(({ id, role, text: words, at, anchor }) =>
+      text(at.x, at.y, anchor, words, ` class="${role}" data-${role}="${escape(id)}"`),
+    ),
+    '</svg>',
+  ].join('');
+}
