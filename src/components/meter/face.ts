@@ -1,0 +1,73 @@
+import {
+  say,
+  thinSpace,
+  usualCourse,
+  writeQuantity,
+  type Prefix,
+  type Said,
+  type Unit,
+} from '../../engine/index.ts';
+import { readingOf, unitOf, type Snapshot } from '../link/index.ts';
+import { across, targetOf, type Target } from './target.ts';
+
+/** What a page asks of a meter. */
+export interface Wish {
+  /** A meter's id, a quantity's name, or '' for the only meter. */
+  readonly of: string;
+  /** Significant figures. */
+  readonly figures: number;
+  /** A unit with its prefix, such as `mA`; '' for the one that suits. */
+  readonly unit: string;
+  /** The page's own caption; '' for the usual one. */
+  readonly label: string;
+}
+
+/** All that a meter shows. */
+export interface Face {
+  /** The letter in the circle. */
+  readonly unit: Unit;
+  /** "0.450 A", "no current", "—", "?". */
+  readonly text: string;
+  /** As wide as any reading that is to be expected. */
+  readonly room: string;
+  /** What it measures, in words; the reason where it cannot. */
+  readonly caption: string;
+  /** What is heard: "Ammeter A2, 0.450 amperes". */
+  readonly name: string;
+  /** The components to be lit up. */
+  readonly about: readonly string[];
+}
+
+const prefixes: readonly Prefix[] = ['p', 'n', 'µ', 'm', '', 'k', 'M', 'G'];
+
+/** What a target is called: "current through A2", "p.d. across R1; its own resistance is 10 kΩ". */
+function measured({ circuit }: Snapshot, { quantity, meter }: Target): string {
+  const [letter = '', ...rest] = quantity.split('_');
+  const of = meter?.kind === 'voltmeter' ? across(circuit, meter).join('\u202f∥\u202f') : rest.join('_');
+  const ohms = meter?.resistance && !meter.hidden ? writeQuantity(meter.resistance).text : '';
+  return say({ code: 'measures', data: { letter, of, wording: usualCourse.wording, ohms } });
+}
+
+/** What a meter shows of a board, or why it cannot. */
+export function faceOf(snapshot: Snapshot, { of, figures, unit: wanted, label }: Wish): Face | Said {
+  const target = targetOf(snapshot.circuit, of);
+  if ('code' in target) return target;
+  const { quantity, about, meter } = target;
+  const unit = unitOf(quantity);
+  const prefix = prefixes.find((each) => each + unit === wanted);
+  if (wanted && prefix === undefined) return { code: 'not its unit', data: { found: wanted, unit } };
+  const reason = snapshot.readings.reason(quantity);
+  if (reason?.code === 'no such quantity') return reason;
+  const style = { figures, as: 'signed', ...(prefix !== undefined && { prefix }) } as const;
+  const { text, spoken } = readingOf(snapshot, quantity, style);
+  const caption = label || measured(snapshot, target);
+  const id = meter?.id ?? '';
+  return {
+    unit,
+    text,
+    room: `−0.0${'0'.repeat(figures)}${thinSpace}m${unit}`,
+    caption: text === '—' ? spoken : caption,
+    name: say({ code: 'meter', data: { unit, id, caption: label || (id ? '' : caption), reading: spoken } }),
+    about,
+  };
+}

@@ -1,0 +1,1 @@
+export { RheoletMeter } from './meter.ts';

@@ -1,0 +1,63 @@
+import { css, type CSSResult } from 'lit';
+
+/** A symbol and digits in ink, in a hairline frame; it is as wide as its widest reading, whatever the caption. */
+export const sheet: CSSResult = css`
+  :host {
+    display: inline-block;
+    max-inline-size: 100%;
+    vertical-align: top;
+    font-family: var(--font);
+    color: var(--ink);
+  }
+  [part='meter'] {
+    padding: 0.5em 0.75em;
+    border: 1px solid var(--line);
+    border-radius: 2px;
+    background: var(--paper);
+  }
+  [part='meter']:has(:focus-visible) {
+    outline: 2px solid var(--focus);
+    outline-offset: 2px;
+  }
+  [role] {
+    display: flex;
+    align-items: center;
+    gap: 0.6em;
+    outline: none;
+  }
+  [part='symbol'] {
+    flex: none;
+    inline-size: 1.75em;
+    border: 1.5px solid;
+    border-radius: 50%;
+    line-height: 1.75em;
+    text-align: center;
+  }
+  [part='reading'] {
+    font-size: 1.375em;
+    line-height: 1.3;
+    text-align: end;
+  }
+  [part='reading']::before {
+    content: attr(data-room);
+    display: block;
+    block-size: 0;
+    overflow: hidden;
+    visibility: hidden;
+    white-space: nowrap;
+  }
+  p {
+    margin: 0;
+  }
+  [part='caption'] {
+    inline-size: 0;
+    min-inline-size: 100%;
+    margin-block-start: 0.25em;
+    font-size: 0.8125em;
+    line-height: 1.35;
+    color: var(--soft);
+  }
+  [part='trouble'] {
+    color: var(--alert);
+  }
+`;

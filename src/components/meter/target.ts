@@ -1,0 +1,37 @@
+import { nearest, type Circuit, type Component, type Meter, type Said } from '../../engine/index.ts';
+
+/** What a meter reads: a quantity by its name, and the components that it is about. */
+export interface Target {
+  readonly quantity: string;
+  readonly about: readonly string[];
+  /** The circuit's own meter; absent where a quantity is read that no meter of the circuit shows. */
+  readonly meter?: Meter;
+}
+
+const isMeter = (component: Component): component is Meter =>
+  component.kind === 'ammeter' || component.kind === 'voltmeter';
+
+/** What `of` asks for: a meter by its id, a quantity by its name, or ('') the only meter; else why that cannot be read. */
+export function targetOf({ components }: Circuit, of: string): Target | Said {
+  const meters = components.filter(isMeter);
+  const [first, second] = of ? meters.filter(({ id }) => id === of) : meters;
+  if (first && !second) {
+    const { kind, id } = first;
+    return { quantity: `${kind === 'ammeter' ? 'I' : 'V'}_${id}`, about: [id], meter: first };
+  }
+  const ids = components.map(({ id }) => id);
+  if (of.includes('_')) {
+    const id = of.slice(of.indexOf('_') + 1);
+    return { quantity: of, about: ids.filter((each) => each === id) };
+  }
+  const names = meters.map(({ id }) => id);
+  if (!of) return { code: 'which meter', data: { meters: names } };
+  if (ids.includes(of)) return { code: 'not a meter', data: { id: of } };
+  return { code: 'no such component', data: { id: of, suggestion: nearest(of, names) } };
+}
+
+/** The components whose two ends a meter joins, in the order of the circuit. */
+export function across({ components }: Circuit, { id, from, to }: Meter): readonly string[] {
+  const joins = (a: string, b: string): boolean => (a === from && b === to) || (a === to && b === from);
+  return components.filter((part) => part.id !== id && joins(part.from, part.to)).map((part) => part.id);
+}

@@ -1,0 +1,1 @@
+export { Spotlight } from './spotlight.ts';
