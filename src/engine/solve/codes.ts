@@ -1,10 +1,10 @@
 /** Why a circuit has no single answer. Lists are ids. */
 export interface FaultData {
-  /** Both ends of an ideal supply are joined without resistance. */
-  'short circuit': { readonly supply: string; readonly path: readonly string[] };
-  /** Ideal supplies in one loop without resistance whose e.m.f.s do not cancel. */
-  'supplies in contradiction': { readonly supplies: readonly string[]; readonly path: readonly string[] };
-  /** A loop without resistance: the share of its branches is not determined. */
+  /** Ideal supplies that all drive the same way round a loop without resistance; the path is the rest of the loop. */
+  'short circuit': { readonly supplies: readonly string[]; readonly path: readonly string[] };
+  /** Ideal supplies that drive against each other round a loop without resistance, and whose e.m.f.s do not cancel. */
+  'supplies in contradiction': { readonly supplies: readonly string[] };
+  /** Loops without resistance that a current enters: how it shares is not determined. */
   'share undetermined': { readonly ids: readonly string[] };
   /** More independent loops than can be solved. */
   'too many loops': { readonly count: number; readonly limit: number };
@@ -20,8 +20,8 @@ export interface RemarkData {
 
 /** Hazards of the real circuit. */
 export interface CautionData {
-  /** A supply whose current is limited by nothing but itself. */
-  'cell shorted': { readonly supply: string };
+  /** Supplies whose current is limited by nothing but themselves. */
+  'cell shorted': { readonly supplies: readonly string[] };
   /** Takes more power than its rating; both written with units. */
   'over its rating': { readonly id: string; readonly power: string; readonly rating: string };
   /** More than schools treat as extra-low voltage. */
@@ -38,9 +38,9 @@ export interface ReasonData {
   /** No conducting path between the ends. */
   'no path': Record<never, never>;
   /** A branch that is open: its current is 0 because nothing can flow. */
-  'no current': { readonly ids: readonly string[] };
+  'no current': Record<never, never>;
   /** A voltmeter (or any p.d.) on a part joined to nothing. */
-  'no steady reading': { readonly id: string };
+  'no steady reading': Record<never, never>;
   /** An open switch, or an ideal voltmeter: no resistance that is a number. */
   'no finite resistance': { readonly id: string };
 }

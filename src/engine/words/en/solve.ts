@@ -6,8 +6,8 @@ const local = 'Follow local rules and the equipment’s instructions, and ask qu
 
 /** Faults, remarks, cautions, and why a quantity has no value. */
 export const solve: Sentences<FaultData & RemarkData & CautionData & ReasonData> = {
-  'short circuit': ({ supply, path }) =>
-    `${supply} is short-circuited${path.length > 0 ? ` through ${all(path)}` : ''}: nothing limits its current. Put a resistance in the way, or open the path.`,
+  'short circuit': ({ supplies, path }) =>
+    `${all(supplies)} ${supplies.length === 1 ? 'is' : 'are'} short-circuited${path.length > 0 ? ` through ${all(path)}` : ''}: nothing limits the current. Put a resistance in the way, or open the path.`,
   'supplies in contradiction': ({ supplies }) =>
     `${all(supplies)} set different p.d.s between the same two points, which cannot both be true. Give one of them an internal resistance.`,
   'share undetermined': ({ ids }) =>
@@ -19,8 +19,8 @@ export const solve: Sentences<FaultData & RemarkData & CautionData & ReasonData>
       ? `No current: the circuit is open at ${all(switches)}.`
       : 'No current: there is no closed path from the supply back to itself.',
   'cut off': ({ ids }) => `${all(ids)} ${ids.length === 1 ? 'is' : 'are'} cut off from the rest.`,
-  'cell shorted': ({ supply }) =>
-    `Caution: a real ${supply} in a short circuit can get hot, vent or start a fire. Do not build this. ${local}`,
+  'cell shorted': ({ supplies }) =>
+    `Caution: a real ${any(supplies)} in a short circuit can get hot, vent or start a fire. Do not build this. ${local}`,
   'over its rating': ({ id, power, rating }) =>
     `Caution: ${id} takes ${power}, more than its rating of ${rating}; it can burn. ${local}`,
   'not extra-low voltage': ({ voltage }) =>

@@ -1,0 +1,42 @@
+import { exactFlow } from './exact.ts';
+import type { Graph } from './graph.ts';
+import { idsOf, isShortCircuit, loopOf } from './loop.ts';
+import type { Fault } from './solution.ts';
+
+/** Lists that share an id become one list. */
+function merge(lists: readonly (readonly string[])[]): string[][] {
+  const groups: string[][] = [];
+  for (const list of lists) {
+    const group = groups.find((ids) => list.some((id) => ids.includes(id)));
+    if (group) group.push(...list.filter((id) => !group.includes(id)));
+    else groups.push([...list]);
+  }
+  return groups;
+}
+
+/**
+ * Why the loops without resistance leave the circuit without an answer. With an e.m.f. round one, nothing limits its current. With
+ * none, any current may circulate: how a current that enters is shared out is not determined, but where none enters, none flows,
+ * since that is so for whatever small resistances the real branches have.
+ */
+export function faultsOf(graph: Graph): Fault[] {
+  if (graph.slack.length === 0) return [];
+  const loops = graph.slack.map(loopOf);
+  const driven = loops.filter(({ emfs }) => emfs.reduce((sum, emf) => sum + emf, 0n) !== 0n);
+  if (driven.length > 0) {
+    return driven.map((loop): Fault => {
+      const { branches, supplies } = loop;
+      const ids = idsOf(branches);
+      if (!isShortCircuit(loop)) return { code: 'supplies in contradiction', data: { supplies }, ids };
+      const path = ids.filter((id) => !supplies.includes(id));
+      return { code: 'short circuit', data: { supplies, path }, ids };
+    });
+  }
+  const flow = exactFlow(graph);
+  const shared = loops.filter(({ branches }) => branches.some((branch) => flow.current(branch).n));
+  return merge(shared.map(({ branches }) => idsOf(branches))).map((ids) => ({
+    code: 'share undetermined',
+    data: { ids },
+    ids,
+  }));
+}
