@@ -1,0 +1,112 @@
+import type { ReactiveController, ReactiveControllerHost } from 'lit';
+import { say, type Said } from '../../engine/index.ts';
+import { cancelFrame, inTurn, nextFrame, type FrameTask } from '../page/index.ts';
+import { isBoard, type BoardFace } from './board-face.ts';
+import { fire } from './events.ts';
+import { boardTag, findBoard, rootsOf } from './find-board.ts';
+import type { Snapshot } from './snapshot.ts';
+import { watchBoards } from './watch-boards.ts';
+
+/** An element that reads a board. */
+export type LinkHost = HTMLElement &
+  ReactiveControllerHost & { readonly board: string; readonly of?: string };
+
+/** How closely the host follows what moves: its digits at most 15 times a second, or in every frame. */
+export type Pace = 'digits' | 'every frame';
+
+/**
+ * Finds the board of its host and keeps it found, whatever comes, goes, moves or changes its name; updates the host when
+ * the board changes. It gives a `snapshot`, else the `trouble` why there is none.
+ */
+export class BoardLink implements ReactiveController, FrameTask {
+  readonly #host: LinkHost;
+  readonly #pace: Pace;
+  #board: HTMLElement | undefined;
+  #problem: Said<'no board'> | undefined;
+  #unsubscribe: (() => void) | undefined;
+  #unwatch: (() => void)[] = [];
+  #wanted = '';
+
+  constructor(host: LinkHost, pace: Pace = 'digits') {
+    this.#host = host;
+    this.#pace = pace;
+    host.addController(this);
+  }
+
+  /** The board, once it is found and defined. */
+  get board(): BoardFace | undefined {
+    return this.#board && isBoard(this.#board) ? this.#board : undefined;
+  }
+
+  /** The board's present state; undefined without a board, or with one whose circuit cannot be read. */
+  get snapshot(): Snapshot | undefined {
+    return this.board?.snapshot;
+  }
+
+  /** The sentence why there is no snapshot; '' where there is one, and while the page is still being read. */
+  get trouble(): string {
+    if (this.#problem) return say(this.#problem);
+    return this.board && !this.snapshot ? say({ code: 'no circuit to show', data: {} }) : '';
+  }
+
+  hostConnected(): void {
+    this.#unwatch = rootsOf(this.#host).map((root) => watchBoards(root, this.#find));
+    if (document.readyState === 'loading') {
+      document.addEventListener('DOMContentLoaded', this.#find, { once: true });
+    }
+    this.#find();
+  }
+
+  hostDisconnected(): void {
+    for (const stop of this.#unwatch.splice(0)) stop();
+    document.removeEventListener('DOMContentLoaded', this.#find);
+    cancelFrame(this);
+    this.#join(undefined);
+  }
+
+  hostUpdate(): void {
+    if (this.#host.isConnected && this.#host.board !== this.#wanted) this.#find();
+  }
+
+  /** The frame's turn to bring the host up to date. */
+  draw(): void {
+    this.#host.requestUpdate();
+  }
+
+  readonly #find = (): void => {
+    if (!this.#host.isConnected) return;
+    this.#wanted = this.#host.board;
+    const { board, present } = findBoard(this.#host, this.#wanted);
+    this.#join(board);
+    this.#complain(board !== undefined || document.readyState === 'loading' ? undefined : present);
+  };
+
+  #join(board: HTMLElement | undefined): void {
+    if (board?.matches(':not(:defined)')) {
+      void customElements.whenDefined(boardTag).then(this.#find);
+    } else if (board === this.#board && this.#unsubscribe) {
+      return;
+    }
+    this.#unsubscribe?.();
+    this.#unsubscribe = board && isBoard(board) ? board.subscribe(this.#changed) : undefined;
+    this.#board = board;
+    this.#host.requestUpdate();
+  }
+
+  readonly #changed = (): void => {
+    if (this.#pace === 'digits' && this.snapshot?.moving !== undefined) inTurn(this);
+    else nextFrame(this);
+  };
+
+  #complain(present: readonly string[] | undefined): void {
+    const said: Said<'no board'> | undefined = present && {
+      code: 'no board',
+      data: { wanted: this.#wanted, present },
+    };
+    const before = this.#problem && say(this.#problem);
+    this.#problem = said;
+    if (!said || say(said) === before) return;
+    const detail = { board: this.#wanted, id: this.#host.of ?? '', code: said.code, text: say(said) };
+    fire(this.#host, 'rheolet-problem', detail);
+  }
+}

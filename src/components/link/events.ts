@@ -1,0 +1,50 @@
+/** What an event of the library says: which board, which component, and the quantity that changed with its new value. */
+export interface ChangeDetail {
+  /** The id of the board, '' if it has none. */
+  readonly board: string;
+  /** The component's label. */
+  readonly id: string;
+  /** `R_R1`; '' for a switch. */
+  readonly quantity: string;
+  /** In SI units; a switch is 1 when closed, 0 when open. */
+  readonly value: number;
+  /** As it is written: "20 Ω", "closed". */
+  readonly text: string;
+  /** `Ω`; '' for a switch. */
+  readonly unit: string;
+}
+
+/** What went wrong, as a code and as a sentence. */
+export interface ProblemDetail {
+  /** The id of the board, '' if it has none. */
+  readonly board: string;
+  /** What the element was asked to show, '' if nothing. */
+  readonly id: string;
+  readonly code: string;
+  readonly text: string;
+}
+
+interface Details {
+  /** A control is moving. */
+  'rheolet-input': ChangeDetail;
+  /** A control has settled. */
+  'rheolet-change': ChangeDetail;
+  /** The readings were held or let go. */
+  'rheolet-hold': { readonly board: string; readonly held: boolean };
+  /** Something in the page cannot be shown. */
+  'rheolet-problem': ProblemDetail;
+}
+
+/** Fires one of the library's events: bubbling, and out of shadow roots. */
+export function fire<Name extends keyof Details>(from: EventTarget, name: Name, detail: Details[Name]): void {
+  from.dispatchEvent(new CustomEvent(name, { detail, bubbles: true, composed: true }));
+}
+
+declare global {
+  interface GlobalEventHandlersEventMap {
+    'rheolet-input': CustomEvent<Details['rheolet-input']>;
+    'rheolet-change': CustomEvent<Details['rheolet-change']>;
+    'rheolet-hold': CustomEvent<Details['rheolet-hold']>;
+    'rheolet-problem': CustomEvent<Details['rheolet-problem']>;
+  }
+}

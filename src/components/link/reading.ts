@@ -1,0 +1,82 @@
+import {
+  Fraction,
+  exponentOf,
+  say,
+  sharedPrefix,
+  suitablePrefix,
+  thinSpace,
+  writeReading,
+  type Prefix,
+  type Unit,
+} from '../../engine/index.ts';
+import type { Snapshot } from './snapshot.ts';
+
+/** How a reading is written. */
+export interface ReadingStyle {
+  /** Significant figures; three unless said. */
+  readonly figures?: number;
+  /** Fixes the prefix; else one suits all readings of the quantity on the board. */
+  readonly prefix?: Prefix;
+  /** `magnitude` unless said: only meters show signs. `fraction` is exact. */
+  readonly as?: 'magnitude' | 'signed' | 'fraction';
+}
+
+/** A quantity of a board as it is shown and as it is heard. */
+export interface ReadingText {
+  /** "0.450 A", "no current", "—". */
+  readonly text: string;
+  /** "0.450 amperes", or the sentence why there is no reading. */
+  readonly spoken: string;
+  /** In SI units, with its sign; absent where there is no reading. */
+  readonly value?: number;
+}
+
+const units: Readonly<Record<string, Unit>> = { I: 'A', V: 'V', E: 'V', R: 'Ω', r: 'Ω', P: 'W' };
+/** Reasons that are a reading in themselves. */
+const phrases: readonly string[] = ['no path', 'no current', 'no steady reading'];
+
+/** The unit of a quantity, by its name: `I_R1` is in amperes. */
+export function unitOf(name: string): Unit {
+  return units[name.charAt(0)] ?? 'V';
+}
+
+/** One prefix for all readings of a quantity; a reading a thousand times smaller than it suits has its own. */
+function prefixFor(snapshot: Snapshot, unit: Unit, value: Fraction | number, figures: number): Prefix {
+  const own = suitablePrefix(value, unit, figures);
+  if (unit === 'Ω') return own;
+  const { readings, circuit } = snapshot;
+  const read = (id: string): Fraction | number | undefined =>
+    unit === 'A' ? readings.current(id) : unit === 'V' ? readings.voltage(id) : readings.power(id);
+  const all = circuit.components.map(({ id }) => read(id)).filter((each) => each !== undefined);
+  const shared = sharedPrefix(all, unit, figures);
+  return Math.abs(Number(value)) < 10 ** (exponentOf(shared) - 3) ? own : shared;
+}
+
+const magnitude = (value: Fraction | number): Fraction | number =>
+  typeof value === 'number' ? Math.abs(value) : value.abs();
+
+function ratio(value: Fraction | number, unit: Unit): { readonly number: string; readonly text: string } {
+  const number = new Fraction(value).toFraction();
+  return { number, text: number + thinSpace + unit };
+}
+
+/** A quantity of a board, by its name, as it is shown and heard. */
+export function readingOf(snapshot: Snapshot, name: string, style: ReadingStyle = {}): ReadingText {
+  if (snapshot.covered) return { text: '?', spoken: say({ code: 'covered', data: {} }) };
+  const { figures = 3, as = 'magnitude' } = style;
+  const source = as === 'fraction' ? snapshot.solution : snapshot.readings;
+  const reason = source.reason(name);
+  const value = source.quantity(name);
+  if (reason ?? value === undefined) {
+    const spoken = reason ? say(reason) : '';
+    const text = reason && phrases.includes(reason.code) ? spoken : '—';
+    return value === undefined ? { text, spoken } : { text, spoken, value: Number(value) };
+  }
+  const unit = unitOf(name);
+  const shown = as === 'signed' ? value : magnitude(value);
+  const prefix = as === 'fraction' ? '' : (style.prefix ?? prefixFor(snapshot, unit, shown, figures));
+  const { number, text } =
+    as === 'fraction' ? ratio(shown, unit) : writeReading(shown, unit, { figures, prefix });
+  const spoken = say({ code: 'spoken', data: { number, prefix, unit } });
+  return { text, spoken, value: Number(value) };
+}

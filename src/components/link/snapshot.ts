@@ -1,0 +1,22 @@
+import type { Circuit, ExactSolution, Fraction, Readings } from '../../engine/index.ts';
+
+/** What a board's controls are set to, by id: a resistor's ohms as an exact text ("20", "1/3"), a switch "open" or "closed". */
+export type Settings = Readonly<Record<string, string>>;
+
+/** All that a board knows at one moment; a change makes a new one. */
+export interface Snapshot {
+  /** The circuit as it stands, settings worked in. */
+  readonly circuit: Circuit;
+  /** What differs from the circuit that the page gave. */
+  readonly settings: Settings;
+  /** The id of what is being moved; absent at rest. */
+  readonly moving?: string;
+  /** The exact solution of `circuit`; solved when it is first read, once. */
+  readonly solution: ExactSolution;
+  /** What is shown: the exact solution at rest, floating-point readings while something moves. */
+  readonly readings: Readings<Fraction> | Readings<number>;
+  /** The readings that the pupil holds, to compare with. */
+  readonly held?: ExactSolution;
+  /** True while the readings are covered, for the pupil to predict them. */
+  readonly covered: boolean;
+}

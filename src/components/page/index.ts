@@ -1,0 +1,5 @@
+export { cancelFrame, inTurn, nextFrame, type FrameTask } from './frame.ts';
+export { ink } from './ink.ts';
+export { register } from './register.ts';
+export { version } from './version.ts';
+export { speak } from './voice.ts';

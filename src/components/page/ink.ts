@@ -1,0 +1,37 @@
+import { css, type CSSResult } from 'lit';
+
+/** Ink on paper: the colours and the type of every element, in both schemes, in forced colours and on paper. */
+export const ink: CSSResult = css`
+  :host {
+    --ink: var(--rheolet-ink, light-dark(#1d1b1c, #ece9e6));
+    --soft: var(--rheolet-soft, light-dark(#5c5759, #b3adaa));
+    --line: var(--rheolet-line, light-dark(#8a8486, #837d7a));
+    --paper: var(--rheolet-paper, light-dark(#fffefb, #191718));
+    --current: var(--rheolet-current, light-dark(#a8519c, #b0699f));
+    --potential: var(--rheolet-potential, light-dark(#0d6c7a, #58b3c1));
+    --alert: var(--rheolet-alert, light-dark(#8d2f00, #f0a070));
+    --focus: var(--rheolet-focus, light-dark(#0d6c7a, #7fd0dc));
+    --font: var(--rheolet-font, system-ui, sans-serif);
+    font-variant-numeric: tabular-nums lining-nums;
+  }
+  :host([hidden]) {
+    display: none;
+  }
+  @media (forced-colors: active) {
+    :host {
+      --ink: CanvasText;
+      --soft: CanvasText;
+      --line: GrayText;
+      --paper: Canvas;
+      --current: Highlight;
+      --potential: LinkText;
+      --alert: CanvasText;
+      --focus: Highlight;
+    }
+  }
+  @media print {
+    :host {
+      color-scheme: light;
+    }
+  }
+`;

@@ -1,0 +1,2 @@
+/** The package's version, as in package.json. */
+export const version = '0.1.0';
