@@ -1,4 +1,5 @@
-import { blocks, type Edge } from './blocks.ts';
+import { blocks } from './blocks.ts';
+import type { Edge } from './edge.ts';
 import { leaves } from './leaves.ts';
 import { orient } from './orient.ts';
 import { reduce, type Part } from './reduce.ts';
@@ -14,7 +15,7 @@ const trees = (parts: readonly Part[]): readonly Tree[] => {
 export interface Core {
   /** Its series and parallel parts. */
   readonly parts: readonly Tree[];
-  /** The components of those that form a bridge: all but what is in series with `cut`. */
+  /** The components of those that form a bridge: all but what is in series or in parallel with `cut`. */
   readonly bridge: readonly string[];
 }
 

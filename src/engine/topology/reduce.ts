@@ -1,4 +1,4 @@
-import type { Edge } from './blocks.ts';
+import type { Edge } from './edge.ts';
 
 /** A part of a circuit while it is being reduced: a component, two parts in series, or any number in parallel. */
 export interface Part extends Edge {

@@ -1,5 +1,6 @@
 import type { Circuit } from '../circuit/index.ts';
-import { blocks, type Edge } from './blocks.ts';
+import { blocks } from './blocks.ts';
+import type { Edge } from './edge.ts';
 import { core } from './core.ts';
 import { closing, treeOf } from './tree-of.ts';
 import type { Irreducible, Tree } from './tree.ts';

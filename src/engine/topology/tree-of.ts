@@ -1,5 +1,5 @@
 import type { Circuit } from '../circuit/index.ts';
-import type { Edge } from './blocks.ts';
+import type { Edge } from './edge.ts';
 import { orient } from './orient.ts';
 import { reduce } from './reduce.ts';
 import type { Tree } from './tree.ts';

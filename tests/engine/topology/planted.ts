@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import type { Circuit, Component } from '../../../src/engine/circuit/index.ts';
+import type { Circuit, Component, Resistor, Supply } from '../../../src/engine/circuit/index.ts';
 import { Fraction } from '../../../src/engine/quantity/index.ts';
 import type { Tree } from '../../../src/engine/topology/index.ts';
 
@@ -48,7 +48,7 @@ export function shuffled(count: number, seed: number): readonly number[] {
 const ohms = (value: number | string) => ({ value: new Fraction(value), unit: 'Ω', prefix: '' }) as const;
 
 /** A resistor between two nodes. */
-export const resistor = (id: string, from: string, to: string, value: number | string = 1): Component => ({
+export const resistor = (id: string, from: string, to: string, value: number | string = 1): Resistor => ({
   kind: 'resistor',
   id,
   from,
@@ -57,7 +57,7 @@ export const resistor = (id: string, from: string, to: string, value: number | s
 });
 
 /** A supply between two nodes, positive at `from`. */
-export const supply = (id: string, from: string, to: string, value = 6): Component => ({
+export const supply = (id: string, from: string, to: string, value = 6): Supply => ({
   kind: 'supply',
   id,
   from,

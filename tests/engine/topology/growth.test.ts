@@ -1,0 +1,87 @@
+import assert from 'node:assert/strict';
+import { describe, it } from 'node:test';
+import type { Component } from '../../../src/engine/circuit/index.ts';
+import { electrical, leaves, seriesParallel } from '../../../src/engine/topology/index.ts';
+import { network, resistor } from './planted.ts';
+
+const chain = (count: number): Component[] =>
+  Array.from({ length: count }, (_, index) =>
+    resistor(`R${index}`, index === 0 ? 'p' : `n${index}`, index === count - 1 ? 'n' : `n${index + 1}`),
+  );
+const fan = (count: number): Component[] =>
+  Array.from({ length: count }, (_, index) => resistor(`R${index}`, 'p', 'n'));
+/** R0 + (R1 ∥ (R2 + (R3 ∥ …))): every second component one level deeper. */
+const nest = (count: number): Component[] =>
+  Array.from({ length: 2 * Math.floor(count / 2) + 1 }, (_, index) => {
+    const level = Math.floor(index / 2);
+    const at = level === 0 ? 'p' : `n${level}`;
+    if (index >= count - 1 && index % 2 === 0) return resistor(`R${index}`, at, 'n');
+    return index % 2 === 0
+      ? resistor(`R${index}`, at, `n${level + 1}`)
+      : resistor(`R${index}`, `n${level + 1}`, 'n');
+  });
+/** A chain of pairs in parallel, whose blocks are many. */
+const beads = (count: number): Component[] =>
+  chain(count / 2).flatMap((one) => [one, { ...one, id: `${one.id}b` }]);
+
+const families = { 'in series': chain, 'in parallel': fan, nested: nest, 'in pairs': beads };
+
+function depthOf(components: readonly Component[]): number {
+  let deepest = 0;
+  const pending = [{ tree: seriesParallel(network(components)), depth: 0 }];
+  for (let next = pending.pop(); next; next = pending.pop()) {
+    deepest = Math.max(deepest, next.depth);
+    if (next.tree.kind === 'irreducible' || next.tree.kind === 'component') continue;
+    for (const tree of next.tree.parts) pending.push({ tree, depth: next.depth + 1 });
+  }
+  return deepest;
+}
+
+describe('the tree of a hundred thousand components', () => {
+  it('is flat where all are in series or all in parallel', () => {
+    for (const family of [chain, fan]) {
+      const tree = seriesParallel(network(family(100_000)));
+      assert.ok(tree.kind === 'series' || tree.kind === 'parallel');
+      assert.equal(tree.parts.length, 100_000);
+      assert.ok(tree.parts.every((part, index) => part.kind === 'component' && part.id === `R${index}`));
+    }
+  });
+
+  it('is as deep as the circuit is nested, fifty thousand pairs and more', () => {
+    const components = nest(100_001);
+    assert.equal(depthOf(components), 100_000);
+    const tree = seriesParallel(network(components));
+    assert.ok(tree.kind !== 'irreducible');
+    assert.equal(leaves(tree).length, components.length);
+  });
+
+  it('is found for each part that carries current, too', () => {
+    for (const family of Object.values(families)) {
+      const components = family(100_000);
+      assert.equal(electrical(network(components)).live.length, components.length);
+    }
+  });
+});
+
+describe('the time to find the tree', () => {
+  const best = (run: () => unknown): number => {
+    let least = Infinity;
+    for (let round = 0; round < 3; round += 1) {
+      const start = process.hrtime.bigint();
+      run();
+      least = Math.min(least, Number(process.hrtime.bigint() - start));
+    }
+    return least;
+  };
+
+  for (const [name, family] of Object.entries(families)) {
+    it(`grows almost in proportion with the number of components ${name}`, () => {
+      const small = network(family(2_000));
+      const large = network(family(32_000));
+      best(() => seriesParallel(small));
+      const growth = best(() => seriesParallel(large)) / best(() => seriesParallel(small));
+      // Sixteen times the components: 16 where time is in proportion, 256 where it is square; caches and garbage blur it.
+      assert.ok(growth < 64, `16 times as many took ${growth.toFixed(1)} times as long`);
+    });
+  }
+});
