@@ -1,0 +1,23 @@
+/**
+ * Runs in the page: moves the slider of every element of a tag, or of none, once a frame, and gives the intervals
+ * between the frames in milliseconds.
+ */
+export function drag(tag, frames) {
+  const boards = tag ? [...document.querySelectorAll(tag)] : [];
+  const intervals = [];
+  return new Promise((resolve) => {
+    let last = performance.now();
+    function frame(now) {
+      intervals.push(now - last);
+      last = now;
+      const ohms = 4 + ((intervals.length * 7) % 360) / 10;
+      for (const board of boards) {
+        if (tag === 'rheolet-board') board.move('R1', String(ohms));
+        else board.move(ohms);
+      }
+      if (intervals.length < frames) requestAnimationFrame(frame);
+      else resolve(intervals.slice(1));
+    }
+    requestAnimationFrame(frame);
+  });
+}
