@@ -10,7 +10,7 @@ export default {
   files: 'tests/components/**/*.test.ts',
   port: await freePort(),
   nodeResolve: true,
-  concurrency: 2,
+  concurrency: 1, // a page that is not in front gets no animation frames
   staticLogging: true,
   browsers: [chromeLauncher({ launchOptions: { executablePath: chrome(), args: ['--no-sandbox'] } })],
   plugins: [

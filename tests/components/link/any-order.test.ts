@@ -1,0 +1,100 @@
+import { expect, nextFrame } from '@open-wc/testing';
+import fc from 'fast-check';
+
+/** A page in a frame of its own, with its own registry of elements, so that tags can be defined late. */
+interface Page {
+  readonly body: HTMLElement;
+  readonly define: (tag: string) => void;
+}
+
+async function newPage(): Promise<Page & { readonly frame: HTMLIFrameElement }> {
+  const frame = document.createElement('iframe');
+  document.body.append(frame);
+  const inside = frame.contentDocument!;
+  const script = inside.createElement('script');
+  script.type = 'module';
+  script.src = new URL('./page-in-frame.ts', import.meta.url).href;
+  const ready = new Promise((done) => (script.onload = done));
+  inside.head.append(script);
+  await ready;
+  const { define } = frame.contentWindow as unknown as Page;
+  return { frame, body: inside.body, define };
+}
+
+/** Settles: observers, definitions and renders all run before the next frame but one. */
+async function settled(): Promise<void> {
+  await nextFrame();
+  await nextFrame();
+}
+
+const readers = (body: HTMLElement): string[] =>
+  [...body.querySelectorAll('*')].flatMap((element) => [
+    ...(element.localName === 'x-reader' ? [element.shadowRoot?.textContent ?? 'undefined'] : []),
+  ]);
+
+const place = fc.nat({ max: 6 });
+const name = fc.constantFrom('a', 'b', 'c', '');
+const act = fc.oneof(
+  fc.record({
+    do: fc.constant('add'),
+    tag: fc.constantFrom('rheolet-board', 'x-reader', 'section'),
+    place,
+    name,
+  }),
+  fc.record({ do: fc.constant('move'), from: place, place }),
+  fc.record({ do: fc.constant('remove'), from: place }),
+  fc.record({ do: fc.constant('rename'), from: place, name }),
+  fc.record({ do: fc.constant('define'), tag: fc.constantFrom('rheolet-board', 'x-reader') }),
+  fc.record({ do: fc.constant('wait') }),
+);
+type Act = typeof act extends fc.Arbitrary<infer T> ? T : never;
+
+function pick(body: HTMLElement, index: number): Element | undefined {
+  const all = [...body.querySelectorAll('*')];
+  return all[index % all.length];
+}
+
+function perform(page: Page, removed: Element[], step: Act): void {
+  const { body } = page;
+  const at = 'place' in step ? (pick(body, step.place) ?? body) : body;
+  const on = 'from' in step ? (pick(body, step.from) ?? removed.pop()) : undefined;
+  const target = at.localName === 'x-reader' || on?.contains(at) ? body : at;
+  if (step.do === 'add' && 'tag' in step && 'place' in step) {
+    const element = body.ownerDocument.createElement(step.tag);
+    if (step.name) element.setAttribute(step.tag === 'x-reader' ? 'board' : 'id', step.name);
+    target.append(element);
+  } else if (step.do === 'move' && on) target.append(on);
+  else if (step.do === 'remove' && on?.isConnected) {
+    on.remove();
+    removed.push(on);
+  } else if (step.do === 'rename' && on && 'name' in step) {
+    on.setAttribute(on.localName === 'x-reader' ? 'board' : 'id', step.name);
+  } else if (step.do === 'define' && 'tag' in step) page.define(step.tag);
+}
+
+describe('a page on which elements come, go, move and are renamed', () => {
+  it('ends in the state of a fresh page, in whatever order things happen', async function () {
+    this.timeout(60_000);
+    await fc.assert(
+      fc.asyncProperty(fc.array(act, { minLength: 3, maxLength: 14 }), async (acts) => {
+        const page = await newPage();
+        const removed: Element[] = [];
+        for (const step of acts) {
+          if (step.do === 'wait') await settled();
+          else perform(page, removed, step);
+        }
+        page.define('rheolet-board');
+        page.define('x-reader');
+        await settled();
+        const lived = readers(page.body);
+        const fresh = page.body.cloneNode(true) as HTMLElement;
+        page.body.replaceWith(fresh);
+        await settled();
+        const born = readers(fresh);
+        page.frame.remove();
+        expect(lived).to.deep.equal(born);
+      }),
+      { numRuns: 40 },
+    );
+  });
+});
