@@ -1,7 +1,7 @@
 import type { Tree } from '../topology/index.ts';
 import type { Caption } from './caption.ts';
 import type { Share } from './drawing.ts';
-import { reach, type Glyph } from './glyph.ts';
+import type { Glyph } from './glyph.ts';
 import { textSize } from './text.ts';
 
 /** Which way a chain runs: along (h) a line of the page, or down (v) it. */
@@ -93,9 +93,10 @@ function parallel(tree: Tree & { kind: 'parallel' }, measure: Measure, hanging: 
   const outer = tree.parts.filter(isOuter);
   const rows = [...inner, ...outer].map((part) => blockOf(part, measure));
   const places = spread(rows);
-  const middle = (places[Math.max(0, inner.length - 1)] ?? 0) / 2;
-  const nearest = places.find((place) => Math.abs(place - middle) < line) ?? even(middle);
-  const rail = hanging ? 0 : nearest;
+  // An odd number of branches has a middle one, in line with the group; between an even number the line runs free.
+  const last = Math.max(0, inner.length - 1) / 2;
+  const middle = ((places[Math.floor(last)] ?? 0) + (places[Math.ceil(last)] ?? 0)) / 2;
+  const rail = hanging ? 0 : even(middle);
   return {
     tree,
     length: Math.max(...rows.map((row) => row.length)) + 2 * pad,

@@ -64,10 +64,10 @@ export function glyphOf(component: Component, symbols: DrawingStyle['symbols']):
       return { ...circle, strokes: [...circle.strokes, ...cross] };
     }
     case 'switch': {
-      const blade = component.closed ? [-9, 0, 9, 0] : [-9.5, -1.5, 10, -14];
+      const blade = component.closed ? [-9, 0, 9, 0] : [-9.5, -1.5, 11, -11];
       return {
         ...blank,
-        half: 16,
+        half: 12,
         strokes: [...leads(15), blade],
         circles: [
           [-12, 0, 3],

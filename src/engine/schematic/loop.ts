@@ -1,135 +1,128 @@
-import type { Series, Tree } from '../topology/index.ts';
-import { blockOf, chain, type Axis, type Block, type Measure } from './block.ts';
+import type { Series } from '../topology/index.ts';
+import { chain, type Block, type Measure } from './block.ts';
 import { place, pointOn, wire, type Line, type Sheet } from './place.ts';
 import { stretch, unfit, type Plan } from './plan.ts';
+import { shareOut, type Sides } from './sides.ts';
 
-/** The blocks of a loop: the supply on one side, the `main` side opposite, two sides between them. */
-interface Sides {
-  readonly supply: Block;
-  readonly lead: Block;
-  readonly main: Block;
-  readonly tail: Block;
+/** Where the lines of a loop run, in its own directions: `along` the main side and `across` to it. */
+interface Rectangle {
+  /** From the first side to the last. */
+  readonly along: number;
+  /** From the supply to the main side. */
+  readonly across: number;
+  /** How far the main side's blocks stay away from its two corners. */
+  readonly inset: number;
+  /** How far the blocks of the first and last side stay away from the supply's corner, and from the main side's. */
+  readonly nearSupply: number;
+  readonly nearMain: number;
 }
 
-const isPlain = (tree: Tree): boolean => tree.kind === 'component';
-
-/** How many parts may stand on the side before the main one: components only, and one part is left for that. */
-function plainAtStart(parts: readonly Tree[]): number {
-  const first = parts.findIndex((part) => !isPlain(part));
-  return Math.min(first < 0 ? parts.length : first, parts.length - 1);
-}
-
-function sidesOf(tree: Series, measure: Measure, leading: number, trailing: number): Sides {
-  const [supply, ...parts] = tree.parts;
-  const across: Measure = { ...measure, axis: measure.axis === 'h' ? 'v' : 'h' };
-  const blocks = (from: number, to: number, by: Measure): Block[] =>
-    parts.slice(from, to).map((part) => blockOf(part, by, to - from === 1));
-  const last = parts.length - trailing;
+/** The least rectangle; where a corner would be crowded, the blocks of one of its two sides stay away from it. */
+function rectangleOf({ supply, lead, main, tail, whole }: Sides, upright: boolean): Rectangle {
+  const sides = Math.max(lead.length, tail.length);
+  const inside = Math.max(lead.after, tail.before);
+  const nearSupply = sides > 0 && !upright ? supply.after : 0;
+  const nearMain = sides > 0 && (whole || main.before < inside) ? main.before : 0;
+  const inset = whole || nearMain > 0 ? 0 : inside;
   return {
-    supply: chain(tree, supply ? [blockOf(supply, { ...measure, left: true })] : []),
-    lead: chain(tree, blocks(0, leading, across)),
-    main: chain(tree, blocks(leading, last, measure)),
-    tail: chain(tree, blocks(last, parts.length, { ...across, left: true })),
+    along: Math.max(
+      main.length + 2 * inset,
+      lead.after + tail.before + 8,
+      supply.length + (nearSupply > 0 ? 0 : 2 * inside),
+    ),
+    across: Math.max(sides + nearSupply + nearMain, supply.after + main.before + 8),
+    inset,
+    nearSupply,
+    nearMain,
   };
 }
 
-/** One way to draw a loop. */
-function planOf(tree: Series, measure: Measure, leading: number, trailing: number, widest: number): Plan {
-  const { supply, lead, main, tail } = sidesOf(tree, measure, leading, trailing);
-  const whole = main.parts.length === 1 && main.parts[0]?.tree.kind === 'parallel';
+/** How far the sides are from what a teacher would draw: parts unevenly spaced, groups anywhere but on the main side. */
+function awkwardness({ lead, main, tail }: Sides, { along, across }: Rectangle): number {
+  const spaces = [lead, main, tail].flatMap((block) => {
+    const room = block === main ? along : across;
+    return block.parts.length > 0 ? [(room - block.length) / block.parts.length] : [];
+  });
+  const strays = [...lead.parts, ...tail.parts].some(({ tree }) => tree.kind === 'parallel');
+  const uneven = (Math.max(...spaces) - Math.min(...spaces)) / 4;
+  return uneven + 10 * Math.abs(lead.parts.length - tail.parts.length) + (strays ? 60 : 0);
+}
+
+/** Draws the four sides in the direction in which the supply drives. */
+function draw(sheet: Sheet, tree: Series, sides: Sides, rectangle: Rectangle, measure: Measure): void {
+  const { supply, lead, main, tail, whole } = sides;
+  const { along, across, inset, nearSupply, nearMain } = rectangle;
+  const { carries } = chain(
+    tree,
+    tree.parts.length > 1 ? [supply, lead, main, tail].filter((side) => side.parts.length > 0) : [],
+  );
+  const square: Measure = { ...measure, axis: measure.axis === 'h' ? 'v' : 'h' };
+  const [before, after] = [main.parts[0]?.tree.from ?? '', main.parts.at(-1)?.tree.to ?? ''];
+
+  const side = (block: Block, on: Line, length: number, from: number, to: number, corner: string): void => {
+    wire(sheet, block.parts[0]?.tree.from ?? corner, pointOn(on, 0), pointOn(on, from), carries);
+    if (block.parts.length > 0)
+      place(
+        sheet,
+        block,
+        { ...on, start: on.start + on.way * from },
+        to - from,
+        carries,
+        whole && block === main,
+      );
+    else wire(sheet, corner, pointOn(on, from), pointOn(on, to), carries);
+    wire(sheet, block.parts.at(-1)?.tree.to ?? corner, pointOn(on, to), pointOn(on, length), carries);
+  };
+  side(supply, { measure: { ...measure, left: true }, start: along, cross: 0, way: -1 }, along, 0, along, '');
+  side(lead, { measure: square, start: 0, cross: 0, way: 1 }, across, nearSupply, across - nearMain, before);
+  side(main, { measure, start: 0, cross: across, way: 1 }, along, inset, along - inset, '');
+  side(
+    tail,
+    { measure: { ...square, left: true }, start: across, cross: along, way: -1 },
+    across,
+    nearMain,
+    across - nearSupply,
+    after,
+  );
+}
+
+/** Shares more depth out between the supply, the branches of the group opposite, and each other. */
+function evenly(main: Block, across: number, more: number): { main: Block; across: number } {
+  const [group] = main.parts;
+  const offsets = group?.offsets ?? [];
+  const last = offsets.at(-1) ?? 0;
+  const depth = across + last + more;
+  const first = Math.max(across, 2 * Math.round(depth / offsets.length / 2));
+  const factor = (depth - first) / last;
+  if (!group || factor < 1) return { main, across: across + more };
+  const spread = { ...group, offsets: offsets.map((offset) => 2 * Math.round((offset * factor) / 2)) };
+  return { main: { ...main, parts: [spread] }, across: first };
+}
+
+function planOf(tree: Series, sides: Sides, measure: Measure, widest: number): Plan {
   const upright = measure.axis === 'v';
-  const inside = Math.max(lead.after, tail.before);
-  const sides = Math.max(lead.length, tail.length);
-  // Where a corner would be crowded, the blocks of one of its two sides begin later.
-  const nearSupply = sides > 0 && !upright ? supply.after : 0;
-  const nearMain = sides > 0 && (whole || main.before < inside) ? main.before : 0;
-  const along = Math.max(
-    main.length + (nearMain > 0 ? 0 : 2 * inside),
-    supply.length + (nearSupply > 0 ? 0 : 2 * inside),
-  );
-  const across = Math.max(sides + nearSupply + nearMain, supply.after + main.before + 8);
-  const outside = { along: lead.before + tail.after, across: supply.before + main.after };
-  const natural = upright
-    ? { width: across + outside.across, height: along + outside.along }
-    : { width: along + outside.along, height: across + outside.across };
+  const least = rectangleOf(sides, upright);
+  const { supply, lead, main, tail } = sides;
+  const along = least.along + lead.before + tail.after;
+  const across = least.across + supply.before + main.after;
+  const natural = upright ? { width: across, height: along } : { width: along, height: across };
   const size = stretch(natural, widest);
-  const [moreAcross, moreAlong] = upright
-    ? [size.width - natural.width, size.height - natural.height]
-    : [size.height - natural.height, size.width - natural.width];
-  const length = along + moreAlong;
-  const depth = across + moreAcross;
-  const gaps = [
-    [lead, depth],
-    [main, length],
-    [tail, depth],
-  ] as const;
-  const spaces = gaps.flatMap(([{ parts, length: used }, room]) =>
-    parts.length > 0 ? [(room - used) / parts.length] : [],
-  );
-  const uneven = Math.max(...spaces) - Math.min(...spaces) + 40 * Math.abs(leading - trailing);
+  const [wider, higher] = [size.width - natural.width, size.height - natural.height];
+  const [longer, deeper] = upright ? [higher, wider] : [wider, higher];
+  const { whole } = sides;
+  const spaced = whole ? evenly(main, least.across, deeper) : { main, across: least.across + deeper };
+  const rectangle = { ...least, along: least.along + longer, across: spaced.across };
   return {
-    cost: unfit(size, widest) + uneven / 4,
+    cost:
+      unfit(size, widest) + awkwardness(sides, rectangle) + (upright ? 40 : 0) + (measure.stacked ? 25 : 0),
     terminals: [],
     draw: (sheet) => {
-      const { carries } = chain(
-        tree,
-        [supply, lead, main, tail].filter((block) => block.parts.length > 0),
-      );
-      const side = (block: Block, on: Line, total: number, from: number, to: number): void => {
-        const [first, last] = [block.parts[0]?.tree.from, block.parts.at(-1)?.tree.to];
-        if (first === undefined || last === undefined) return;
-        wire(sheet, first, pointOn(on, 0), pointOn(on, from), carries);
-        if (block === main && whole && block.parts[0]) place(sheet, block.parts[0], on, total, carries, true);
-        else place(sheet, block, { ...on, start: on.start + on.way * from }, to - from, carries);
-        wire(sheet, last, pointOn(on, to), pointOn(on, total), carries);
-      };
-      const across: Measure = { ...measure, axis: upright ? 'h' : 'v' };
-      const inset = nearMain > 0 ? 0 : inside;
-      side(
-        supply,
-        { measure: { ...measure, left: true }, start: length, cross: 0, way: -1 },
-        length,
-        0,
-        length,
-      );
-      const edge = (block: Block, on: Line, near: number, far: number): void => {
-        if (block.parts.length > 0) side(block, on, depth, near, depth - far);
-        else
-          wire(
-            sheet,
-            on.way > 0 ? (main.parts[0]?.tree.from ?? '') : (main.parts.at(-1)?.tree.to ?? ''),
-            pointOn(on, 0),
-            pointOn(on, depth),
-            carries,
-          );
-      };
-      edge(lead, { measure: across, start: 0, cross: 0, way: 1 }, nearSupply, nearMain);
-      side(
-        main,
-        { measure, start: 0, cross: depth, way: 1 },
-        length,
-        whole ? 0 : inset,
-        whole ? length : length - inset,
-      );
-      edge(
-        tail,
-        { measure: { ...across, left: true }, start: depth, cross: length, way: -1 },
-        nearMain,
-        nearSupply,
-      );
+      draw(sheet, tree, { ...sides, main: spaced.main }, rectangle, measure);
     },
   };
 }
 
 /** Every way to draw a loop along one axis. */
 export function loopPlans(tree: Series, measure: Measure, widest: number): Plan[] {
-  const parts = tree.parts.slice(1);
-  const most = 12;
-  const leading = Math.min(most, plainAtStart(parts));
-  const plans: Plan[] = [];
-  for (let i = 0; i <= leading; i++) {
-    const trailing = Math.min(most, plainAtStart(parts.slice(i).reverse()));
-    for (let j = 0; j <= trailing; j++) plans.push(planOf(tree, measure, i, j, widest));
-  }
-  return plans;
+  return shareOut(tree, measure).map((sides) => planOf(tree, sides, measure, widest));
 }

@@ -171,7 +171,14 @@ export function place(
     for (const part of block.parts) {
       ideal += part.length + space;
       const end = Math.round(ideal);
-      place(sheet, part, { ...on, start: on.start + on.way * along }, end - along, carries);
+      place(
+        sheet,
+        part,
+        { ...on, start: on.start + on.way * along },
+        end - along,
+        carries,
+        whole && block.parts.length === 1,
+      );
       along = end;
     }
   }

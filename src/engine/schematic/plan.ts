@@ -17,11 +17,12 @@ export interface Size {
 /** Width over height: square where there is little width, landscape where there is enough. */
 const proportion = (widest: number): number => 1 + Math.min(Math.max((widest - 300) / 300, 0), 1) / 2;
 
-/** Brings a size nearer to the proportions of the page, by not much. */
+/** Brings a size nearer to the proportions of the page, by not much, and small ones to a size that can be read at a glance. */
 export function stretch({ width, height }: Size, widest: number): Size {
   const wanted = proportion(widest);
-  const wider = Math.min(height * wanted, width * 1.6, Math.max(widest - 40, width));
-  const higher = Math.min(width / wanted, height * 1.3);
+  const least = Math.min(260, widest - 100);
+  const wider = Math.max(least, Math.min(height * wanted, width * 2, widest - 40));
+  const higher = Math.max(least / 2, Math.min(Math.max(width, wider) / wanted, height * 1.3));
   return {
     width: 2 * Math.round(Math.max(width, wider) / 2),
     height: 2 * Math.round(Math.max(height, higher) / 2),

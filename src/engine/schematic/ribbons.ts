@@ -25,8 +25,8 @@ const round = (x: number): number => Math.round(x * 100) / 100;
 
 /** An arrowhead, clockwise like the outlines: where they overlap they add. */
 function arrowhead({ at: { x, y }, turn }: Arrow, half: number, flows: 1 | -1): string {
-  const side = half + 4;
-  const reach = 4.5 + half / 4;
+  const side = half + 4.5;
+  const reach = 5 + half / 3;
   const way = (turn < 180 ? 1 : -1) * flows;
   return turn % 180 === 0
     ? `M${round(x + way * reach)} ${y}L${round(x - way * reach)} ${round(y + way * side)}V${round(y - way * side)}Z`

@@ -4,8 +4,8 @@ import type { Piece } from './place.ts';
 
 /** The least straight wire that has room for an arrowhead. */
 const arrowRoom = 14;
-/** A leg of a path this long has an arrowhead of its own. */
-const longLeg = 150;
+/** A straight wire this long has an arrowhead even where another in the same run has one. */
+const longLeg = 60;
 
 interface Stretch {
   readonly from: Point;
@@ -41,12 +41,21 @@ function arrowOn(stretch: Stretch): Arrow {
   return { at: { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 }, turn: turnOf(stretch) };
 }
 
-/** One arrowhead on the longest stretch of wire, and one on each side of a loop. */
+/** One arrowhead on the longest stretch of wire, and one on every long leg. */
 function arrowsOf(pieces: readonly Piece[]): Arrow[] {
-  const wires = stretches(pieces).filter((stretch) => lengthOf(stretch) >= arrowRoom);
+  const wires = stretches(pieces);
   const longest = Math.max(...wires.map(lengthOf));
-  const chosen = wires.filter((wire) => lengthOf(wire) === longest).slice(0, 1);
-  return chosen.map(arrowOn);
+  const legs: Stretch[][] = [];
+  for (const wire of wires) {
+    const before = legs.at(-1)?.at(-1);
+    const onward = before && turnOf(before) === turnOf(wire);
+    if (onward) legs.at(-1)?.push(wire);
+    else legs.push([wire]);
+  }
+  return legs.flatMap((leg) => {
+    const best = leg.reduce((best, wire) => (lengthOf(wire) > lengthOf(best) ? wire : best));
+    return lengthOf(best) >= Math.min(longest, longLeg) && lengthOf(best) >= arrowRoom ? [arrowOn(best)] : [];
+  });
 }
 
 /** The stretches of the circuit that carry one current each. */

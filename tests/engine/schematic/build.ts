@@ -2,7 +2,7 @@ import { circuitFrom, type Circuit } from '../../../src/engine/circuit/index.ts'
 
 /** A component without its nodes, or parts one after another, or side by side. */
 export type Spec =
-  | (Readonly<Record<string, unknown>> & { readonly id: string; readonly kind: string })
+  | { readonly id: string; readonly kind: string; readonly fields?: Readonly<Record<string, unknown>> }
   | { readonly series: readonly Spec[] }
   | { readonly parallel: readonly Spec[] };
 
@@ -21,7 +21,7 @@ export function build(spec: Spec): Circuit {
     } else if ('parallel' in part) for (const each of part.parallel) lay(each, from, to);
     else {
       const turned = part.kind === 'supply' ? { from: to, to: from } : { from, to };
-      components.push({ ...part, ...turned });
+      components.push({ id: part.id, kind: part.kind, ...part.fields, ...turned });
     }
   };
   const first = 'series' in spec ? spec.series[0] : undefined;
