@@ -1,0 +1,116 @@
+import {
+  circuitToJSON,
+  CircuitFormatError,
+  withValue,
+  type Circuit,
+  type Component,
+  type Setting,
+} from '../../engine/index.ts';
+import type { Settings } from '../link/index.ts';
+
+/** All that a board remembers; every act makes a new one. */
+export interface BoardState {
+  /** The circuit that the page gave. */
+  readonly start: Circuit;
+  /** The circuit as it stands. */
+  readonly circuit: Circuit;
+  /** What is settled and differs from the start. */
+  readonly settings: Settings;
+  readonly past: readonly Settings[];
+  readonly future: readonly Settings[];
+  /** What is being moved; absent at rest. */
+  readonly moving?: string;
+}
+
+/** What a component is set to: ohms or volts as an exact text, "open" or "closed"; undefined for what cannot be set. */
+export function settingOf(component: Component): string | undefined {
+  if (component.kind === 'switch') return component.closed ? 'closed' : 'open';
+  if (component.kind !== 'resistor' && component.kind !== 'supply') return undefined;
+  const [json] = circuitToJSON({ components: [component] }).components;
+  const exact = json?.[component.kind === 'supply' ? 'emf' : 'resistance'];
+  return typeof exact === 'string' ? exact : undefined;
+}
+
+/** Where a circuit differs from its start. */
+function differences(start: Circuit, circuit: Circuit): Settings {
+  const changed = circuit.components.flatMap((component, place) => {
+    const before = start.components[place];
+    const [was, is] = [before && settingOf(before), settingOf(component)];
+    return is !== undefined && is !== was ? [[component.id, is] as const] : [];
+  });
+  return Object.fromEntries(changed);
+}
+
+function withSettings(start: Circuit, settings: Settings): Circuit {
+  return Object.entries(settings).reduce((circuit, [id, value]) => withValue(circuit, id, value), start);
+}
+
+/** The settings that a circuit can take: those whose id, kind and range fit. */
+function fitting(circuit: Circuit, settings: Settings): Settings {
+  const kept = Object.entries(settings).filter(([id, value]) => {
+    try {
+      withValue(circuit, id, value);
+      return true;
+    } catch (error) {
+      if (error instanceof CircuitFormatError) return false;
+      throw error;
+    }
+  });
+  return Object.fromEntries(kept);
+}
+
+/** A board with a circuit that the page gives, keeping those of the former settings that still fit. */
+export function opened(start: Circuit, former: Settings = {}): BoardState {
+  const circuit = withSettings(start, fitting(start, former));
+  return { start, circuit, settings: differences(start, circuit), past: [], future: [] };
+}
+
+function at(state: BoardState, settings: Settings): BoardState {
+  const { start, past, future } = state;
+  return { start, circuit: withSettings(start, settings), settings, past, future };
+}
+
+const same = (a: Settings, b: Settings): boolean =>
+  Object.keys(a).length === Object.keys(b).length &&
+  Object.entries(a).every(([id, value]) => b[id] === value);
+
+/** A new present, the old one kept to be undone. */
+function changed(state: BoardState, settings: Settings): BoardState {
+  if (same(settings, state.settings)) return state.moving === undefined ? state : at(state, settings);
+  return { ...at(state, settings), past: [...state.past, state.settings], future: [] };
+}
+
+/** Shows a setting that is still moving. Throws CircuitFormatError where it cannot be had. */
+export function moved(state: BoardState, id: string, value: Setting): BoardState {
+  return { ...state, circuit: withValue(state.circuit, id, value), moving: id };
+}
+
+/** Settles a setting. Throws CircuitFormatError where it cannot be had. */
+export function settled(state: BoardState, id: string, value: Setting): BoardState {
+  return changed(state, differences(state.start, withValue(state.circuit, id, value)));
+}
+
+/** Replaces all settings at once. Throws CircuitFormatError where one cannot be had. */
+export function replaced(state: BoardState, settings: Settings): BoardState {
+  return changed(state, differences(state.start, withSettings(state.start, settings)));
+}
+
+/** Back to the start; can itself be undone. */
+export function reset(state: BoardState): BoardState {
+  return changed(state, {});
+}
+
+/** One act back, where there is one. */
+export function undone(state: BoardState): BoardState {
+  const { past, future, settings } = state;
+  const before = past.at(-1);
+  if (!before) return state;
+  return { ...at(state, before), past: past.slice(0, -1), future: [settings, ...future] };
+}
+
+/** One undone act forth again, where there is one. */
+export function redone(state: BoardState): BoardState {
+  const [next, ...future] = state.future;
+  if (!next) return state;
+  return { ...at(state, next), past: [...state.past, state.settings], future };
+}
