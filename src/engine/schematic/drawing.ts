@@ -97,6 +97,6 @@ export interface DrawingStyle {
   readonly symbols?: 'iec' | 'ansi';
   /** The widest the drawing may be, where it can be helped: at 300 it grows downwards instead. Default 640. */
   readonly width?: number;
-  /** The values beside each component, by id ('' for none); default: its values as written. */
-  readonly values?: (id: string) => string;
+  /** The values beside each component, by id ('' for none); undefined, and by default: its values as written. */
+  readonly values?: (id: string) => string | undefined;
 }
