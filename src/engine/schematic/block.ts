@@ -72,7 +72,7 @@ function leaf(tree: Tree & { kind: 'component' }, { axis, part, stacked, left }:
   const width = stacked || valueWidth === 0 ? widest : labelWidth + textSize / 2 + valueWidth;
   return {
     ...common,
-    length: Math.max(slot, even(width + 12)),
+    length: Math.max(slot, even(width + 20)),
     before: even(glyph.half + gap + lines * line),
     after: clear,
   };

@@ -23,14 +23,23 @@ interface Prepared {
 
 const round = (x: number): number => Math.round(x * 100) / 100;
 
-/** An arrowhead, clockwise like the outlines: where they overlap they add. */
+/**
+ * An arrowhead, clockwise like the outlines: where they overlap they add. In front of it a thin chevron is cut out of the ribbon by
+ * going round it the other way.
+ */
 function arrowhead({ at: { x, y }, turn }: Arrow, half: number, flows: 1 | -1): string {
   const side = half + 4.5;
-  const reach = 5 + half / 3;
+  const reach = 5 + half / 2;
   const way = (turn < 180 ? 1 : -1) * flows;
+  const [tip, tail] = [way * reach, -way * reach];
+  const edge = way * (reach - (2 * reach * half) / side);
+  const cut = way * 2;
+  const broad = -way * half;
   return turn % 180 === 0
-    ? `M${round(x + way * reach)} ${y}L${round(x - way * reach)} ${round(y + way * side)}V${round(y - way * side)}Z`
-    : `M${x} ${round(y + way * reach)}L${round(x - way * side)} ${round(y - way * reach)}H${round(x + way * side)}Z`;
+    ? `M${round(x + tip)} ${y}L${round(x + tail)} ${round(y + way * side)}V${round(y - way * side)}Z` +
+        `M${round(x + tip)} ${y}L${round(x + edge)} ${round(y - broad)}H${round(x + edge + cut)}L${round(x + tip + cut)} ${y}L${round(x + edge + cut)} ${round(y + broad)}H${round(x + edge)}Z`
+    : `M${x} ${round(y + tip)}L${round(x - way * side)} ${round(y + tail)}H${round(x + way * side)}Z` +
+        `M${x} ${round(y + tip)}L${round(x + broad)} ${round(y + edge)}V${round(y + edge + cut)}L${x} ${round(y + tip + cut)}L${round(x - broad)} ${round(y + edge + cut)}V${round(y + edge)}Z`;
 }
 
 const isLevel = (p: Point | undefined, q: Point | undefined): boolean => p?.y === q?.y;

@@ -3,7 +3,7 @@ import { pathsOf } from './net.ts';
 import type { Piece } from './place.ts';
 
 /** The least straight wire that has room for an arrowhead. */
-const arrowRoom = 14;
+const arrowRoom = 16;
 /** A straight wire this long has an arrowhead even where another in the same run has one. */
 const longLeg = 60;
 
