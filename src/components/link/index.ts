@@ -2,5 +2,5 @@ export { isBoard, type BoardFace } from './board-face.ts';
 export { BoardLink, type LinkHost, type Pace } from './board-link.ts';
 export { fire, type ChangeDetail, type ProblemDetail } from './events.ts';
 export { boardTag } from './find-board.ts';
-export { readingOf, unitOf, type ReadingStyle, type ReadingText } from './reading.ts';
+export { figuresOf, readingOf, unitOf, type ReadingStyle, type ReadingText } from './reading.ts';
 export type { Settings, Snapshot } from './snapshot.ts';

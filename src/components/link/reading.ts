@@ -1,19 +1,21 @@
 import {
   Fraction,
   exponentOf,
+  figuresWritten,
   say,
   sharedPrefix,
   suitablePrefix,
   thinSpace,
   writeReading,
   type Prefix,
+  type Quantity,
   type Unit,
 } from '../../engine/index.ts';
 import type { Snapshot } from './snapshot.ts';
 
 /** How a reading is written. */
 export interface ReadingStyle {
-  /** Significant figures; three unless said. */
+  /** Significant figures; else as the course says. */
   readonly figures?: number;
   /** Fixes the prefix; else one suits all readings of the quantity on the board. */
   readonly prefix?: Prefix;
@@ -34,6 +36,17 @@ export interface ReadingText {
 const units: Readonly<Record<string, Unit>> = { I: 'A', V: 'V', E: 'V', R: 'Ω', r: 'Ω', P: 'W' };
 /** Reasons that are a reading in themselves. */
 const phrases: readonly string[] = ['no path', 'no current', 'no steady reading'];
+
+function isQuantity(value: unknown): value is Quantity {
+  return typeof value === 'object' && value !== null && 'unit' in value;
+}
+
+/** How many figures a board's readings have: as its course says, or as the values of its circuit were given, at least two. */
+export function figuresOf({ course, circuit }: Snapshot): number {
+  if (course.figures !== 'as given') return course.figures;
+  const given = circuit.components.flatMap((component) => Object.values(component).filter(isQuantity));
+  return given.length > 0 ? Math.max(2, Math.min(...given.map(figuresWritten))) : 3;
+}
 
 /** The unit of a quantity, by its name: `I_R1` is in amperes. */
 export function unitOf(name: string): Unit {
@@ -63,7 +76,7 @@ function ratio(value: Fraction | number, unit: Unit): { readonly number: string;
 /** A quantity of a board, by its name, as it is shown and heard. */
 export function readingOf(snapshot: Snapshot, name: string, style: ReadingStyle = {}): ReadingText {
   if (snapshot.covered) return { text: '?', spoken: say({ code: 'covered', data: {} }) };
-  const { figures = 3, as = 'magnitude' } = style;
+  const { figures = figuresOf(snapshot), as = 'magnitude' } = style;
   const source = as === 'fraction' ? snapshot.solution : snapshot.readings;
   const reason = source.reason(name);
   const value = source.quantity(name);
@@ -76,7 +89,9 @@ export function readingOf(snapshot: Snapshot, name: string, style: ReadingStyle 
   const shown = as === 'signed' ? value : magnitude(value);
   const prefix = as === 'fraction' ? '' : (style.prefix ?? prefixFor(snapshot, unit, shown, figures));
   const { number, text } =
-    as === 'fraction' ? ratio(shown, unit) : writeReading(shown, unit, { figures, prefix });
+    as === 'fraction'
+      ? ratio(shown, unit)
+      : writeReading(shown, unit, { figures, prefix, decimalSign: snapshot.course.decimalSign });
   const spoken = say({ code: 'spoken', data: { number, prefix, unit } });
   return { text, spoken, value: Number(value) };
 }

@@ -1,4 +1,4 @@
-import type { Circuit, ExactSolution, Fraction, Readings } from '../../engine/index.ts';
+import type { Circuit, Course, ExactSolution, Fraction, Readings } from '../../engine/index.ts';
 
 /** What a board's controls are set to, by id: a resistor's ohms as an exact text ("20", "1/3"), a switch "open" or "closed". */
 export type Settings = Readonly<Record<string, string>>;
@@ -17,6 +17,8 @@ export interface Snapshot {
   readonly readings: Readings<Fraction> | Readings<number>;
   /** The readings that the pupil holds, to compare with. */
   readonly held?: ExactSolution;
+  /** What the class uses. */
+  readonly course: Course;
   /** True while the readings are covered, for the pupil to predict them. */
   readonly covered: boolean;
 }
