@@ -7,14 +7,14 @@ import { glyphOf } from './glyph.ts';
 import { loopPlans } from './loop.ts';
 import { networkPlan, terminalRadius } from './network.ts';
 import type { Sheet } from './place.ts';
-import type { Plan } from './plan.ts';
+import { roomFor, type Plan } from './plan.ts';
 import { runsOf } from './runs.ts';
 import { wiresOf } from './wires.ts';
 
 /** The free edge round everything that is drawn. */
 const margin = 12;
 
-function measures(circuit: Circuit, style: DrawingStyle): Measure[] {
+function partsOf(circuit: Circuit, style: DrawingStyle): Measure['part'] {
   const parts = new Map(
     circuit.components.map((component) => [
       component.id,
@@ -26,14 +26,26 @@ function measures(circuit: Circuit, style: DrawingStyle): Measure[] {
       } as const,
     ]),
   );
-  const part: Measure['part'] = (id) => {
-    const found = parts.get(id);
-    if (!found) throw new RangeError(id);
-    return found;
+  return (id) => {
+    const part = parts.get(id);
+    if (!part) throw new RangeError(id);
+    return part;
   };
-  return (['v', 'h'] as const).flatMap((axis) =>
-    [false, true].map((stacked) => ({ axis, part, stacked, left: false })),
-  );
+}
+
+/** The best way to draw a tree; values stand under their labels only where it would be too wide otherwise. */
+function planOf(tree: Tree, part: Measure['part'], widest: number): Plan {
+  const best = (stacked: boolean): Plan => {
+    const plans = (['h', 'v'] as const).flatMap((axis) => {
+      const measure = { axis, part, stacked, left: false };
+      return tree.kind === 'series' && tree.from === tree.to
+        ? loopPlans(tree, measure, widest)
+        : [networkPlan(tree, measure, widest)];
+    });
+    return plans.reduce((best, plan) => (plan.cost < best.cost ? plan : best));
+  };
+  const plain = best(false);
+  return plain.width > roomFor(widest) ? best(true) : plain;
 }
 
 /** The rectangle that holds everything, ribbons included. */
@@ -79,13 +91,7 @@ function moved(sheet: Sheet, { x, y }: Box): { sheet: Sheet; move: (p: Point) =>
 
 /** Draws a circuit whose series–parallel tree is known. */
 export function drawTree(tree: Tree, circuit: Circuit, style: DrawingStyle = {}): Drawing {
-  const widest = style.width ?? 640;
-  const plans = measures(circuit, style).flatMap((measure): Plan[] =>
-    tree.kind === 'series' && tree.from === tree.to
-      ? loopPlans(tree, measure, widest)
-      : [networkPlan(tree, measure, widest)],
-  );
-  const best = plans.reduce((best, plan) => (plan.cost < best.cost ? plan : best));
+  const best = planOf(tree, partsOf(circuit, style), style.width ?? 640);
   const raw: Sheet = { pieces: [], symbols: [], labels: [] };
   best.draw(raw);
   const box = extent(raw, best.terminals);

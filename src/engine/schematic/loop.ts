@@ -113,8 +113,8 @@ function planOf(tree: Series, sides: Sides, measure: Measure, widest: number): P
   const spaced = whole ? evenly(main, least.across, deeper) : { main, across: least.across + deeper };
   const rectangle = { ...least, along: least.along + longer, across: spaced.across };
   return {
-    cost:
-      unfit(size, widest) + awkwardness(sides, rectangle) + (upright ? 40 : 0) + (measure.stacked ? 25 : 0),
+    cost: unfit(size, widest) + awkwardness(sides, rectangle) + (upright ? 40 : 0),
+    width: size.width,
     terminals: [],
     draw: (sheet) => {
       draw(sheet, tree, { ...sides, main: spaced.main }, rectangle, measure);

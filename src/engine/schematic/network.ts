@@ -17,7 +17,8 @@ export function networkPlan(tree: Tree, measure: Measure, widest: number): Plan 
   const size = measure.axis === 'h' ? { width: length, height: breadth } : { width: breadth, height: length };
   return {
     // A line of text runs along the page, and so does a network that has the room for it.
-    cost: unfit(size, widest) + (measure.axis === 'h' ? 0 : 60) + (measure.stacked ? 25 : 0),
+    cost: unfit(size, widest) + (measure.axis === 'h' ? 0 : 60),
+    width: size.width,
     terminals: [pointOn(on, 0), pointOn(on, length)],
     draw: (sheet) => {
       wire(sheet, tree.from, pointOn(on, terminalRadius), pointOn(on, stub), block.carries);

@@ -11,29 +11,27 @@ export interface Sides {
   readonly whole: boolean;
 }
 
-/** The most parts that are put on the sides before and after the main one. */
-const most = 12;
-
-/** Every way to share the parts of a loop out among its sides; the main side has one at least. */
+/** Every way to share the parts of a loop out among its sides: the main side has one at least, the two beside it about as many. */
 export function shareOut(tree: Series, measure: Measure): Sides[] {
   const [first, ...parts] = tree.parts;
   const square: Measure = { ...measure, axis: measure.axis === 'h' ? 'v' : 'h' };
+  const blocks = (by: Measure, hanging = false): Block[] => parts.map((part) => blockOf(part, by, hanging));
   const supply = chain(tree, first ? [blockOf(first, { ...measure, left: true })] : []);
-  const leads = parts.map((part) => blockOf(part, square));
-  const mains = parts.map((part) => blockOf(part, measure));
-  const tails = parts.map((part) => blockOf(part, { ...square, left: true }));
+  const leads = blocks(square);
+  const mains = blocks(measure);
+  const alone = blocks(measure, true);
+  const tails = blocks({ ...square, left: true });
   const ways: Sides[] = [];
-  for (let i = 0; i <= Math.min(most, parts.length - 1); i++) {
-    for (let j = 0; j <= Math.min(most, parts.length - 1 - i); j++) {
+  for (let i = 0; i < parts.length; i++) {
+    for (let j = Math.max(0, i - 4); j <= i + 4 && i + j < parts.length; j++) {
       const last = parts.length - j;
-      const only = last - i === 1 ? parts[i] : undefined;
-      const whole = only?.kind === 'parallel';
+      const single = last - i === 1;
       ways.push({
         supply,
         lead: chain(tree, leads.slice(0, i)),
-        main: chain(tree, whole ? [blockOf(only, measure, true)] : mains.slice(i, last)),
+        main: chain(tree, (single ? alone : mains).slice(i, last)),
         tail: chain(tree, tails.slice(last)),
-        whole,
+        whole: single && parts[i]?.kind === 'parallel',
       });
     }
   }
