@@ -5,7 +5,7 @@ export function title(text: string): void {
   console.log(`\n${text}`);
 }
 
-const micro = (value: number): string => `${value < 1 ? value.toFixed(3) : value.toPrecision(3)} µs`;
+const micro = (value: number): string => `${value < 100 ? value.toPrecision(3) : value.toFixed(0)} µs`;
 
 /** What a task took: the middle of its samples and the least. */
 export function took(label: string, { median, least }: Timing): void {
@@ -16,7 +16,9 @@ export function took(label: string, { median, least }: Timing): void {
 export function against(label: string, ours: Timing, other: Timing, target: number): void {
   const ratio = other.median / ours.median;
   const verdict = ratio >= target ? 'reached' : 'missed';
-  console.log(`  ${label.padEnd(34)} ${ratio.toPrecision(3).padStart(9)}×  (target ${target}×: ${verdict})`);
+  console.log(
+    `  ${label.padEnd(34)} ${ratio.toPrecision(3).padStart(9)}×  (target ${target.toPrecision(3)}×: ${verdict})`,
+  );
 }
 
 /** A time beside the most that is asked. */

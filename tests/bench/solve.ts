@@ -1,0 +1,104 @@
+// The engine beside general-purpose libraries on the same circuits, interleaved in one process: the ratios count.
+import { solve, solveExact, track, type Circuit } from '../../src/engine/index.ts';
+import { measure } from './measure.ts';
+import { against, atMost, title, took } from './report.ts';
+import { exactNodal, rivals } from './rivals.ts';
+import { workloads, type Workload } from './workloads.ts';
+
+/** The same circuit as a new one, so that nothing kept from an earlier call helps. */
+const fresh = (circuit: Circuit): Circuit => ({ ...circuit, components: [...circuit.components] });
+
+/** The public function, with the current, the p.d. and the power of every component read. */
+function everyReading({ circuit }: Workload): void {
+  const solution = solve(fresh(circuit));
+  for (const { id } of circuit.components) {
+    solution.current(id);
+    solution.voltage(id);
+    solution.power(id);
+  }
+}
+
+/** The exact solver, with every current read as a reduced fraction. */
+function exactCurrents({ circuit }: Workload): void {
+  const solution = solveExact(fresh(circuit));
+  for (const { id } of circuit.components) solution.current(id);
+}
+
+/** The largest difference of ours from each other's currents, relative to the largest current. */
+function disagreement(workload: Workload): number {
+  const ours = solve(workload.circuit);
+  const exact = exactNodal(workload).map((current) => current.valueOf());
+  const all = [...Object.values(rivals).map((rival) => [...rival(workload)]), exact];
+  const largest = Math.max(...exact.map(Math.abs));
+  const differences = all.flatMap((currents) =>
+    currents.map((current, at) => Math.abs(current - ours.current(`R${at + 1}`)!)),
+  );
+  return Math.max(...differences) / largest;
+}
+
+// Times faster than numeric, ml-matrix and mathjs that are asked of a cold solution; microseconds of the public one.
+const cold: Readonly<Record<string, readonly [number, number, number]>> = {
+  classroom: [5, 10, 30],
+  bridge: [5, 10, 30],
+  cube: [3.5, 5, 20],
+  'ladder 20': [4.5, 18, 80],
+  'grid 5': [4.5, 18, 80],
+};
+
+for (const workload of workloads) {
+  const { name, circuit, edges } = workload;
+  title(
+    `${name}, ${edges.length} resistors (agree within ${disagreement(workload).toExponential(0)} of the largest current)`,
+  );
+  const times = measure({
+    solve: () => solve(fresh(circuit)),
+    'solve, every reading': () => everyReading(workload),
+    numeric: () => rivals.numeric(workload),
+    'ml-matrix': () => rivals['ml-matrix'](workload),
+    mathjs: () => rivals.mathjs(workload),
+    solveExact: () => exactCurrents(workload),
+    'fraction.js, node equations': () => exactNodal(workload),
+  });
+  for (const [task, timing] of Object.entries(times)) took(task, timing);
+  const [numeric, mlMatrix, mathjs] = cold[name]!;
+  against('solve against numeric', times.solve, times.numeric, numeric);
+  against('solve against ml-matrix', times.solve, times['ml-matrix'], mlMatrix);
+  against('solve against mathjs', times.solve, times.mathjs, mathjs);
+  if (edges.length !== 12)
+    atMost('every reading', times['solve, every reading'], edges.length === 5 ? 2 : 15);
+  if (edges.length === 5)
+    against('every reading against mathjs', times['solve, every reading'], times.mathjs, 1 / 0.7);
+  else if (edges.length === 40)
+    against('exact against fraction.js', times.solveExact, times['fraction.js, node equations'], 4);
+  if (name === 'classroom') atMost('exact', times.solveExact, 3);
+  if (edges.length === 40) atMost('exact, all reduced', times.solveExact, 500);
+}
+
+title('a step of the slider R1');
+for (const workload of workloads) {
+  const { name, circuit, edges } = workload;
+  const all = edges.map((_, at) => `I_R${at + 1}`);
+  const few = Array.from({ length: 12 }, (_, at) => all[at % all.length]!);
+  const everyTracker = track(circuit, 'R1', all);
+  const fewTracker = track(circuit, 'R1', few);
+  const everyOut = new Float64Array(all.length);
+  const fewOut = new Float64Array(few.length);
+  const dragged = edges.map((edge) => ({ ...edge }));
+  let ohms = 1;
+  const turn = (): number => (ohms = ohms === 100 ? 1 : ohms + 1);
+  const solvedAgain = (): void => {
+    dragged[0]!.ohms = turn();
+    rivals.numeric({ ...workload, edges: dragged });
+  };
+  const times = measure({
+    prepare: () => track(circuit, 'R1', few),
+    twelve: () => fewTracker.at(turn(), fewOut),
+    every: () => everyTracker.at(turn(), everyOut),
+    numeric: solvedAgain,
+  });
+  if (edges.length === 12) took(`${name}: prepare`, times.prepare);
+  else atMost(`${name}: prepare`, times.prepare, edges.length === 5 ? 10 : 300);
+  atMost(`${name}: 12 readings`, times.twelve, 0.025);
+  atMost(`${name}: every current`, times.every, 0.0013 * Math.max(edges.length, 12));
+  against(`${name}: against numeric`, times.every, times.numeric, 40);
+}
