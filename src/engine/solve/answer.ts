@@ -8,6 +8,7 @@ import type { Branch, Graph, Node } from './graph.ts';
 import { quantities, type Letter, type Total } from './names.ts';
 import { remarksOf } from './remarks.ts';
 import type { Caution, Fault, Readings, Reason, Remark } from './solution.ts';
+import { outside } from './terminals.ts';
 
 /** The arithmetic of one kind of number. */
 export interface Arithmetic<N> {
@@ -201,9 +202,8 @@ export class Answer<N extends number | Fraction> implements Readings<N> {
         if (!main || main.loops.length === 0) return undefined;
         if (main.volts) return quotient(flow.between(main.head, main.tail), flow.current(main));
         // Nothing drives a supply of 0 V, but what it is joined to has its resistance all the same.
-        const { from, to } = main.component;
-        const components = this.#circuit.components.filter((component) => component !== main.component);
-        return solve({ components, terminals: [from, to] }).totalResistance();
+        const network = outside(this.#circuit);
+        return network && solve(network).totalResistance();
       }
     }
   }

@@ -1,4 +1,4 @@
-import { Fraction } from '../quantity/index.ts';
+import { solveWhole } from './bareiss.ts';
 import type { Flow } from './flow.ts';
 import type { Branch, Graph, Node } from './graph.ts';
 
@@ -23,71 +23,35 @@ function loopEquations({ branches, chords }: Graph): bigint[][] {
   return rows;
 }
 
-/**
- * Solves symmetric equations in whole numbers without a single fraction: every division comes out even (E. H. Bareiss,
- * "Sylvester's identity and multistep integer-preserving Gaussian elimination", Math. Comp. 22, 1968; from memory). A row that an
- * elimination leaves alone keeps its old scale until it is needed. Returns the unknowns times the determinant, then the determinant.
- */
-function solveWhole(rows: bigint[][]): bigint[] {
-  const n = rows.length;
-  const scales = new Array<bigint>(n).fill(1n);
-  let scale = 1n;
-  const upToDate = (i: number): bigint[] => {
-    const row = rows[i] ?? [];
-    const old = scales[i] ?? 1n;
-    if (old !== scale) {
-      for (let j = 0; j < row.length; j++) if (row[j]) row[j] = ((row[j] ?? 0n) * scale) / old;
-      scales[i] = scale;
-    }
-    return row;
-  };
-  for (let k = 0; k < n; k++) {
-    const pivotRow = upToDate(k);
-    const pivot = pivotRow[0] ?? 1n;
-    for (let i = 1; i < n - k; i++) {
-      const factor = pivotRow[i];
-      if (!factor) continue;
-      const row = upToDate(k + i);
-      for (let j = 0; j < row.length; j++) {
-        const [entry = 0n, above = 0n] = [row[j], pivotRow[i + j]];
-        if (entry || above) row[j] = (entry * pivot - factor * above) / scale;
-      }
-      scales[k + i] = pivot;
-    }
-    scale = pivot;
-  }
-  const unknowns = new Array<bigint>(n).fill(0n);
-  for (let k = n - 1; k >= 0; k--) {
-    const row = rows[k] ?? [];
-    let sum = (row[n - k] ?? 0n) * scale;
-    for (let i = 1; i < n - k; i++) if (row[i]) sum -= (row[i] ?? 0n) * (unknowns[k + i] ?? 0n);
-    unknowns[k] = sum / (row[0] ?? 1n);
-  }
-  return [...unknowns, scale];
-}
-
-/** Currents and potentials as whole numbers with one common denominator, reduced only when asked for. */
-class ExactFlow implements Flow<Fraction> {
+/** Currents and potentials as whole numbers with one common denominator, made into what is wanted only when asked for. */
+class ExactFlow<N> implements Flow<N> {
+  readonly #make: (numerator: bigint, denominator: bigint) => N;
   readonly #graph: Graph;
   readonly #currents: readonly bigint[];
   readonly #denominator: bigint;
   #potentials: bigint[] | undefined;
 
-  constructor(graph: Graph, currents: readonly bigint[], denominator: bigint) {
+  constructor(
+    graph: Graph,
+    currents: readonly bigint[],
+    denominator: bigint,
+    make: (numerator: bigint, denominator: bigint) => N,
+  ) {
+    this.#make = make;
     this.#graph = graph;
     this.#currents = currents;
     this.#denominator = denominator;
   }
 
-  current({ place }: Branch): Fraction {
+  current({ place }: Branch): N {
     const { ohm, volt } = this.#graph;
-    return new Fraction((this.#currents[place] ?? 0n) * ohm, this.#denominator * volt);
+    return this.#make((this.#currents[place] ?? 0n) * ohm, this.#denominator * volt);
   }
 
-  between(p: Node, q: Node): Fraction {
+  between(p: Node, q: Node): N {
     const potentials = (this.#potentials ??= this.#climb());
     const difference = (potentials[p.place] ?? 0n) - (potentials[q.place] ?? 0n);
-    return new Fraction(difference, this.#denominator * this.#graph.volt);
+    return this.#make(difference, this.#denominator * this.#graph.volt);
   }
 
   #climb(): bigint[] {
@@ -105,8 +69,8 @@ class ExactFlow implements Flow<Fraction> {
   }
 }
 
-/** Solves the loop equations exactly. */
-export function exactFlow(graph: Graph): Flow<Fraction> {
+/** Solves the loop equations exactly; `make` says what becomes of a numerator and its denominator. */
+export function exactFlow<N>(graph: Graph, make: (numerator: bigint, denominator: bigint) => N): Flow<N> {
   const unknowns = solveWhole(loopEquations(graph));
   const denominator = unknowns.pop() ?? 1n;
   const currents = graph.branches.map(({ loops }) => {
@@ -114,5 +78,5 @@ export function exactFlow(graph: Graph): Flow<Fraction> {
     for (const loop of loops) sum += loop < 0 ? -(unknowns[~loop] ?? 0n) : (unknowns[loop] ?? 0n);
     return sum;
   });
-  return new ExactFlow(graph, currents, denominator);
+  return new ExactFlow(graph, currents, denominator, make);
 }

@@ -32,8 +32,8 @@ export function faultsOf(graph: Graph): Fault[] {
       return { code: 'short circuit', data: { supplies, path }, ids };
     });
   }
-  const flow = exactFlow(graph);
-  const shared = loops.filter(({ branches }) => branches.some((branch) => flow.current(branch).n));
+  const flow = exactFlow(graph, (current) => current !== 0n);
+  const shared = loops.filter(({ branches }) => branches.some((branch) => flow.current(branch)));
   return merge(shared.map(({ branches }) => idsOf(branches))).map((ids) => ({
     code: 'share undetermined',
     data: { ids },

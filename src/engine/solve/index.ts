@@ -2,3 +2,4 @@ export type { CautionData, FaultData, ReasonData, RemarkData } from './codes.ts'
 export { quantities } from './names.ts';
 export type { Caution, ExactSolution, Fault, Readings, Reason, Remark, Solution } from './solution.ts';
 export { solve, solveExact } from './solve.ts';
+export { track, type Tracker } from './track.ts';

@@ -1,28 +1,17 @@
-import type { Circuit, Supply } from '../circuit/index.ts';
-import { Fraction, quantity } from '../quantity/index.ts';
+import type { Circuit } from '../circuit/index.ts';
+import { Fraction } from '../quantity/index.ts';
 import { Answer, type Arithmetic } from './answer.ts';
 import { exactFlow } from './exact.ts';
 import { faultsOf } from './faults.ts';
 import type { Flow } from './flow.ts';
 import { graphOf, type Graph } from './graph.ts';
 import { liveFlow } from './live.ts';
+import { round } from './round.ts';
 import type { ExactSolution, Fault, Readings, Solution } from './solution.ts';
-
-const one = new Fraction(1);
+import { tested } from './terminals.ts';
 
 /** Loops beyond these take longer than a page can wait. */
 const limits = { live: 1000, exact: 200 } as const;
-
-/** A network without a supply gets one of 1 V and 1 Ω inside between its terminals, to find its resistance by. */
-function tested(circuit: Circuit): Circuit {
-  const { components, terminals } = circuit;
-  if (!terminals) return circuit;
-  const [from, to] = terminals;
-  const emf = quantity(one, 'V');
-  const internalResistance = quantity(one, 'Ω');
-  const supply: Supply = { id: '', kind: 'supply', from, to, emf, internalResistance };
-  return { components: [...components, supply] };
-}
 
 function answer<N extends number | Fraction>(
   circuit: Circuit,
@@ -60,6 +49,8 @@ const exact: Arithmetic<Fraction> = {
   solve: solveExact,
 };
 
+const fraction = (n: bigint, d: bigint): Fraction => new Fraction(n, d);
+
 /** Solves a circuit in floating-point numbers, each reading right to a rounding or two of the largest of its kind. */
 export function solve(circuit: Circuit): Solution {
   return answer(circuit, limits.live, liveFlow, live);
@@ -67,5 +58,14 @@ export function solve(circuit: Circuit): Solution {
 
 /** Solves a circuit exactly, in fractions. */
 export function solveExact(circuit: Circuit): ExactSolution {
-  return answer(circuit, limits.exact, exactFlow, exact);
+  return answer(circuit, limits.exact, (graph) => exactFlow(graph, fraction), exact);
+}
+
+/** Solves a circuit exactly and rounds each current and p.d. once; live where it is too large for that. */
+export function solveRounded(circuit: Circuit): Solution {
+  const rounded = answer(circuit, limits.exact, (graph) => exactFlow(graph, round), {
+    ...live,
+    solve: solveRounded,
+  });
+  return rounded.faults.some(({ code }) => code === 'too many loops') ? solve(circuit) : rounded;
 }

@@ -1,0 +1,93 @@
+import { resistanceOf, withValue, type Circuit } from '../circuit/index.ts';
+import { endsOf, follow, linesOf } from './lines.ts';
+import type { Solution } from './solution.ts';
+import { solve } from './solve.ts';
+import { outside, tested } from './terminals.ts';
+
+/** The readings of a circuit as one resistor changes. */
+export interface Tracker {
+  /**
+   * Writes the quantities for a resistance in ohms, in their order, and allocates nothing. False, and nothing written, where the
+   * circuit has a fault at that setting. A quantity without a value (`solution(value).reason` says why) is left as it is.
+   */
+  at(ohms: number, out: Float64Array): boolean;
+  /** The whole solution for a resistance in ohms. Throws CircuitFormatError for what is none of the resistor's settings. */
+  solution(ohms: number): Solution;
+}
+
+/** The line that a quantity starts from: the power of a component from its p.d., that inside a supply from its current. */
+function lineOf(name: string): string {
+  // What all the resistances take is what the e.m.f.s give, and that is a line.
+  if (name === 'P_dissipated' || name === 'P_total') return 'P_total';
+  return name.replace(/^P_/, 'V_').replace(/^Pr_/, 'I_');
+}
+
+/** A power: its line is multiplied by a current, and inside a supply by the resistance. */
+interface Power {
+  readonly place: number;
+  readonly current: string;
+  readonly times: number;
+}
+
+function powersOf({ components }: Circuit, names: readonly string[]): Power[] {
+  return names.flatMap((name, place) => {
+    const [letter = '', id = ''] = name.split('_', 2);
+    const component = components.find((part) => part.id === id);
+    if (!component || !/^Pr?$/.test(letter)) return [];
+    const times = letter === 'P' ? 1 : Number(resistanceOf(component) ?? 0);
+    return [{ place, current: `I_${id}`, times }];
+  });
+}
+
+/** The resistance of what the one supply drives: the p.d. over the current of a test supply. Not a number where there is none. */
+function totalOf(circuit: Circuit, id: string): (ohms: number) => number {
+  const network = outside(circuit);
+  if (!network) return () => NaN;
+  const ends = endsOf(tested(network), id);
+  const lines = linesOf(ends, ['V_', 'I_']);
+  const pair = new Float64Array(2);
+  return (ohms) => {
+    follow(lines, ends.share(ohms), pair);
+    return pair[1] ? (pair[0] ?? NaN) / pair[1] : NaN;
+  };
+}
+
+/**
+ * Follows quantities of a circuit (names as in `quantities`) while the resistor `id` changes: prepared once, then a multiplication
+ * and an addition for each. Currents and p.d.s are lines (see `endsOf`), powers products of two, total resistances quotients.
+ */
+export function track(circuit: Circuit, id: string, names: readonly string[]): Tracker {
+  const ends = endsOf(tested(circuit), id);
+  // Without a supply there is nothing but resistances.
+  const asked = circuit.terminals ? names.map((name) => (name.startsWith('R_') ? name : '')) : names;
+  const lines = linesOf(ends, asked.map(lineOf));
+  const powers = powersOf(circuit, asked);
+  const currents = linesOf(
+    ends,
+    powers.map(({ current }) => current),
+  );
+  const factors = new Float64Array(powers.length);
+  const own = names.indexOf(`R_${id}`);
+  const [outer, loop] = [names.indexOf('R_total'), names.indexOf('R_loop')];
+  const total = outer < 0 && loop < 0 ? undefined : totalOf(circuit, id);
+  const supply = circuit.components.find(({ kind }) => kind === 'supply');
+  const inside = Number((supply && resistanceOf(supply)) ?? NaN);
+  return {
+    at(ohms, out) {
+      const share = ends.share(ohms);
+      if (Number.isNaN(share)) return false;
+      follow(lines, share, out);
+      follow(currents, share, factors);
+      for (let k = 0; k < powers.length; k++) {
+        const power = powers[k];
+        if (power) out[power.place] = (out[power.place] ?? 0) * (factors[k] ?? 0) * power.times;
+      }
+      if (own >= 0) out[own] = ohms;
+      const resistance = total?.(ohms) ?? NaN;
+      if (outer >= 0 && !Number.isNaN(resistance)) out[outer] = resistance;
+      if (loop >= 0 && !Number.isNaN(resistance + inside)) out[loop] = resistance + inside;
+      return true;
+    },
+    solution: (ohms) => solve(withValue(circuit, id, ohms)),
+  };
+}
