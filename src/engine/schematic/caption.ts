@@ -1,5 +1,5 @@
 import { settingAt, type Component, type Range, type Resistor } from '../circuit/index.ts';
-import { decimalsOf, writeQuantity, type Quantity } from '../quantity/index.ts';
+import { decimalsOf, thinSpace, writeQuantity, type Quantity } from '../quantity/index.ts';
 import { textWidth } from './text.ts';
 
 /** What stands beside a symbol: its label, its values, and the widths to keep free for them. */
@@ -27,16 +27,19 @@ function quantitiesOf(component: Component): readonly (Quantity | undefined)[] {
   }
 }
 
-/** The values of a component as written, '?' where they are hidden, '' where it has none. */
-export function valueOf(component: Component): string {
-  const values = quantitiesOf(component).flatMap((value) => (value ? [writeQuantity(value).text] : []));
-  if (component.kind === 'supply' && component.internalResistance) {
-    values.push(`r ${writeQuantity(component.internalResistance).text}`);
-  }
-  if (component.kind === 'resistor' && component.tolerance) {
-    values.push(`±${component.tolerance.toString()}\u202f%`);
-  }
-  return component.hidden && values.length > 0 ? '?' : values.join(', ');
+/** What is written of a component's values, its internal resistance apart. */
+export function ratingsOf(component: Component): string[] {
+  const ratings = quantitiesOf(component).flatMap((value) => (value ? [writeQuantity(value).text] : []));
+  const tolerance = component.kind === 'resistor' ? component.tolerance : undefined;
+  return tolerance ? [...ratings, `±${tolerance.toString()}${thinSpace}%`] : ratings;
+}
+
+/** The values beside a symbol: as written, '?' where they are hidden, '' where there are none. */
+function valueOf(component: Component): string {
+  const ratings = ratingsOf(component);
+  if (component.hidden && ratings.length > 0) return '?';
+  const internal = component.kind === 'supply' ? component.internalResistance : undefined;
+  return [...ratings, ...(internal ? [`r ${writeQuantity(internal).text}`] : [])].join(', ');
 }
 
 /** As many figures as the widest setting of a range may take, whatever the present one is. */

@@ -1,4 +1,4 @@
-import type { Component } from '../circuit/index.ts';
+import type { Component, Supply } from '../circuit/index.ts';
 import type { DrawingStyle } from './drawing.ts';
 
 /** A symbol along the x axis round the origin, `from` at the left, from −22 to 22. */
@@ -45,11 +45,16 @@ function battery(cells: number): Glyph {
   return { ...blank, half: 14, strokes: [...strokes, ...pair], filled: plates, polar: true };
 }
 
+/** The cells of a supply: as written, else one up to 2 V (common practice), else a battery of more. */
+export function cellsOf({ cells, emf }: Supply): number {
+  return cells ?? (emf.value.compare(2) > 0 ? 3 : 1);
+}
+
 /** IEC 60617 symbols, as schools draw them; with 'ansi' the resistor is the zigzag of IEEE 315. */
 export function glyphOf(component: Component, symbols: DrawingStyle['symbols']): Glyph {
   switch (component.kind) {
     case 'supply':
-      return battery(component.cells ?? (component.emf.value.compare(2) > 0 ? 3 : 1));
+      return battery(cellsOf(component));
     case 'resistor': {
       const fixed = { ...blank, strokes: [symbols === 'ansi' ? zigzag : box] };
       if (!component.range) return fixed;

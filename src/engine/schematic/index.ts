@@ -1,3 +1,5 @@
+export type { DescriptionData, PartName, Phrase } from './codes.ts';
+export { describeCircuit } from './describe.ts';
 export { drawSchematic, drawTree } from './draw.ts';
 export type {
   Arrow,

@@ -1,4 +1,5 @@
 import { circuit } from './en/circuit.ts';
+import { describe } from './en/describe.ts';
 import { elements } from './en/elements.ts';
 import { notation } from './en/notation.ts';
 import { rules } from './en/rules.ts';
@@ -8,5 +9,5 @@ import type { Language } from './language.ts';
 /** English. */
 export const en: Language = {
   tag: 'en',
-  sentences: { ...circuit, ...notation, ...solve, ...rules, ...elements },
+  sentences: { ...circuit, ...notation, ...solve, ...rules, ...describe, ...elements },
 };

@@ -1,0 +1,52 @@
+/** What a component is called in words. */
+export type PartName =
+  | 'cell'
+  | 'battery'
+  | 'resistor'
+  | 'variable resistor'
+  | 'lamp'
+  | 'open switch'
+  | 'closed switch'
+  | 'ammeter'
+  | 'voltmeter'
+  | 'wire';
+
+/** A part of a chain in words, and the numbers of the branches that join after it. */
+export interface Phrase {
+  readonly text: string;
+  readonly join: readonly string[];
+}
+
+/** The diagram in words. Texts are phrases that have been made already. */
+export interface DescriptionData {
+  /** A component: its values as written, and the two ends of its range. */
+  readonly part: {
+    readonly name: PartName;
+    readonly id: string;
+    readonly values: readonly string[];
+    /** Its internal resistance, '' if none. */
+    readonly internal: string;
+    readonly range: readonly string[];
+    /** A supply that drives against the first one. */
+    readonly opposed: boolean;
+  };
+  /** Parts one after another. */
+  readonly chain: { readonly parts: readonly Phrase[] };
+  /** Parallel branches, each with its number (2.1 is the first branch within the second), and the voltmeters across them. */
+  readonly branches: {
+    readonly meters: readonly string[];
+    readonly branches: readonly { readonly number: string; readonly text: string }[];
+  };
+  /** Something with voltmeters across it; the ids of its components if they are several. */
+  readonly across: {
+    readonly text: string;
+    readonly meters: readonly string[];
+    readonly several: readonly string[];
+  };
+  readonly loop: { readonly supply: string; readonly id: string; readonly parts: readonly Phrase[] };
+  readonly network: { readonly text: string };
+  /** What is not series and parallel all the way down: every component with its two nodes. */
+  readonly web: {
+    readonly parts: readonly { readonly text: string; readonly from: string; readonly to: string }[];
+  };
+}

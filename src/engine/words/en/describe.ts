@@ -1,0 +1,34 @@
+import type { DescriptionData, Phrase } from '../../schematic/index.ts';
+import type { Sentences } from '../language.ts';
+import { all } from './list.ts';
+
+const counts = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
+
+function inOrder(parts: readonly Phrase[]): string {
+  return parts.reduce((said, { text }, i) => {
+    if (i === 0) return text;
+    const join = parts[i - 1]?.join ?? [];
+    return `${said}${join.length > 0 ? `; where branches ${all(join)} join, ` : ', then '}${text}`;
+  }, '');
+}
+
+/** The diagram in words, as a teacher reads it aloud. */
+export const describe: Sentences<DescriptionData> = {
+  part: ({ name, id, values, internal, range, opposed }) =>
+    `${name} ${id}${values.length > 0 ? ` of ${all(values)}` : ''}` +
+    (internal && ` with internal resistance ${internal}`) +
+    (range.length > 0 ? ` (from ${range.join(' to ')})` : '') +
+    (opposed ? ', turned round' : ''),
+  chain: ({ parts }) => inOrder(parts),
+  branches: ({ branches, meters }) =>
+    `${counts[branches.length] ?? branches.length} parallel branches` +
+    `${meters.length > 0 ? `, with ${all(meters)} across them` : ''}: ` +
+    branches.map(({ number, text }) => `branch ${number} is ${text}`).join('; '),
+  across: ({ text, meters, several }) =>
+    `${text}, with ${all(meters)} across ${several.length > 0 ? `${all(several)} together` : 'it'}`,
+  loop: ({ supply, id, parts }) =>
+    `From the positive terminal of ${supply}: ${inOrder([...parts, { text: `back to ${id}`, join: [] }])}.`,
+  network: ({ text }) => `Between two terminals: ${text}.`,
+  web: ({ parts }) =>
+    `Not series and parallel throughout: ${parts.map(({ text, from, to }) => `${text} between ${from} and ${to}`).join('; ')}.`,
+};
