@@ -4,6 +4,7 @@ import { existsSync, readdirSync } from 'node:fs';
 import { resolve } from 'node:path';
 import nodeResolve from '@rollup/plugin-node-resolve';
 import terser from '@rollup/plugin-terser';
+import { terserOptions } from './terser.config.mjs';
 
 const build = '.tmp/build';
 const define = (name) => `${build}/components/${name}/define.js`;
@@ -46,7 +47,7 @@ const plugins = [
   domStandIns,
   onePolicy,
   nodeResolve({ exportConditions: ['node', 'production'] }),
-  terser({ module: true, ecma: 2022, compress: { passes: 3 } }),
+  terser(terserOptions),
 ];
 
 /** Lit, the engine and whatever two elements need stand in one chunk, so that a page fetches few files. */

@@ -5,13 +5,20 @@ import { dirname, join } from 'node:path';
 import { test } from 'node:test';
 import { gzipSync } from 'node:zlib';
 import { build } from 'esbuild';
+import { minify } from 'terser';
+import { terserOptions } from '../../terser.config.mjs';
 
 const budgets = JSON.parse(readFileSync('tests/checks/budgets.json', 'utf8'));
-const core = ['quantity', 'words', 'circuit', 'topology', 'notation', 'solve', 'rules'];
+const core = {
+  notation: 'parseCircuit',
+  solve: 'solve, solveExact, track',
+  rules: 'checkRules',
+  words: 'say',
+};
 
 const weigh = (bytes) => gzipSync(bytes, { level: 9 }).length / 1024;
 
-/** The engine without the drawing, with the sentences of English in or out. */
+/** Parsing, exact and live solving and the rules, minified as they are shipped, with the sentences of English in or out. */
 async function engine({ words }) {
   const withoutWords = {
     name: 'without-words',
@@ -20,11 +27,11 @@ async function engine({ words }) {
         contents: "export const en = { tag: 'en', sentences: {} };",
       })),
   };
+  const exports = Object.entries(core).map(
+    ([from, names]) => `export { ${names} } from './src/engine/${from}/index.ts';`,
+  );
   const { outputFiles } = await build({
-    stdin: {
-      contents: core.map((name) => `export * from './src/engine/${name}/index.ts';`).join('\n'),
-      resolveDir: '.',
-    },
+    stdin: { contents: exports.join('\n'), resolveDir: '.' },
     bundle: true,
     minify: true,
     format: 'esm',
@@ -32,7 +39,8 @@ async function engine({ words }) {
     write: false,
     plugins: words ? [] : [withoutWords],
   });
-  return weigh(outputFiles[0].contents);
+  const { code } = await minify(outputFiles[0].text, terserOptions);
+  return weigh(code);
 }
 
 /** A script of dist and every file that it imports, directly or not. */
