@@ -1,21 +1,13 @@
-import {
-  say,
-  thinSpace,
-  usualCourse,
-  writeQuantity,
-  type Prefix,
-  type Said,
-  type Unit,
-} from '../../engine/index.ts';
-import { readingOf, unitOf, type Snapshot } from '../link/index.ts';
+import { say, thinSpace, writeQuantity, type Prefix, type Said, type Unit } from '../../engine/index.ts';
+import { figuresOf, readingOf, unitOf, type Snapshot } from '../link/index.ts';
 import { across, targetOf, type Target } from './target.ts';
 
 /** What a page asks of a meter. */
 export interface Wish {
   /** A meter's id, a quantity's name, or '' for the only meter. */
   readonly of: string;
-  /** Significant figures. */
-  readonly figures: number;
+  /** Significant figures; as the course says where absent. */
+  readonly figures: number | undefined;
   /** A unit with its prefix, such as `mA`; '' for the one that suits. */
   readonly unit: string;
   /** The page's own caption; '' for the usual one. */
@@ -41,15 +33,17 @@ export interface Face {
 const prefixes: readonly Prefix[] = ['p', 'n', 'µ', 'm', '', 'k', 'M', 'G'];
 
 /** What a target is called: "current through A2", "p.d. across R1; its own resistance is 10 kΩ". */
-function measured({ circuit }: Snapshot, { quantity, meter }: Target): string {
+function measured({ circuit, course }: Snapshot, { quantity, meter }: Target): string {
   const [letter = '', ...rest] = quantity.split('_');
   const of = meter?.kind === 'voltmeter' ? across(circuit, meter).join('\u202f∥\u202f') : rest.join('_');
-  const ohms = meter?.resistance && !meter.hidden ? writeQuantity(meter.resistance).text : '';
-  return say({ code: 'measures', data: { letter, of, wording: usualCourse.wording, ohms } });
+  const ohms =
+    meter?.resistance && !meter.hidden ? writeQuantity(meter.resistance, course.decimalSign).text : '';
+  return say({ code: 'measures', data: { letter, of, wording: course.wording, ohms } });
 }
 
 /** What a meter shows of a board, or why it cannot. */
-export function faceOf(snapshot: Snapshot, { of, figures, unit: wanted, label }: Wish): Face | Said {
+export function faceOf(snapshot: Snapshot, wish: Wish): Face | Said {
+  const { of, figures = figuresOf(snapshot), unit: wanted, label } = wish;
   const target = targetOf(snapshot.circuit, of);
   if ('code' in target) return target;
   const { quantity, about, meter } = target;

@@ -32,8 +32,8 @@ export class RheoletMeter extends LitElement {
   declare board: string;
   /** A meter of the circuit (`A2`), or a quantity by its name (`V_R1`, `I_R1`, `P_L1`, `R_total`); unless said, the only meter. */
   declare of: string;
-  /** Significant figures, three unless said. */
-  declare figures: number;
+  /** Significant figures; unless said, as the board's course says. */
+  declare figures: number | undefined;
   /** The page's own caption in place of what is measured. */
   declare label: string;
   /** The unit with its prefix (`mA`), to fix the prefix. */
@@ -47,7 +47,6 @@ export class RheoletMeter extends LitElement {
   constructor() {
     super();
     this.board = this.of = this.label = this.unit = '';
-    this.figures = 3;
   }
 
   override willUpdate(): void {
