@@ -1,7 +1,7 @@
 import type { Circuit, Component } from '../circuit/index.ts';
 import { Fraction, writeReading } from '../quantity/index.ts';
 import type { Graph } from './graph.ts';
-import { isShortCircuit, loopOf } from './loop.ts';
+import { idsOf, isShortCircuit, loopOf } from './loop.ts';
 import type { Caution, Readings } from './solution.ts';
 
 /** Volts d.c. up to which parts that may be touched count as extra-low voltage (IEC 60335-1, as taken over by IEC 62282-5-1:2012, 3.23). */
@@ -28,7 +28,9 @@ export function cautionsOf<N extends number | Fraction>(
 ): Caution[] {
   const cautions: Caution[] = [];
   const shorts = [...slack, ...chords].map(loopOf).filter(isShortCircuit);
-  const shorted = [...new Set(shorts.flatMap(({ supplies }) => supplies))];
+  const shorted = idsOf(
+    branches.filter(({ component }) => shorts.some(({ supplies }) => supplies.includes(component.id))),
+  );
   if (shorted.length > 0) {
     cautions.push({ code: 'cell shorted', data: { supplies: shorted }, ids: shorted });
   }
@@ -44,7 +46,7 @@ export function cautionsOf<N extends number | Fraction>(
   const potentials = [...byName.keys()].map((node) => Number(readings.potential(node) ?? 0));
   const voltage = Math.max(...potentials) - Math.min(...potentials);
   if (voltage > extraLow * rounding) {
-    const ids = branches.filter(({ volts }) => volts).map(({ component }) => component.id);
+    const ids = idsOf(branches.filter(({ volts }) => volts));
     cautions.push({ code: 'not extra-low voltage', data: { voltage: writeReading(voltage, 'V').text }, ids });
   }
   return cautions;

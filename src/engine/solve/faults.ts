@@ -1,15 +1,15 @@
 import { exactFlow } from './exact.ts';
-import type { Graph } from './graph.ts';
-import { idsOf, isShortCircuit, loopOf } from './loop.ts';
+import type { Branch, Graph } from './graph.ts';
+import { idsOf, isShortCircuit, loopOf, type Loop } from './loop.ts';
 import type { Fault } from './solution.ts';
 
-/** Lists that share an id become one list. */
-function merge(lists: readonly (readonly string[])[]): string[][] {
-  const groups: string[][] = [];
-  for (const list of lists) {
-    const group = groups.find((ids) => list.some((id) => ids.includes(id)));
-    if (group) group.push(...list.filter((id) => !group.includes(id)));
-    else groups.push([...list]);
+/** Loops that share a branch become one list of branches. */
+function merge(loops: readonly Loop[]): Branch[][] {
+  const groups: Branch[][] = [];
+  for (const { branches } of loops) {
+    const group = groups.find((own) => branches.some((branch) => own.includes(branch)));
+    if (group) group.push(...branches.filter((branch) => !group.includes(branch)));
+    else groups.push([...branches]);
   }
   return groups;
 }
@@ -28,15 +28,14 @@ export function faultsOf(graph: Graph): Fault[] {
       const { branches, supplies } = loop;
       const ids = idsOf(branches);
       if (!isShortCircuit(loop)) return { code: 'supplies in contradiction', data: { supplies }, ids };
-      const path = ids.filter((id) => !supplies.includes(id));
+      const path = branches.map(({ component }) => component.id).filter((id) => !supplies.includes(id));
       return { code: 'short circuit', data: { supplies, path }, ids };
     });
   }
   const flow = exactFlow(graph, (current) => current !== 0n);
   const shared = loops.filter(({ branches }) => branches.some((branch) => flow.current(branch)));
-  return merge(shared.map(({ branches }) => idsOf(branches))).map((ids) => ({
-    code: 'share undetermined',
-    data: { ids },
-    ids,
-  }));
+  return merge(shared).map((branches) => {
+    const ids = idsOf(branches);
+    return { code: 'share undetermined', data: { ids }, ids };
+  });
 }

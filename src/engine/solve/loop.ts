@@ -10,9 +10,9 @@ export interface Loop {
   readonly supplies: readonly string[];
 }
 
-/** The ids of the components of branches. */
+/** The ids of the components of branches, in the circuit's order. */
 export function idsOf(branches: readonly Branch[]): string[] {
-  return branches.map(({ component }) => component.id);
+  return [...branches].sort((a, b) => a.place - b.place).map(({ component }) => component.id);
 }
 
 /** The loop that a chord closes through the forest. */

@@ -1,0 +1,97 @@
+import assert from 'node:assert/strict';
+import { describe, it } from 'node:test';
+import fc from 'fast-check';
+import { resistanceOf, type Circuit, type Component } from '../../../src/engine/circuit/index.ts';
+import { Fraction, quantity } from '../../../src/engine/quantity/index.ts';
+import { quantities, solve, solveExact, type Readings } from '../../../src/engine/solve/index.ts';
+import { say } from '../../../src/engine/words/index.ts';
+import { read } from './agreement.ts';
+import { rows } from './fault-table.ts';
+import { anyCircuit, numRuns } from './random-circuit.ts';
+import { short } from './short.ts';
+
+/** Codes with their ids, as in the table. */
+const listed = (found: readonly { code: string; ids: readonly string[] }[]): string[] =>
+  found.map(({ code, ids }) => `${code}: ${ids.join(' ')}`.trim());
+
+describe('faults, remarks and cautions', () => {
+  for (const { what, circuit, faults = [], remarks = [], cautions = [], readings = {} } of rows) {
+    it(what, () => {
+      const drawn = short(circuit);
+      const exact = solveExact(drawn);
+      for (const solution of [exact, solve(drawn)] as readonly Readings<number | Fraction>[]) {
+        assert.deepEqual(listed(solution.faults), faults);
+        assert.deepEqual(listed(solution.remarks), remarks);
+        assert.deepEqual(listed(solution.cautions), cautions);
+        assert.equal(solution.status, faults.length > 0 ? 'faulty' : 'solved');
+      }
+      for (const [name, value] of Object.entries(readings)) {
+        assert.equal(read(exact, name).toFraction(), value, name);
+        assert.ok(Math.abs(read(solve(drawn), name) - Number(new Fraction(value))) < 1e-15, name);
+      }
+    });
+  }
+
+  it('are sentences that name every component concerned', () => {
+    for (const { circuit } of rows) {
+      const { faults, remarks, cautions } = solve(short(circuit));
+      for (const found of [...faults, ...remarks, ...cautions]) {
+        const sentence = say(found);
+        assert.match(sentence, /^[A-Z“].*[.]$/s);
+        const named = { supplies: found.ids, ids: found.ids, ...found.data };
+        for (const id of found.code === 'not extra-low voltage' ? [] : named.supplies)
+          assert.ok(sentence.includes(id), `${id}: ${sentence}`);
+      }
+    }
+  });
+
+  it('a faulty circuit has no readings, live or exact, and says so', () => {
+    for (const { circuit, faults } of rows) {
+      if (!faults) continue;
+      const drawn = short(circuit);
+      for (const solution of [solve(drawn), solveExact(drawn)])
+        for (const name of quantities(drawn).filter((one) => /^([IVP]_|R_total|R_loop|P)/.test(one))) {
+          assert.equal(solution.quantity(name), undefined);
+          assert.equal(solution.reason(name)?.code, 'circuit has a fault');
+        }
+    }
+  });
+});
+
+describe('the faults of random circuits', () => {
+  const few = new Fraction(1, 10 ** 12);
+
+  /** The circuit with some small resistance in everything that has none. */
+  function withSmall({ components }: Circuit, size: (k: number) => Fraction): Circuit {
+    const real = components.map((component, k): Component => {
+      const ohms = resistanceOf(component);
+      if (ohms?.n !== 0n) return component;
+      const resistance = quantity(size(k), 'Ω');
+      if (component.kind === 'supply') return { ...component, internalResistance: resistance };
+      const { id, from, to } = component;
+      return { id, from, to, kind: 'resistor', resistance };
+    });
+    return { components: real };
+  }
+
+  it('are just those whose currents small resistances would decide', () => {
+    const seen = { solved: 0, faulty: 0 };
+    fc.assert(
+      fc.property(anyCircuit, (circuit) => {
+        const solution = solveExact(circuit);
+        seen[solution.status]++;
+        assert.equal(solve(circuit).status, solution.status);
+        const even = solveExact(withSmall(circuit, () => few));
+        const uneven = solveExact(withSmall(circuit, (k) => few.mul(k * k + 2)));
+        const apart = circuit.components.map(({ id }) => {
+          const [one, other] = [Number(even.current(id)), Number(uneven.current(id))];
+          if (solution.status === 'solved') assert.ok(Math.abs(one - Number(solution.current(id))) < 1e-6);
+          return Math.abs(one - other);
+        });
+        assert.equal(solution.status, Math.max(...apart) > 1e-6 ? 'faulty' : 'solved');
+      }),
+      { numRuns },
+    );
+    assert.ok(seen.faulty > numRuns / 20 && seen.solved > numRuns / 3, JSON.stringify(seen));
+  });
+});

@@ -1,0 +1,135 @@
+import assert from 'node:assert/strict';
+import { describe, it } from 'node:test';
+import fc from 'fast-check';
+import { resistanceOf, type Circuit, type Component } from '../../../src/engine/circuit/index.ts';
+import { Fraction } from '../../../src/engine/quantity/index.ts';
+import { quantities, solveExact, type ExactSolution } from '../../../src/engine/solve/index.ts';
+import { disagreement } from './agreement.ts';
+import { anyCircuit, numRuns, spreadCircuit } from './random-circuit.ts';
+
+const zero = new Fraction(0);
+const sum = (terms: readonly (Fraction | undefined)[]): Fraction =>
+  terms.reduce<Fraction>((total, term) => total.add(term ?? NaN), zero);
+
+/** Tries a law on random circuits that have an answer. */
+function always(law: (circuit: Circuit, solution: ExactSolution) => void): void {
+  fc.assert(
+    fc.property(anyCircuit, (circuit) => {
+      const solution = solveExact(circuit);
+      fc.pre(solution.status === 'solved');
+      law(circuit, solution);
+    }),
+    { numRuns, maxSkipsPerRun: 1000 },
+  );
+}
+
+/** The current that a component brings to a node, as reported. */
+function brought({ id, kind, from, to }: Component, node: string, solution: ExactSolution): Fraction {
+  const current = solution.current(id) ?? zero;
+  // What a supply delivers comes out of its `from`; through anything else the current leaves `from`.
+  const onwards = kind === 'supply' ? from : to;
+  const back = kind === 'supply' ? to : from;
+  return sum([node === onwards ? current : zero, node === back ? current.neg() : zero]);
+}
+
+describe('Kirchhoff’s laws and Ohm’s, from the readings reported', () => {
+  it('the currents into every node sum to 0', () => {
+    always(({ components }, solution) => {
+      for (const node of new Set(components.flatMap(({ from, to }) => [from, to])))
+        assert.ok(sum(components.map((part) => brought(part, node, solution))).equals(0));
+    });
+  });
+
+  it('the p.d.s round every loop sum to 0', () => {
+    always(({ components }, solution) => {
+      const potentials = new Map<string, Fraction>();
+      const climb = (node: string, potential: Fraction): void => {
+        const known = potentials.get(node);
+        if (known) {
+          assert.ok(known.equals(potential));
+          return;
+        }
+        potentials.set(node, potential);
+        for (const { id, from, to } of components) {
+          const volts = solution.voltage(id);
+          if (volts && from === node) climb(to, potential.sub(volts));
+          if (volts && to === node) climb(from, potential.add(volts));
+        }
+      };
+      for (const { from } of components) if (!potentials.has(from)) climb(from, zero);
+    });
+  });
+
+  it('the p.d. is I R across what conducts and E − I r across a supply; nothing flows where nothing conducts', () => {
+    always(({ components }, solution) => {
+      for (const component of components) {
+        const [current, volts] = [solution.current(component.id), solution.voltage(component.id)];
+        const ohms = resistanceOf(component);
+        if (!ohms) assert.ok(current?.equals(0));
+        else if (component.kind !== 'supply') assert.ok(volts?.equals(ohms.mul(current ?? NaN)));
+        else assert.ok(volts?.equals(component.emf.value.sub(ohms.mul(current ?? NaN))));
+      }
+    });
+  });
+
+  it('a p.d. is the difference of two potentials, and the first supply’s negative terminal is at 0 V', () => {
+    always(({ components }, solution) => {
+      const ground = components.find(({ kind }) => kind === 'supply');
+      assert.ok(solution.potential(ground?.to ?? '')?.equals(0));
+      for (const { id, from, to } of components) {
+        const [p, q] = [solution.potential(from), solution.potential(to)];
+        if (!p || !q) continue;
+        assert.ok(solution.voltage(id)?.equals(p.sub(q)));
+        assert.ok(solution.quantity(`V_${from}_${to}`)?.equals(p.sub(q)));
+      }
+    });
+  });
+
+  it('what the supplies give is what everything else takes', () => {
+    always(({ components }, solution) => {
+      const power = (isSupply: boolean): Fraction =>
+        sum(
+          components
+            .filter(({ kind }) => (kind === 'supply') === isSupply)
+            .map(({ id }) => solution.power(id)),
+        );
+      assert.ok(power(true).equals(power(false)));
+      assert.ok(solution.quantity('P_total')?.equals(solution.quantity('P_dissipated') ?? NaN));
+      for (const { id, kind } of components) {
+        if (kind !== 'supply') assert.ok(solution.power(id)?.compare(0) !== -1, `${id} takes power`);
+        else {
+          const [whole, inside] = [solution.quantity(`Pemf_${id}`), solution.quantity(`Pr_${id}`)];
+          assert.ok(solution.power(id)?.equals(whole?.sub(inside ?? NaN) ?? NaN));
+        }
+      }
+    });
+  });
+
+  it('the total resistance is the terminal p.d. of the one supply over its current', () => {
+    always(({ components }, solution) => {
+      const supplies = components.filter(({ kind }) => kind === 'supply');
+      const [{ id } = { id: '' }] = supplies;
+      const current = solution.current(id) ?? zero;
+      if (supplies.length > 1 || current.equals(0)) return;
+      assert.ok(solution.totalResistance()?.equals(solution.voltage(id)?.div(current) ?? NaN));
+      assert.ok(solution.quantity('R_loop')?.equals(solution.quantity(`E_${id}`)?.div(current) ?? NaN));
+      assert.ok(solution.totalCurrent()?.equals(current));
+    });
+  });
+});
+
+describe('live readings', () => {
+  it('are within 1e-15 of the largest exact reading of their kind, and have a value where that has', () => {
+    fc.assert(
+      fc.property(anyCircuit, (circuit) => assert.ok(disagreement(circuit, quantities(circuit)) <= 1e-15)),
+      { numRuns },
+    );
+  });
+
+  it('stay so when resistances are spread over a factor of more than 10¹⁰', () => {
+    fc.assert(
+      fc.property(spreadCircuit, (circuit) => assert.ok(disagreement(circuit, quantities(circuit)) <= 1e-15)),
+      { numRuns },
+    );
+  });
+});
