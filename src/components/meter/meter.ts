@@ -1,6 +1,6 @@
-import { html, LitElement, type CSSResult, type PropertyDeclarations, type TemplateResult } from 'lit';
-import { say, type Said } from '../../engine/index.ts';
-import { BoardLink, fire } from '../link/index.ts';
+import { html, LitElement, type CSSResultGroup, type PropertyDeclarations, type TemplateResult } from 'lit';
+import { say } from '../../engine/index.ts';
+import { BoardLink } from '../link/index.ts';
 import { ink } from '../page/index.ts';
 import { Spotlight } from '../spotlight/index.ts';
 import { faceOf, type Face } from './face.ts';
@@ -11,15 +11,15 @@ import { sheet } from './styles.ts';
  * component stand out on the board.
  *
  * @tag rheolet-meter
- * @fires {CustomEvent} rheolet-problem - What is asked for cannot be read; `detail` has the code and the sentence.
- * @csspart meter - the frame round all of it
- * @csspart symbol - the circle with the letter of the unit
- * @csspart reading - number and unit, or why there is none
- * @csspart caption - what is measured, in words
- * @csspart trouble - the sentence that stands in its place when nothing can be shown
+ * @fires {CustomEvent<ProblemDetail>} rheolet-problem - There is no such board, or what is asked for cannot be read.
+ * @csspart meter - The frame round all of it.
+ * @csspart symbol - The circle with the letter of the unit.
+ * @csspart reading - Number and unit, or why there is none.
+ * @csspart caption - What is measured, in words.
+ * @csspart problem - Why nothing can be read.
  */
 export class RheoletMeter extends LitElement {
-  static override styles: CSSResult[] = [ink, sheet];
+  static override styles: CSSResultGroup = [ink, sheet];
   static override properties: PropertyDeclarations = {
     board: { type: String },
     of: { type: String },
@@ -42,7 +42,7 @@ export class RheoletMeter extends LitElement {
   readonly #link = new BoardLink(this);
   readonly #spotlight = new Spotlight(this);
   #face: Face | undefined;
-  #problem: Said | undefined;
+  #problem = '';
 
   constructor() {
     super();
@@ -50,15 +50,16 @@ export class RheoletMeter extends LitElement {
   }
 
   override willUpdate(): void {
-    const { snapshot } = this.#link;
+    const { snapshot, trouble } = this.#link;
     const shown = snapshot && faceOf(snapshot, this);
     this.#face = shown && 'text' in shown ? shown : undefined;
-    this.#complain(shown && 'code' in shown ? shown : undefined);
+    this.#problem = shown && 'code' in shown ? say(shown) : trouble;
+    if (shown) this.#link.report('code' in shown ? shown.code : '', this.#problem);
   }
 
   override render(): TemplateResult {
     const face = this.#face;
-    if (!face) return html`<p part="trouble">${this.#problem ? say(this.#problem) : this.#link.trouble}</p>`;
+    if (!face) return html`<p part="problem">${this.#problem}</p>`;
     return html`<div part="meter" @pointerenter=${this.#shine} @pointerleave=${this.#shine}>
       <div
         role="img"
@@ -84,12 +85,4 @@ export class RheoletMeter extends LitElement {
     const wanted = this.matches(':hover, :focus-within') ? this.#face?.about : undefined;
     this.#spotlight.shine(this.#link.board, wanted ?? []);
   };
-
-  #complain(problem: Said | undefined): void {
-    const before = this.#problem && say(this.#problem);
-    this.#problem = problem;
-    const text = problem && say(problem);
-    if (!problem || !text || text === before) return;
-    fire(this, 'rheolet-problem', { board: this.board, id: this.of, code: problem.code, text });
-  }
 }

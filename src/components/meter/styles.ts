@@ -57,7 +57,7 @@ export const sheet: CSSResult = css`
     line-height: 1.35;
     color: var(--soft);
   }
-  [part='trouble'] {
+  [part='problem'] {
     color: var(--alert);
   }
 `;

@@ -27,4 +27,29 @@ export interface ElementData {
   /** Nothing says which of these meters is meant; there may be none. */
   'which meter': { readonly meters: readonly string[] };
   'not its unit': { readonly found: string; readonly unit: Unit };
+  /** Names of a slider's box and two buttons. */
+  typed: { readonly id: string };
+  less: { readonly id: string };
+  more: { readonly id: string };
+  'cannot be turned': { readonly id: string };
+  /** Nothing says which of these resistors is meant; there may be none. */
+  'which resistor': { readonly ids: readonly string[] };
+  /** A button of a board. */
+  button: { readonly does: 'reset' | 'undo' | 'redo' | 'hold' | 'release' | 'reveal' };
+  'switch state': { readonly closed: boolean };
+  diagram: Record<never, never>;
+  /** In the caption strip, while no component is pointed at. */
+  'caption hint': Record<never, never>;
+  /** A reading against the one that is held. */
+  'against held': { readonly change: -1 | 0 | 1; readonly before: string };
+  'not drawn': { readonly reason: 'bridge' | 'apart' | 'dead end' | 'empty' | 'too many' };
+  'board without circuit': Record<never, never>;
+  /** A mistake in a board's circuit, with its sentence. */
+  'mistake at': { readonly line: number; readonly column: number; readonly sentence: string };
+  /** The thickness of a ribbon that stands for a current. */
+  'ribbon key': { readonly current: string };
+  component: Record<never, never>;
+  'unknown rule': { readonly found: string; readonly suggestion: string };
+  holds: { readonly rounded: boolean };
+  'do not apply': { readonly count: number };
 }

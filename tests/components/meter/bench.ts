@@ -27,6 +27,12 @@ export class Bench {
   get name(): string {
     return this.meter.shadowRoot!.querySelector('[role=img]')?.getAttribute('aria-label') ?? '';
   }
+  /** All of its text and all values of its attributes. */
+  get everything(): string {
+    const elements = [...this.meter.shadowRoot!.querySelectorAll('*')];
+    const values = elements.flatMap(({ attributes }) => [...attributes].map(({ value }) => value));
+    return [this.meter.shadowRoot!.textContent, ...values].join('\n');
+  }
   get width(): number {
     return this.meter.getBoundingClientRect().width;
   }

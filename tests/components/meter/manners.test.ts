@@ -1,5 +1,5 @@
 import { expect } from '@open-wc/testing';
-import { a11ySnapshot, resetMouse, sendKeys, sendMouse } from '@web/test-runner-commands';
+import { executeServerCommand, resetMouse, sendKeys, sendMouse } from '@web/test-runner-commands';
 import { emulateFeatures } from '../emulate-features.ts';
 import { bench, settled } from './bench.ts';
 
@@ -48,7 +48,9 @@ describe('a meter and its component belong together', () => {
   it('a meter that is merely on the page asks nothing of the board', async () => {
     const made = await bench(line, { of: 'A2' });
     let calls = 0;
-    made.board.light = () => void (calls += 1);
+    made.board.light = () => {
+      calls += 1;
+    };
     await made.show(line);
     expect(calls).to.equal(0);
   });
@@ -91,7 +93,7 @@ describe('a meter is heard', () => {
   it('by its kind, its label and its reading, and what it measures', async () => {
     await bench(line, { of: 'A2' });
     await sendKeys({ press: 'Tab' });
-    const tree = JSON.stringify(await a11ySnapshot({}));
+    const tree = JSON.stringify(await executeServerCommand<unknown, object>('a11y-snapshot', {}));
     expect(tree).to.contain('Ammeter A2, 0.750 amperes').and.contain('current through A2');
   });
 

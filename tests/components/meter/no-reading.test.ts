@@ -46,31 +46,31 @@ describe('a meter that cannot be set up says what to write', () => {
       made.board.show(line);
       await settled();
       window.removeEventListener('rheolet-problem', listen);
-      expect(made.part('trouble')).to.equal(sentence);
+      expect(made.part('problem')).to.equal(sentence);
       expect(made.meter.shadowRoot!.querySelector('[role=img]')).to.equal(null);
       expect(problems, 'said once').to.deep.equal([{ board: 'quay', id: of, code, text: sentence }]);
     });
 
   it('a quantity that is not there suggests one that is', async () => {
     const made = await bench(line, { of: 'I_R2' });
-    expect(made.part('trouble')).to.match(/“I_R2” is not a quantity of this circuit; did you mean I_\w\d\?/);
+    expect(made.part('problem')).to.match(/“I_R2” is not a quantity of this circuit; did you mean I_\w\d\?/);
   });
 
   it('a circuit without a meter suggests a quantity', async () => {
     const made = await bench('B1 6 V + R1 12 Ω');
-    expect(made.part('trouble')).to.contain('The circuit has no meter.');
+    expect(made.part('problem')).to.contain('The circuit has no meter.');
   });
 
   it('a unit of something else is refused', async () => {
     const made = await bench(line, { of: 'A1', unit: 'mV' });
-    expect(made.part('trouble')).to.equal('“mV” is not a unit of this reading, which is in amperes.');
+    expect(made.part('problem')).to.equal('“mV” is not a unit of this reading, which is in amperes.');
   });
 
   it('and it reads again once its circuit has what it asks for', async () => {
     const made = await bench('B1 6 V + R1 12 Ω', { of: 'A1' });
-    expect(made.part('trouble')).to.contain('There is no A1');
+    expect(made.part('problem')).to.contain('There is no A1');
     await made.show('B1 6 V + A1 + R1 12 Ω');
-    expect(made.part('trouble')).to.equal('');
+    expect(made.part('problem')).to.equal('');
     expect(made.part('reading')).to.equal('0.500 A');
   });
 });
@@ -81,13 +81,13 @@ describe('what the pupil is to work out is not given away', () => {
     await made.show('B1 6 V + A1 + R1 12 Ω', { covered: true });
     expect(made.part('reading')).to.equal('?');
     expect(made.name).to.equal('Ammeter A1, covered: predict it first');
-    expect(made.meter.shadowRoot!.innerHTML).to.not.contain('0.5');
+    expect(made.everything).to.not.contain('0.5');
   });
 
   for (const of of ['R_R1', 'r_B1', 'E_B1'])
     it(`${of} of a hidden component is not read`, async () => {
       const made = await bench('B1 6 V r 1 Ω hidden + A1 + R1 11 Ω hidden', { of });
       expect(made.part('reading')).to.equal('?');
-      expect(made.meter.shadowRoot!.innerHTML).to.not.match(/11\.0|6\.00|1\.00/);
+      expect(made.everything).to.not.match(/11\.0|6\.00|1\.00/);
     });
 });

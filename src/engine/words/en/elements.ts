@@ -22,10 +22,28 @@ const wholes: Readonly<Record<string, (noun: string) => string>> = {
 };
 const instruments = { V: 'Voltmeter', A: 'Ammeter', Ω: 'Ohmmeter', W: 'Wattmeter', F: 'Capacitance meter' };
 
+const buttons = {
+  reset: 'Reset',
+  undo: 'Undo',
+  redo: 'Redo',
+  hold: 'Hold readings',
+  release: 'Let go of readings',
+  reveal: 'Show the readings',
+};
+const undrawn = {
+  bridge: 'This circuit has a bridge',
+  apart: 'This circuit is in pieces',
+  'dead end': 'A part of this circuit leads nowhere',
+  empty: 'This circuit is empty',
+  'too many': 'This circuit is very large',
+};
+
 /** What the elements say of themselves. */
 export const elements: Sentences<ElementData> = {
   'no board': ({ wanted, present }) =>
-    (wanted ? `There is no board “${wanted}” here` : 'Say which board is meant, by board="…"') +
+    (wanted || present.length === 0
+      ? `There is no board${wanted && ` “${wanted}”`} here`
+      : 'Say which board is meant, by board="…"') +
     (present.length > 0 ? `; there is ${all(present)}.` : '.'),
   'no circuit to show': () => 'The board has no circuit that can be read.',
   spoken: ({ number, prefix, unit }) =>
@@ -46,4 +64,29 @@ export const elements: Sentences<ElementData> = {
       : 'The circuit has no meter. Say what is to be read, by of="…", such as I_total.',
   'not its unit': ({ found, unit }) =>
     `“${found}” is not a unit of this reading, which is in ${units[unit]}s.`,
+  typed: ({ id }) => `${id}, typed`,
+  less: ({ id }) => `${id}: less`,
+  more: ({ id }) => `${id}: more`,
+  'cannot be turned': ({ id }) =>
+    `${id} has no range to be turned through; write one, such as ${id} [4..40] 12 Ω.`,
+  'which resistor': ({ ids }) =>
+    ids.length > 0 ? `Say which is meant: of="${any(ids)}".` : 'This circuit has no resistor with a range.',
+  button: ({ does }) => buttons[does],
+  'switch state': ({ closed }) => (closed ? 'closed' : 'open'),
+  diagram: () => 'Circuit diagram',
+  'caption hint': () => 'Point at a component, or walk along the current with the arrow keys.',
+  'against held': ({ change, before }) =>
+    change === 0 ? 'as held' : `${change > 0 ? 'rose' : 'fell'} from ${before}`,
+  'not drawn': ({ reason }) => `${undrawn[reason]}, so it is listed, not drawn.`,
+  'board without circuit': () =>
+    'This board has no circuit yet; write one, such as circuit="B1 6 V + R1 12 Ω".',
+  'mistake at': ({ line, column, sentence }) =>
+    `The circuit cannot be read at line ${line}, column ${column}: ${sentence}`,
+  'ribbon key': ({ current }) => `ribbon of ${current}`,
+  component: () => 'Component',
+  'unknown rule': ({ found, suggestion }) =>
+    `“${found}” is not the name of a rule${suggestion ? `; did you mean ${suggestion}?` : '.'}`,
+  holds: ({ rounded }) => (rounded ? 'holds, rounded' : 'holds'),
+  'do not apply': ({ count }) =>
+    count === 1 ? 'One rule does not apply here' : `${count} do not apply here`,
 };

@@ -1,0 +1,1 @@
+export { RheoletRules } from './rules.ts';

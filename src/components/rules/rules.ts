@@ -1,0 +1,178 @@
+import {
+  html,
+  LitElement,
+  nothing,
+  type CSSResultGroup,
+  type PropertyDeclarations,
+  type TemplateResult,
+} from 'lit';
+import { repeat } from 'lit/directives/repeat.js';
+import { say } from '../../engine/index.ts';
+import { BoardLink } from '../link/index.ts';
+import { ink } from '../page/index.ts';
+import { Spotlight } from '../spotlight/index.ts';
+import { lineItem } from './line-item.ts';
+import type { Line } from './lines.ts';
+import { sheet } from './styles.ts';
+import { viewOf, type View } from './view.ts';
+
+/** How far each key goes along the lines. */
+const steps: Readonly<Record<string, number>> = {
+  ArrowDown: 1,
+  ArrowUp: -1,
+  Home: -Infinity,
+  End: Infinity,
+};
+
+/**
+ * The rule checker: the rules of series and parallel circuits, Kirchhoff's two laws, Ohm's law and the balance of power, each
+ * wherever it holds on the board as it stands, with its numbers; folded away, those that do not apply, and why. Pointing at a
+ * line or focusing it makes its components stand out on the board; the arrow keys, Home and End go from line to line.
+ *
+ * @tag rheolet-rules
+ * @fires {CustomEvent<ProblemDetail>} rheolet-problem - There is no such board, component or rule.
+ * @csspart rule - A rule in words, above the places where it holds.
+ * @csspart line - The rule at one place.
+ * @csspart why - Why it applies there, or why it does not.
+ * @csspart symbols - The equation in symbols.
+ * @csspart numbers - The equation with its numbers.
+ * @csspart verdict - That it holds, and whether its numbers are rounded.
+ * @csspart others - What is folded away: the rules that do not apply.
+ * @csspart problem - What is wrong with the circuit or with what the page asks for.
+ */
+export class RheoletRules extends LitElement {
+  static override styles: CSSResultGroup = [ink, sheet];
+  static override properties: PropertyDeclarations = {
+    board: { type: String },
+    of: { type: String },
+    rules: { type: String },
+  };
+
+  /** The id of the board; unless said, the one the rules stand in or the only one of the page. */
+  declare board: string;
+  /** Only rules about this component. */
+  declare of: string;
+  /**
+   * Which rules, by their names or the beginnings of these: `series-current`, `series-p.d.`, `series-resistance`,
+   * `parallel-p.d.`, `parallel-current`, `parallel-resistance`, `junction`, `loop`, `ohm`, `power`; `series` is all three.
+   * Unless said, every rule.
+   */
+  declare rules: string;
+
+  readonly #link = new BoardLink(this);
+  readonly #spotlight = new Spotlight(this);
+  #view: View | undefined;
+  /** The key of the line that the Tab key comes to. */
+  #at = '';
+  #focused: Element | null = null;
+
+  constructor() {
+    super();
+    this.board = this.of = this.rules = '';
+  }
+
+  override willUpdate(): void {
+    const { snapshot } = this.#link;
+    this.#focused = this.shadowRoot?.activeElement ?? null;
+    this.#view = snapshot && viewOf(snapshot, this);
+    const problem = this.#view?.problem;
+    if (snapshot) this.#link.report(problem?.code, problem && say(problem));
+    const keys = this.#lines.map(({ key }) => key);
+    if (!keys.includes(this.#at)) this.#at = keys[0] ?? '';
+  }
+
+  override render(): TemplateResult {
+    const view = this.#view;
+    if (!view) return html`<p part="problem">${this.#link.trouble}</p>`;
+    const { problem, obstacles, holding, others } = view;
+    const rules = [...new Set(holding.map(({ rule }) => rule))];
+    return html`<div
+      @pointerover=${this.#shine}
+      @pointerleave=${this.#shine}
+      @focusin=${this.#enter}
+      @focusout=${this.#shine}
+      @keydown=${this.#step}
+    >
+      ${[...(problem ? [say(problem)] : []), ...obstacles].map((text) => html`<p part="problem">${text}</p>`)}
+      ${repeat(
+        rules,
+        (rule) => rule,
+        (rule) =>
+          html`<p part="rule">${rule}</p>
+            ${this.#list(
+              rule,
+              holding.filter((line) => line.rule === rule),
+            )}`,
+      )}
+      ${others.length > 0 ? this.#folded(others) : nothing}
+    </div>`;
+  }
+
+  override updated(): void {
+    if (this.#focused && !this.#focused.isConnected)
+      this.#items.find(({ tabIndex }) => tabIndex === 0)?.focus();
+    this.#shine();
+  }
+
+  get #lines(): readonly Line[] {
+    return [...(this.#view?.holding ?? []), ...(this.#view?.others ?? [])];
+  }
+
+  /** The lines that can be seen. */
+  get #items(): readonly HTMLElement[] {
+    const items = this.renderRoot.querySelectorAll<HTMLElement>('[part=line]');
+    return [...items].filter((item) => item.checkVisibility());
+  }
+
+  #list(name: string, lines: readonly Line[]): TemplateResult {
+    return html`<ul role="list" aria-label=${name}>
+      ${repeat(
+        lines,
+        ({ key }) => key,
+        (line) => lineItem(line, line.key === this.#at),
+      )}
+    </ul>`;
+  }
+
+  #folded(others: readonly Line[]): TemplateResult {
+    const name = say({ code: 'do not apply', data: { count: others.length } });
+    return html`<details part="others" @toggle=${this.#fold}>
+      <summary>${name}</summary>
+      ${this.#list(name, others)}
+    </details>`;
+  }
+
+  /** A line that is folded away cannot be the one that the Tab key comes to. */
+  readonly #fold = (): void => {
+    if (!this.#items.some(({ tabIndex }) => tabIndex === 0)) this.#at = '';
+    this.requestUpdate();
+  };
+
+  readonly #enter = ({ target }: Event): void => {
+    const key = target instanceof HTMLElement ? target.dataset['key'] : undefined;
+    if (key !== undefined && key !== this.#at) {
+      this.#at = key;
+      this.requestUpdate();
+    }
+    this.#shine();
+  };
+
+  readonly #step = (event: KeyboardEvent): void => {
+    const by = steps[event.key];
+    const items = this.#items;
+    const at = items.findIndex((item) => item === event.target);
+    if (by === undefined || at < 0) return;
+    event.preventDefault();
+    items[Math.min(Math.max(at + by, 0), items.length - 1)]?.focus();
+  };
+
+  /** What is pointed at, else what has the focus, stands out. */
+  readonly #shine = (): void => {
+    const root = this.renderRoot;
+    const item =
+      root.querySelector<HTMLElement>('[part=line]:hover') ??
+      root.querySelector<HTMLElement>('[part=line]:focus');
+    const line = this.#lines.find(({ key }) => key === item?.dataset['key']);
+    this.#spotlight.shine(this.#link.board, line?.check.about ?? []);
+  };
+}

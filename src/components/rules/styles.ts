@@ -1,0 +1,92 @@
+import { css, type CSSResult } from 'lit';
+
+/** A list in ink: each rule in words, under it the places where it holds. */
+export const sheet: CSSResult = css`
+  :host {
+    display: block;
+    font-family: var(--font);
+    line-height: 1.45;
+    color: var(--ink);
+  }
+  p,
+  ul {
+    margin: 0;
+    padding: 0;
+    list-style: none;
+  }
+  [part='rule'] {
+    margin-block: 1em 0.25em;
+    padding-block-start: 0.5em;
+    border-block-start: 1px solid var(--line);
+    font-weight: 600;
+    text-wrap: balance;
+  }
+  [part='line'] {
+    padding: 0.3em 0.75em;
+    position: relative;
+    border-inline-start: 3px solid transparent;
+    outline: none;
+  }
+  [part='line']:is(:hover, :focus) {
+    border-color: var(--ink);
+  }
+  [part='line']:focus-visible {
+    outline: 2px solid var(--focus);
+    outline-offset: -2px;
+  }
+  [part='why'],
+  [part='verdict'],
+  summary {
+    font-size: 0.875em;
+    color: var(--soft);
+  }
+  .check {
+    display: flex;
+    flex-wrap: wrap;
+    align-items: baseline;
+    column-gap: 1.75em;
+  }
+  [part='verdict'] {
+    margin-inline-start: auto;
+  }
+  math {
+    font: inherit;
+  }
+  mi {
+    font-style: italic;
+  }
+  summary {
+    margin-block-start: 1em;
+    padding-block: 0.35em;
+    cursor: default;
+  }
+  summary:focus-visible {
+    outline: 2px solid var(--focus);
+  }
+  .heard {
+    position: absolute;
+    inline-size: 1px;
+    block-size: 1px;
+    overflow: hidden;
+    clip-path: inset(50%);
+    white-space: nowrap;
+  }
+  [part='problem'] {
+    color: var(--alert);
+  }
+  @media print {
+    summary {
+      display: none;
+    }
+    details::details-content {
+      content-visibility: visible;
+      block-size: auto;
+    }
+    [part='line'] {
+      break-inside: avoid;
+    }
+    [part='rule'] {
+      break-after: avoid;
+    }
+  }
+`;
