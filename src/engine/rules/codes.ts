@@ -1,4 +1,33 @@
-/** Why a rule applies, or why it does not (filled in with the rules). */
-export interface RuleData {
+import type { Rule } from './rule-check.ts';
+
+/** The rules in words; `pd` is the class's word for p.d. */
+export type RuleNames = Readonly<Record<Rule, { readonly pd: string }>>;
+
+/** Why a rule applies, or why it does not; and how an equation is said. */
+export interface RuleData extends RuleNames {
+  /** Components, or blocks, one after another with no junction between. */
   'one path': { readonly ids: readonly string[] };
+  /** Components, or blocks, between the same two points. */
+  'side by side': { readonly ids: readonly string[] };
+  'one junction': { readonly ids: readonly string[] };
+  'closed loop': { readonly ids: readonly string[] };
+  'has resistance': { readonly id: string };
+  'energy is kept': Record<never, never>;
+
+  /** Two neighbours with a junction between. */
+  'current splits': { readonly ids: readonly string[] };
+  bridge: { readonly ids: readonly string[] };
+  'nothing to add': Record<never, never>;
+  'only one path': Record<never, never>;
+  'supply inside': { readonly ids: readonly string[] };
+  /** A branch without resistance takes the whole current. */
+  bypassed: { readonly ids: readonly string[] };
+  'not a resistance': { readonly id: string };
+  'not driven': Record<never, never>;
+
+  /** An operator in words. */
+  operator: { readonly sign: '=' | '+' | '−' | '×' | '<' };
+  reciprocal: { readonly of: string };
+  symbol: { readonly letter: string; readonly of: string };
+  unknown: Record<never, never>;
 }

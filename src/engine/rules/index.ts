@@ -1,2 +1,4 @@
+export { checkRules } from './check-rules.ts';
 export type { RuleData } from './codes.ts';
-export type { Equation, Rule, RuleCheck, Term } from './rule-check.ts';
+export { ruleLine, type LineStyle, type RuleLine, type Token } from './line.ts';
+export type { Equation, Rule, RuleCheck, Term, Value } from './rule-check.ts';

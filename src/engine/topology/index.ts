@@ -1,5 +1,5 @@
 export { electrical, type Electrical } from './electrical.ts';
-export { junctions, type End, type Junction } from './junctions.ts';
+export { junctions, looksOn, type End, type Junction } from './junctions.ts';
 export { leaves } from './leaves.ts';
 export { loops, type Loop } from './loops.ts';
 export { seriesParallel } from './series-parallel.ts';

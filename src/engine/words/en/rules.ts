@@ -2,7 +2,40 @@ import type { RuleData } from '../../rules/index.ts';
 import type { Sentences } from '../language.ts';
 import { all } from './list.ts';
 
-/** Why a rule applies, or does not. */
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+const signs = { '=': 'equals', '+': 'plus', '−': 'minus', '×': 'times', '<': 'is less than' };
+
+/** The rules, why they apply or do not, and how an equation is said. */
 export const rules: Sentences<RuleData> = {
-  'one path': ({ ids }) => `${all(ids)} lie on one path.`,
+  'series current': () => 'In series: the current is the same everywhere.',
+  'series p.d.': ({ pd }) => `In series: the ${pd}s add up.`,
+  'series resistance': () => 'In series: the resistances add up.',
+  'parallel p.d.': ({ pd }) => `In parallel: each branch has the same ${pd}.`,
+  'parallel current': () => 'In parallel: the currents in the branches add up.',
+  'parallel resistance': () => 'In parallel: less resistance than any branch; the reciprocals add up.',
+  'junction law': () => 'At a junction: as much current flows in as out.',
+  'loop law': ({ pd }) => `Round a loop: the ${pd}s of the supplies equal the other ${pd}s.`,
+  'V = IR': ({ pd }) => `${capital(pd)} is current times resistance.`,
+  'power balance': () => 'The supplies give the power that the rest takes.',
+
+  'one path': ({ ids }) => `${all(ids)} follow one another on one path.`,
+  'side by side': ({ ids }) => `${all(ids)} join the same two points.`,
+  'one junction': ({ ids }) => `${all(ids)} meet at one junction.`,
+  'closed loop': ({ ids }) => `${all(ids)} form a closed loop.`,
+  'has resistance': ({ id }) => `${id} has a resistance.`,
+  'energy is kept': () => 'Energy is conserved.',
+
+  'current splits': ({ ids }) => `${all(ids)} are not in series: the current splits between them.`,
+  bridge: ({ ids }) => `${all(ids)} form a bridge, which is neither series nor parallel.`,
+  'nothing to add': () => 'No path here has two parts to add up.',
+  'only one path': () => 'There is only one path.',
+  'supply inside': ({ ids }) => `With ${all(ids)} inside, the resistances alone do not decide.`,
+  bypassed: ({ ids }) => `${all(ids)} has no resistance and takes the whole current.`,
+  'not a resistance': ({ id }) => `${id} is a supply, not a resistance.`,
+  'not driven': () => 'Without a supply there is no current.',
+
+  operator: ({ sign }) => signs[sign],
+  reciprocal: ({ of }) => `1 over ${of}`,
+  symbol: ({ letter, of }) => `${letter} of ${of}`,
+  unknown: () => 'unknown',
 };
