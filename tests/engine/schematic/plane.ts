@@ -1,0 +1,64 @@
+import type { Box, Drawing, Point } from '../../../src/engine/schematic/index.ts';
+
+/** A straight line from one point to another. */
+export interface Leg {
+  readonly from: Point;
+  readonly to: Point;
+}
+
+/** The straight pieces of a path. */
+export const legsOf = (points: readonly Point[]): Leg[] =>
+  points.slice(1).flatMap((to, i) => {
+    const from = points[i];
+    return from ? [{ from, to }] : [];
+  });
+
+/** A point as a key. */
+export const keyOf = ({ x, y }: Point): string => `${x},${y}`;
+
+export const lengthOf = ({ from, to }: Leg): number => Math.abs(to.x - from.x) + Math.abs(to.y - from.y);
+
+/** The least box round an axis-parallel line. */
+export const boxOf = ({ from, to }: Leg): Box => ({
+  x: Math.min(from.x, to.x),
+  y: Math.min(from.y, to.y),
+  width: Math.abs(to.x - from.x),
+  height: Math.abs(to.y - from.y),
+});
+
+/** Whether two boxes have a point in common, edges included. */
+export const touches = (a: Box, b: Box): boolean =>
+  a.x <= b.x + b.width && b.x <= a.x + a.width && a.y <= b.y + b.height && b.y <= a.y + a.height;
+
+/** The wires of a drawing as straight pieces with their nodes. */
+export const wireLegs = (drawing: Drawing): (Leg & { readonly node: string })[] =>
+  drawing.wires.flatMap(({ node, lines }) =>
+    lines.flatMap((line) => legsOf(line).map((leg) => ({ ...leg, node }))),
+  );
+
+/** The two points at which a symbol's wires end. */
+export function endsOf({ box }: Drawing['symbols'][number]): [Point, Point] {
+  const upright = box.height > box.width;
+  const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+  return upright
+    ? [
+        { x, y: box.y },
+        { x, y: box.y + box.height },
+      ]
+    : [
+        { x: box.x, y },
+        { x: box.x + box.width, y },
+      ];
+}
+
+/** The first two things of a list that touch, as their names; undefined where none do. */
+export function firstTouch<T>(
+  things: readonly T[],
+  box: (thing: T) => Box,
+  name: (thing: T) => string,
+): string | undefined {
+  for (const [i, a] of things.entries()) {
+    for (const b of things.slice(i + 1)) if (touches(box(a), box(b))) return `${name(a)} and ${name(b)}`;
+  }
+  return undefined;
+}
