@@ -1,1 +1,4 @@
-export type { MistakeData } from './codes.ts';
+export type { Expected, MistakeCode, MistakeData } from './codes.ts';
+export { parseCircuit } from './parse.ts';
+export { readQuantity } from './read-quantity.ts';
+export { CircuitSyntaxError, type Mistake } from './syntax-error.ts';

@@ -18,9 +18,9 @@ export interface NumberReading {
   readonly trouble?: 'thousands' | 'too long' | 'zero below';
 }
 
-// Whole part (in groups of three, or not), then a fraction's lower part, or decimals and a power of ten.
+// Whole part (in groups of three, or not) and decimals, then a fraction's lower part or a power of ten.
 const pattern =
-  /(\d{1,3}(?:[ \t\u00a0\u2007-\u200a\u202f]\d{3}(?!\d))+|\d+)(?:\/(\d+)|([.,]\d+)?(?:[eE]([-‐-―−]?\d+)|\s*[×x]\s*10(?:\^([-‐-―−]?\d+)|(⁻?[⁰¹²³⁴-⁹]+)))?)/y;
+  /(\d{1,3}(?:[ \t\u00a0\u2007-\u200a\u202f]\d{3}(?!\d))+|\d+)([.,]\d+)?(?:\/(\d+)|[eE]([-‐-―−]?\d+)|\s*[×x]\s*10(?:\^([-‐-―−]?\d+)|(⁻?[⁰¹²³⁴-⁹]+)))?/y;
 const superscripts = '⁰¹²³⁴⁵⁶⁷⁸⁹';
 
 /**
@@ -29,7 +29,7 @@ const superscripts = '⁰¹²³⁴⁵⁶⁷⁸⁹';
  */
 export function scanNumber(text: string, at: number): NumberReading | undefined {
   pattern.lastIndex = at;
-  const [all, whole = '', below, places = '', plain, caret, raised] = pattern.exec(text) ?? [];
+  const [all, whole = '', places = '', below, plain, caret, raised] = pattern.exec(text) ?? [];
   if (all === undefined) return undefined;
   const end = at + all.length;
   const digits = whole.replace(/\D/g, '');
@@ -49,9 +49,9 @@ export function scanNumber(text: string, at: number): NumberReading | undefined 
     return unread('too long');
   if (below && Number(below) === 0) return unread('zero below');
   if (/^[1-9]\d{0,2},\d{3}$/.test(whole + places)) return unread('thousands');
-  const value = below
-    ? new Fraction(BigInt(digits), BigInt(below))
-    : powerOfTen(power - decimals.length).mul(BigInt(digits + decimals));
+  const value = powerOfTen(power - decimals.length)
+    .mul(BigInt(digits + decimals))
+    .div(BigInt(below ?? 1));
   return { value, decimals: Math.max(0, decimals.length - power), end };
 }
 

@@ -1,0 +1,63 @@
+import type { Component, Kind } from '../circuit/index.ts';
+import type { Cursor } from './cursor.ts';
+import { fields, isKind, kindOfLabel, kindOfWord, letterOf, type Sign } from './fields.ts';
+import { readProperties, type Properties } from './properties.ts';
+import { withRange } from './range.ts';
+import type { Token } from './token.ts';
+
+/** A component as it stands in the line; where it is joined is not known yet. */
+export interface Draft {
+  readonly type: 'component';
+  readonly label: Token;
+  /** Its nodes are ''; absent after a mistake. */
+  readonly component?: Component;
+  readonly reversed: boolean;
+}
+
+/** Makes the component of its properties. */
+function assemble(cursor: Cursor, label: Token, kind: Kind, { values, coded }: Properties): Component {
+  const id = label.text;
+  const ratings = ['V', 'W', 'A'].filter((unit) => values.has(unit as Sign)).length;
+  if ((kind === 'resistor' && !values.has('Ω')) || (kind === 'supply' && ratings === 0)) {
+    cursor.wrong(label, 'value missing', id, `${id} ${kind === 'supply' ? '6 V' : '12 Ω'}`);
+  }
+  if (kind === 'lamp' && !values.has('Ω') && ratings < 2) {
+    cursor.halt(label, { code: 'lamp needs two ratings', data: { id } });
+  }
+  const names: Readonly<Partial<Record<Sign, string | undefined>>> = { ...fields[kind], hidden: 'hidden' };
+  const told = [...values].flatMap(([sign, value]) => {
+    const name = names[sign];
+    return name ? [[name, value] as const] : [];
+  });
+  const closed = kind === 'switch' && { closed: false };
+  // The table of fields says which belong to which kind.
+  const component = { id, kind, from: '', to: '', ...closed, ...Object.fromEntries(told) } as Component;
+  const reading = values.get('[');
+  return component.kind === 'resistor' && typeof reading === 'object' && 'open' in reading
+    ? withRange(cursor, component, reading, coded)
+    : component;
+}
+
+/** Whether a component starts with this token. */
+export function startsComponent({ type, text }: Token): boolean {
+  return type === 'label' || (type === 'word' && kindOfWord(text) !== undefined);
+}
+
+/** Reads `lamp L1 6 V 3 W`; the token to be read starts a component. */
+export function readComponent(cursor: Cursor): Draft {
+  const start = cursor.token;
+  const word = cursor.take('word');
+  const named = word && kindOfWord(word.text);
+  if (cursor.token.text === 'total') cursor.wrong(cursor.token, 'label reserved', cursor.token.text);
+  const label = cursor.expect('label', 'label', `${start.text} ${letterOf(named) ?? ''}1`);
+  const id = label.text;
+  const kind = named ?? kindOfLabel(id);
+  if (!kind)
+    return cursor.wrong(start, 'kind missing', id, `${kindOfLabel(id.charAt(0)) ?? 'resistor'} ${id}`);
+  if (!isKind(kind)) return cursor.wrong(start, 'kind not understood', id, '', kind);
+  const properties = readProperties(cursor, label, kind);
+  const reversed = properties.values.has('reversed');
+  // Where the next component starts without a join, that is the mistake, not what is missing here.
+  if (startsComponent(cursor.token)) return { type: 'component', label, reversed };
+  return { type: 'component', label, reversed, component: assemble(cursor, label, kind, properties) };
+}

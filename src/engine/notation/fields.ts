@@ -1,0 +1,62 @@
+import type { Component, Kind } from '../circuit/index.ts';
+
+/** The unit, sign or word that tells a property in a line. */
+export type Sign = 'V' | 'A' | 'Ω' | 'W' | 'F' | 'r' | '×' | '[' | '±' | 'open' | 'reversed' | 'hidden';
+
+type FieldOf<K extends Kind, C = Component> = C extends { readonly kind: infer Kinds }
+  ? K extends Kinds
+    ? Exclude<keyof C, 'id' | 'kind' | 'from' | 'to'>
+    : never
+  : never;
+
+/** The field of a component that each sign tells, in the order in which properties are written. */
+export const fields: { readonly [K in Kind]: Readonly<Partial<Record<Sign, FieldOf<K>>>> } = {
+  supply: { '×': 'cells', V: 'emf', r: 'internalResistance' },
+  resistor: { '[': 'range', Ω: 'resistance', W: 'ratedPower', '±': 'tolerance' },
+  lamp: { Ω: 'resistance', V: 'ratedVoltage', W: 'ratedPower', A: 'ratedCurrent' },
+  switch: { open: 'closed' },
+  ammeter: { Ω: 'resistance' },
+  voltmeter: { Ω: 'resistance' },
+  wire: {},
+};
+
+/** The usual letters of labels (common practice), with those of kinds to come. */
+const letters: Readonly<Record<string, string>> = {
+  B: 'supply',
+  R: 'resistor',
+  L: 'lamp',
+  S: 'switch',
+  A: 'ammeter',
+  V: 'voltmeter',
+  W: 'wire',
+  D: 'diode',
+  LED: 'led',
+  F: 'fuse',
+  M: 'motor',
+  T: 'thermistor',
+  LDR: 'ldr',
+  C: 'capacitor',
+};
+
+/** Words that stand before a label to say its kind. */
+export const kindWords: readonly string[] = [...Object.values(letters), 'cell', 'battery'];
+
+/** The kind that a kind word says; undefined for another word. */
+export function kindOfWord(word: string): string | undefined {
+  return word === 'cell' || word === 'battery' ? 'supply' : kindWords.find((kind) => kind === word);
+}
+
+/** The kind that the capitals of a label say; undefined where they are none of the usual letters. */
+export function kindOfLabel(label: string): string | undefined {
+  return letters[label.replace(/[^A-Z].*/, '')];
+}
+
+/** The usual letter of a kind. */
+export function letterOf(kind: string | undefined): string | undefined {
+  return Object.keys(letters).find((letter) => letters[letter] === kind);
+}
+
+/** Whether the engine knows a kind. */
+export function isKind(kind: string): kind is Kind {
+  return kind in fields;
+}

@@ -1,0 +1,131 @@
+import { nearest, type Circuit, type Component } from '../circuit/index.ts';
+import type { Cursor } from './cursor.ts';
+import type { Line, Placed } from './line.ts';
+import { mistake } from './mistake.ts';
+import type { Item, Part } from './series.ts';
+import type { Token } from './token.ts';
+
+/** A point of the circuit, '' as long as it has no name. */
+interface Point {
+  name: string;
+}
+
+/** Two points in the direction of the line, or of a component. */
+type Span = readonly [Point, Point];
+
+/** The points of `from` and `to`: a supply drives along the line, so its positive terminal is at its right. */
+function poles({ component, reversed }: Item, [left, right]: Span): Span {
+  return (component?.kind === 'supply') === reversed ? [left, right] : [right, left];
+}
+
+function holdsSupply(part: Part): boolean {
+  if ('parts' in part) return part.parts.some(holdsSupply);
+  return part.type === 'component' && part.component?.kind === 'supply';
+}
+
+/** Joins the components of a line and names the points: junctions as written, the others 1, 2, … along the line. */
+export function layOut(cursor: Cursor, { chain, placed, ends }: Line): Circuit {
+  const spans = new Map<Item, Span>();
+  const junctions = new Map<string, Point>();
+  const at = ({ text }: Token): Point => {
+    const point = junctions.get(text) ?? { name: text };
+    junctions.set(text, point);
+    return point;
+  };
+
+  const name = (point: Point, token: Token): void => {
+    const { text } = token;
+    if (junctions.has(text)) cursor.note(token, mistake('junction twice', text));
+    else if (point.name) cursor.note(token, mistake('same point', text, '', point.name));
+    else if (text) {
+      point.name = text;
+      junctions.set(text, point);
+    }
+  };
+
+  const lay = (part: Part, left: Point, right: Point): void => {
+    if (part.type === 'component') spans.set(part, [left, right]);
+    else if (part.type === 'junction') cursor.note(part.token, mistake('junction alone', part.token.text));
+    else if (part.type === 'parallel') for (const branch of part.parts) lay(branch, left, right);
+    else {
+      const last = part.parts.findLast(({ type }) => type !== 'junction');
+      let point = left;
+      for (const each of part.parts) {
+        if (last && each.type === 'junction') name(point, each.token);
+        else {
+          const next = each === last ? right : { name: '' };
+          lay(each, point, next);
+          point = next;
+        }
+      }
+    }
+  };
+
+  /** The points of what is placed; undefined as long as the component that it is across has none. */
+  const spanOf = ({ place: { between, across }, component }: Placed): Span | undefined => {
+    if (between) return [at(between[0]), at(between[1])];
+    for (const [item, span] of spans) {
+      if (item.label.text !== across?.text) continue;
+      // Outside a supply the current runs from its positive terminal to its negative one.
+      const outside = item.component?.kind === 'supply' && component?.kind !== 'supply';
+      return outside ? poles(item, span) : span;
+    }
+    return undefined;
+  };
+
+  const left = { name: '' };
+  const right = chain?.type === 'series' && holdsSupply(chain) ? left : { name: '' };
+  if (chain) lay(chain, left, right);
+  const chained = [...spans.keys()];
+  let waiting = placed;
+  for (let before = Infinity; waiting.length < before;) {
+    before = waiting.length;
+    waiting = waiting.filter((item) => {
+      const span = spanOf(item);
+      if (span) spans.set(item, span);
+      return !span;
+    });
+  }
+  for (const { label, place } of waiting) {
+    const id = place.across?.text ?? '';
+    const ids = [...spans.keys()].map((item) => item.label.text);
+    if (waiting.some((other) => other.label.text === id))
+      cursor.note(label, mistake('across itself', label.text));
+    else if (place.across && !cursor.labels.has(id)) {
+      cursor.note(place.across, { code: 'no such component', data: { id, suggestion: nearest(id, ids) } });
+    }
+  }
+
+  const all = cursor.tokens.filter(({ type, text }) => type === '@' && text);
+  const terminals: readonly Token[] = ends?.between ?? [];
+  for (const token of all) {
+    const once = chain && all.filter(({ text }) => text === token.text).length === 1;
+    if (once || (terminals.includes(token) && !junctions.has(token.text))) {
+      cursor.note(token, mistake('junction once', token.text));
+    }
+  }
+
+  let number = 0;
+  const seen = new Set<string>();
+  const components = [...chained, ...placed].flatMap((item): readonly Component[] => {
+    const { component, label } = item;
+    const id = label.text;
+    if (component && seen.has(id)) cursor.note(label, { code: 'label used twice', data: { id } });
+    seen.add(id);
+    const span = spans.get(item);
+    if (!span) return [];
+    for (const point of span) point.name ||= `${(number += 1)}`;
+    const [from, to] = poles(item, span);
+    return component ? [{ ...component, from: from.name, to: to.name }] : [];
+  });
+  const [first, last] = terminals.length > 1 ? terminals.map(({ text }) => text) : [left.name, right.name];
+  if (components.some(({ kind }) => kind === 'supply')) {
+    if (ends) cursor.note(ends.at, { code: 'terminals with a supply', data: {} });
+    return { components };
+  }
+  if (first && last) return { components, terminals: [first, last] };
+  const [a, z] = [placed[0], placed.at(-1)].map((item) => item && spans.get(item));
+  const suggestion = `; ends @${a?.[0].name ?? 'a'}–@${z?.[1].name ?? 'b'}`;
+  if (cursor.mistakes.length === 0) cursor.note({ at: 0 }, mistake('ends missing', '', suggestion));
+  return { components };
+}

@@ -1,0 +1,134 @@
+import { nearest, type Kind } from '../circuit/index.ts';
+import { Fraction, quantity as measure, type Quantity } from '../quantity/index.ts';
+import type { Cursor } from './cursor.ts';
+import { fields, kindOfWord, kindWords, type Sign } from './fields.ts';
+import { quantityText } from './quantity-text.ts';
+import { readRange, type RangeReading } from './range.ts';
+import type { Token } from './token.ts';
+
+type Value = Quantity | Fraction | RangeReading | number | boolean;
+
+/** What stands behind a label, by the sign that tells it. */
+export interface Properties {
+  readonly values: ReadonlyMap<Sign, Value>;
+  /** Whether the resistance is a code, so that it has no unit to lend to a range. */
+  readonly coded: boolean;
+}
+
+const alike = new Map([
+  ['on', 'closed'],
+  ['off', 'open'],
+  ['shut', 'closed'],
+]);
+const words = ['open', 'closed', 'reversed', 'hidden', 'across', 'ends', ...kindWords];
+const cellLimit = 1000;
+
+/** Reads the properties of a component; its label is the token just read. */
+export function readProperties(cursor: Cursor, label: Token, kind: Kind): Properties {
+  const values = new Map<Sign, Value>();
+  const taken: Readonly<Partial<Record<Sign, string | undefined>>> = fields[kind];
+  const units = (['V', 'Ω', 'W', 'A'] as const).filter((unit) => unit in taken);
+  let coded = false;
+
+  /** Keeps what was read from `start` on, if it suits the kind and is not told yet. */
+  const keep = (start: Token, sign: Sign, value: Value): void => {
+    if (!(sign in taken) && sign !== 'reversed' && sign !== 'hidden') {
+      cursor.wrong(start, 'unsuitable', undefined, '', label.text);
+    }
+    // A lamp is told by its resistance, or by two of its ratings.
+    const told = units.filter((unit) => values.has(unit)).length;
+    const full = kind === 'lamp' && sign in taken && (values.has('Ω') || told > (sign === 'Ω' ? 0 : 1));
+    if (values.has(sign) || full) cursor.wrong(start, 'one too many');
+    values.set(sign, value);
+  };
+
+  /** Says that a number lacks its unit, or is the number of the label. */
+  const refuseBare = (start: Token, { text }: Token, unit: string): never => {
+    const found = cursor.since(start);
+    if (cursor.ahead(-2) === label && !/\d/.test(label.text) && cursor.is('number', 'quantity')) {
+      cursor.wrong(label, 'write instead', undefined, label.text + text);
+    }
+    if (cursor.take('%')) cursor.wrong(start, 'write instead', undefined, `±${found}%`);
+    return cursor.wrong(start, 'unit missing', found, `${found} ${unit}`);
+  };
+
+  /** Reads a number with its unit, or a code right behind the label. */
+  const readQuantity = (start: Token, unit: string): Quantity => {
+    const first = cursor.ahead(-1) === label && kind === 'resistor';
+    const number = cursor.take('number');
+    if (number) refuseBare(start, number, unit);
+    const code = cursor.take('code') ?? cursor.take('label');
+    const { quantity } = code ?? cursor.expect('quantity', 'number');
+    if (!quantity) return cursor.fail('number');
+    if (code && !first) cursor.wrong(start, 'write instead', undefined, quantityText(quantity));
+    coded ||= code !== undefined;
+    return quantity;
+  };
+
+  const readValue = (start: Token): void => {
+    const negative = cursor.take('–');
+    const count = cursor.ahead(1).type === '×' ? cursor.take('number') : undefined;
+    if (count) cursor.take('×');
+    const { value, unit, prefix, decimals } = readQuantity(start, units[0] ?? 'Ω');
+    const found = cursor.since(start);
+    const cells = count ? Number(count.text) : 1;
+    if (!(Number.isInteger(cells) && cells > 0 && cells <= cellLimit)) {
+      cursor.halt(start, { code: 'out of range', data: { found, low: '1', high: `${cellLimit}` } });
+    }
+    if (count) keep(start, '×', cells);
+    if (negative && kind !== 'supply') {
+      cursor.halt(start, { code: 'must not be negative', data: { found } });
+    }
+    if (value.n === 0n && (kind === 'lamp' || unit === 'W')) {
+      cursor.halt(start, { code: 'must be positive', data: { found } });
+    }
+    const places = count ? cursor.ahead(-1).number?.decimals : decimals;
+    keep(start, unit, measure(value.mul(negative ? -cells : cells), unit, prefix, places));
+  };
+
+  const readTolerance = (start: Token): void => {
+    const token = cursor.expect('number', 'number');
+    cursor.expect('%', 'percent', '%');
+    const value = token.number?.value ?? new Fraction(0);
+    if (value.n === 0n || value.compare(100) >= 0) {
+      cursor.halt(token, { code: 'out of range', data: { found: token.text, low: '0', high: '100' } });
+    }
+    keep(start, '±', value);
+  };
+
+  const readWord = (start: Token): void => {
+    const { text } = start;
+    if (text === 'open' || text === 'closed') keep(start, 'open', text === 'closed');
+    else if (text === 'reversed' || text === 'hidden') keep(start, text, true);
+    else if (text === 'r') {
+      const inside = readQuantity(cursor.token, 'Ω');
+      if (inside.unit !== 'Ω') cursor.wrong(start, 'unsuitable', undefined, '', label.text);
+      keep(start, 'r', inside);
+    } else {
+      const meant = alike.get(text) ?? nearest(text, words);
+      cursor.wrong(start, meant ? 'write instead' : 'unexpected character', text, meant);
+    }
+  };
+
+  for (;;) {
+    const start = cursor.token;
+    const { type, text } = start;
+    const next = cursor.ahead(1).type;
+    const valued = next === 'number' || next === 'quantity';
+    const first = cursor.ahead(-1) === label && kind === 'resistor';
+    const coding = first && type === 'label' && start.quantity && !cursor.labels.has(text);
+    if (cursor.is('number', 'quantity', 'code') || (valued && type === '–') || coding) readValue(start);
+    else if (text === 'R' && valued && kind === 'supply') {
+      cursor.take('label');
+      cursor.take(next);
+      const found = cursor.since(start);
+      cursor.wrong(start, 'two readings', found, found.replace('R', 'r'), `+ ${found}`);
+    } else if (cursor.take('[')) keep(start, '[', readRange(cursor, start));
+    else if (cursor.take('±')) readTolerance(start);
+    else if (type === 'word' && text !== 'across' && text !== 'ends' && !kindOfWord(text)) {
+      cursor.take('word');
+      readWord(start);
+    } else if (cursor.is('+', '∥', ';', '(', ')', '–', '@', 'label', 'word', 'end')) return { values, coded };
+    else cursor.fail('join');
+  }
+}
