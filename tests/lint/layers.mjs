@@ -26,7 +26,9 @@ function place(path) {
 /** Why a file of src may not import what it does; undefined if it may. */
 function objection(from, to, isType) {
   if (from.folder === to.folder) return undefined;
-  const face = from.folder === 'components' ? /^(index|define)\.ts$/ : /^index\.ts$/;
+  // What defines a tag defines those that it is made of.
+  const defines = from.folder === 'components' || from.file === 'define.ts';
+  const face = defines ? /^(index|define)\.ts$/ : /^index\.ts$/;
   if (!face.test(to.file)) return 'Another folder is imported through its index.ts.';
   if (from.layer === 'components') {
     const may = to.layer === 'components' || to.folder === 'engine';

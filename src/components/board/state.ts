@@ -1,12 +1,5 @@
-import {
-  circuitToJSON,
-  CircuitFormatError,
-  withValue,
-  type Circuit,
-  type Component,
-  type Setting,
-} from '../../engine/index.ts';
-import type { Settings } from '../link/index.ts';
+import { CircuitFormatError, withValue, type Circuit, type Setting } from '../../engine/index.ts';
+import { settingOf, type Settings } from '../link/index.ts';
 
 /** All that a board remembers; every act makes a new one. */
 export interface BoardState {
@@ -20,15 +13,6 @@ export interface BoardState {
   readonly future: readonly Settings[];
   /** What is being moved; absent at rest. */
   readonly moving?: string;
-}
-
-/** What a component is set to: ohms or volts as an exact text, "open" or "closed"; undefined for what cannot be set. */
-export function settingOf(component: Component): string | undefined {
-  if (component.kind === 'switch') return component.closed ? 'closed' : 'open';
-  if (component.kind !== 'resistor' && component.kind !== 'supply') return undefined;
-  const [json] = circuitToJSON({ components: [component] }).components;
-  const exact = json?.[component.kind === 'supply' ? 'emf' : 'resistance'];
-  return typeof exact === 'string' ? exact : undefined;
 }
 
 /** Where a circuit differs from its start. */

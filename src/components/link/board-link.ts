@@ -26,6 +26,7 @@ export class BoardLink implements ReactiveController, FrameTask {
   #unsubscribe: (() => void) | undefined;
   #unwatch: (() => void)[] = [];
   #wanted = '';
+  #reported = '';
 
   constructor(host: LinkHost, pace: Pace = 'digits') {
     this.#host = host;
@@ -78,7 +79,10 @@ export class BoardLink implements ReactiveController, FrameTask {
     this.#wanted = this.#host.board;
     const { board, present } = findBoard(this.#host, this.#wanted);
     this.#join(board);
-    this.#complain(board !== undefined || document.readyState === 'loading' ? undefined : present);
+    const waits = board !== undefined || document.readyState === 'loading';
+    this.#problem = waits ? undefined : { code: 'no board', data: { wanted: this.#wanted, present } };
+    if (this.#problem) this.report(this.#problem.code, say(this.#problem));
+    else this.report();
   };
 
   #join(board: HTMLElement | undefined): void {
@@ -98,15 +102,10 @@ export class BoardLink implements ReactiveController, FrameTask {
     else nextFrame(this);
   };
 
-  #complain(present: readonly string[] | undefined): void {
-    const said: Said<'no board'> | undefined = present && {
-      code: 'no board',
-      data: { wanted: this.#wanted, present },
-    };
-    const before = this.#problem && say(this.#problem);
-    this.#problem = said;
-    if (!said || say(said) === before) return;
-    const detail = { board: this.#wanted, id: this.#host.of ?? '', code: said.code, text: say(said) };
-    fire(this.#host, 'rheolet-problem', detail);
+  /** Tells the page, once, what its host cannot show, by a code and a sentence; none of them when all is well again. */
+  report(code = '', text = ''): void {
+    if (text === this.#reported) return;
+    this.#reported = text;
+    if (text) fire(this.#host, 'rheolet-problem', { board: this.#wanted, id: this.#host.of ?? '', code, text });
   }
 }

@@ -7,7 +7,9 @@ export type Settings = Readonly<Record<string, string>>;
 export interface Snapshot {
   /** The circuit as it stands, settings worked in. */
   readonly circuit: Circuit;
-  /** What differs from the circuit that the page gave. */
+  /** The circuit that the page gave. */
+  readonly start: Circuit;
+  /** Where they differ. */
   readonly settings: Settings;
   /** The id of what is being moved; absent at rest. */
   readonly moving?: string;

@@ -7,11 +7,11 @@ import {
   redone,
   replaced,
   reset,
-  settingOf,
   settled,
   undone,
   type BoardState,
 } from '../../../src/components/board/state.ts';
+import { settingOf } from '../../../src/components/link/index.ts';
 import { pump, quay } from './circuits.ts';
 
 const setting = (state: BoardState, id: string): string | undefined =>

@@ -1,0 +1,3 @@
+import './board/define.ts';
+import './resistor/define.ts';
+import './value/define.ts';

@@ -1,0 +1,387 @@
+import {
+  html,
+  LitElement,
+  type CSSResultGroup,
+  type PropertyDeclarations,
+  type PropertyValues,
+  type TemplateResult,
+} from 'lit';
+import {
+  drawingToSVG,
+  readCourse,
+  say,
+  type Circuit,
+  type Component,
+  type ExactSolution,
+  type Setting,
+} from '../../engine/index.ts';
+import { changeOf, fire, settingOf, type BoardFace, type Settings } from '../link/index.ts';
+import { ink, speak } from '../page/index.ts';
+import { isContent, textOf } from './fallback.ts';
+import type { Moment } from './moment.ts';
+import { spokenNotes } from './notes.ts';
+import { Painter } from './painter.ts';
+import { readingsTable } from './readings-table.ts';
+import { coverable, shown, type Word } from './shown.ts';
+import { readSource } from './source.ts';
+import { BoardStore } from './store.ts';
+import { styles } from './styles.ts';
+import { view, type Act } from './view.ts';
+import { walk } from './walk.ts';
+
+const styled = ['course', 'symbols', 'show', 'hide', 'label'] as const;
+
+/**
+ * A living circuit: drawn, solved, with its sliders and switches in place.
+ *
+ * @tag rheolet-board
+ * @slot - The circuit as notation, where there is no `circuit` attribute; else a sentence for readers without scripts. Other elements of the library stay visible.
+ * @fires {CustomEvent<ChangeDetail>} rheolet-input - A slider is moving.
+ * @fires {CustomEvent<ChangeDetail>} rheolet-change - A slider, switch or button has changed a setting.
+ * @fires rheolet-hold - The pupil held the readings, or let go of them.
+ * @fires {CustomEvent<ProblemDetail>} rheolet-problem - The circuit cannot be read.
+ * @csspart drawing - The circuit diagram.
+ * @csspart caption - The strip with the readings of one component.
+ * @csspart key - The ribbon of a round current.
+ * @csspart controls - The sliders, switches and buttons.
+ * @csspart switch - A switch's button.
+ * @csspart act - Another button.
+ * @csspart notes - Faults, remarks and cautions.
+ * @csspart table - The readings of a circuit that is not drawn.
+ * @csspart problem - What is wrong with the circuit.
+ */
+export class RheoletBoard extends LitElement implements BoardFace {
+  static override shadowRootOptions: ShadowRootInit = {
+    ...LitElement.shadowRootOptions,
+    slotAssignment: 'manual',
+  };
+  static override styles: CSSResultGroup = [ink, styles];
+  static override properties: PropertyDeclarations = {
+    circuit: { type: String, noAccessor: true },
+    course: { type: String },
+    symbols: { type: String },
+    show: { type: String },
+    hide: { type: String },
+    label: { type: String },
+  };
+
+  /** What the class uses, in words such as `voltage U 2 comma`; see the documentation of courses. */
+  declare course: string;
+  /** `iec` (rectangles) or `ansi` (zigzags) for resistors. */
+  declare symbols: string;
+  /** What to show besides the usual: `rules`. */
+  declare show: string;
+  /** What not to show: `values`, `readings`, `ribbons`, `arrows`, `meters`, `labels`, `sliders`. */
+  declare hide: string;
+  /** The name of the diagram, for those who hear it. */
+  declare label: string;
+
+  readonly #store = new BoardStore();
+  readonly #painter = new Painter(this, {
+    snapshot: () => this.snapshot,
+    style: () => ({
+      symbols: this.symbols === 'ansi' ? 'ansi' : 'iec',
+      shown: this.#shown,
+      label: this.#name,
+    }),
+    reached: () => this.#reachable,
+    painted: (whole) => {
+      this.requestUpdate();
+      if (whole) this.#painted();
+    },
+  });
+  readonly #children = new MutationObserver(() => this.#childrenChanged());
+  #given: string | Circuit | undefined;
+  #opened = false;
+  #problem = '';
+  #revealed = false;
+  #pointed: string | undefined;
+  #reached: string | undefined;
+  #painted: () => void = () => undefined;
+  #ready = new Promise<void>((done) => (this.#painted = done));
+
+  constructor() {
+    super();
+    this.course = this.symbols = this.show = this.hide = this.label = '';
+    this.#store.subscribe(() => this.#changed());
+  }
+
+  /** The circuit as it stands; a new one may be given as notation or as a circuit, and keeps the settings that fit. */
+  get circuit(): Circuit | undefined {
+    return this.snapshot?.circuit;
+  }
+
+  set circuit(given: string | Circuit | null | undefined) {
+    this.#given = given ?? undefined;
+    if (this.isConnected) this.#open();
+  }
+
+  /** What differs from the circuit that the page gave, by id: ohms as an exact text, "open" or "closed". */
+  get settings(): Settings {
+    return this.snapshot?.settings ?? {};
+  }
+
+  set settings(settings: Settings) {
+    this.#store.replace(settings);
+  }
+
+  /** The exact solution of the circuit as it stands. */
+  get solution(): ExactSolution | undefined {
+    return this.snapshot?.solution;
+  }
+
+  /** The readings that are held. */
+  get held(): ExactSolution | undefined {
+    return this.snapshot?.held;
+  }
+
+  /** All that the board knows at this moment. */
+  get snapshot(): Moment | undefined {
+    return this.#store.snapshot;
+  }
+
+  /** Fulfilled once the circuit is drawn and solved, or what is wrong with it is said. */
+  get ready(): Promise<void> {
+    return this.#ready;
+  }
+
+  /** Calls the listener at every change, in the act; returns how to stop. */
+  subscribe(listener: () => void): () => void {
+    return this.#store.subscribe(listener);
+  }
+
+  /** Settles a resistor's ohms or a switch. Throws CircuitFormatError where it cannot be had. */
+  set(id: string, value: Setting): void {
+    this.#store.set(id, value);
+  }
+
+  /** Shows a setting that is still moving; `set` settles it. Throws CircuitFormatError where it cannot be had. */
+  move(id: string, value: Setting): void {
+    this.#store.move(id, value);
+  }
+
+  /** Back to the circuit as the page gave it; can be undone. */
+  reset(): void {
+    this.#store.reset();
+  }
+
+  /** Takes back the last change. */
+  undo(): void {
+    this.#store.undo();
+  }
+
+  /** Brings back the last change that was undone. */
+  redo(): void {
+    this.#store.redo();
+  }
+
+  /** Holds the present readings, to compare later ones with. */
+  hold(): void {
+    this.#store.hold();
+  }
+
+  /** Lets go of the held readings. */
+  release(): void {
+    this.#store.release();
+  }
+
+  /** Makes components stand out, and these only. */
+  light(ids: readonly string[]): void {
+    this.#painter.stage.still.light(ids);
+  }
+
+  /** The drawing with its ribbons as an SVG text that stands by itself; '' where there is none. */
+  toSVG(): string {
+    const { drawing, perAmpere } = this.#painter.stage;
+    const readings = this.snapshot?.readings;
+    if (!drawing || !readings) return '';
+    const currents = (id: string): number => Number(readings.current(id) ?? 0);
+    const ribbons = this.#shown.has('ribbons') ? { currents, scale: perAmpere } : {};
+    return drawingToSVG(drawing, { title: this.#name, ...ribbons });
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.#children.observe(this, { childList: true, characterData: true, subtree: true });
+    document.addEventListener('DOMContentLoaded', this.#childrenChanged);
+    this.#painter.connect();
+    if (!this.#opened) this.#open();
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.#children.disconnect();
+    document.removeEventListener('DOMContentLoaded', this.#childrenChanged);
+    this.#painter.disconnect();
+  }
+
+  override willUpdate(changed: PropertyValues<RheoletBoard>): void {
+    if (changed.has('hide')) this.#revealed = false;
+    if (styled.some((name) => changed.has(name))) this.#restyle();
+  }
+
+  override render(): TemplateResult {
+    const { snapshot } = this;
+    const { stage, undrawn } = this.#painter;
+    const { state } = this.#store;
+    if (!snapshot || !state)
+      return html`<slot></slot>
+        <p part="problem" ?hidden=${!this.#problem}>${this.#problem}</p>`;
+    const pointed = snapshot.circuit.components.find(({ id }) => id === this.#pointed);
+    return html`${
+        undrawn
+          ? [
+              html`<p part="notes">${say({ code: 'not drawn', data: { reason: undrawn } })}</p>`,
+              readingsTable(snapshot, this.#name),
+            ]
+          : html`<div
+              class="frame"
+              @pointerover=${this.#point}
+              @pointerleave=${this.#unpoint}
+              @focusin=${this.#focus}
+              @click=${this.#click}
+              @keydown=${this.#key}
+            >
+              ${stage.element}
+            </div>`
+      }<slot></slot>${view({
+        snapshot,
+        state,
+        pointed,
+        shown: this.#shown,
+        perAmpere: stage.perAmpere,
+        act: (act) => this.#act(act),
+        toggle: (id) => this.#toggle(id),
+      })}`;
+  }
+
+  /** The text in place of the drawing stands until there is one; other elements of the library stand anyway. */
+  override updated(): void {
+    const nodes = [...this.childNodes].filter(
+      (node): node is Element | Text => node instanceof Element || node instanceof Text,
+    );
+    this.renderRoot.querySelector('slot')?.assign(...(this.snapshot ? nodes.filter(isContent) : nodes));
+  }
+
+  /** The component that the Tab key reaches. */
+  get #reachable(): string | undefined {
+    const symbols = this.#painter.stage.drawing?.symbols ?? [];
+    return symbols.some(({ id }) => id === this.#reached) ? this.#reached : symbols[0]?.id;
+  }
+
+  get #name(): string {
+    return this.label || say({ code: 'diagram', data: {} });
+  }
+
+  get #shown(): ReadonlySet<Word> {
+    const words = shown(this.show, this.hide);
+    return this.#revealed ? new Set([...words, ...coverable]) : words;
+  }
+
+  /** Whoever waits for the drawing of before is let go. */
+  #await(): void {
+    this.#painted();
+    this.#ready = new Promise((done) => (this.#painted = done));
+  }
+
+  #open(): void {
+    const source = this.#given ?? textOf(this.childNodes);
+    if (typeof source === 'string' && !source.trim() && document.readyState === 'loading') return;
+    const read = readSource(source);
+    this.#opened = true;
+    this.#await();
+    const problem = 'sentence' in read ? read : undefined;
+    this.#problem = problem?.sentence ?? '';
+    this.#store.open('sentence' in read ? undefined : read);
+    this.#painter.renew();
+    if (problem)
+      fire(this, 'rheolet-problem', { board: this.id, id: '', code: problem.code, text: problem.sentence });
+  }
+
+  readonly #childrenChanged = (): void => {
+    if (this.#given === undefined) this.#open();
+    this.requestUpdate();
+  };
+
+  #restyle(): void {
+    this.#store.show(readCourse(this.course).course, !this.#shown.has('readings'));
+    this.#painter.renew();
+  }
+
+  #changed(): void {
+    this.#painter.changed();
+    const { snapshot } = this;
+    if (snapshot?.moving === undefined && this.hasUpdated && snapshot) speak(this, spokenNotes(snapshot));
+  }
+
+  #act(act: Act): void {
+    if (act === 'reveal') {
+      this.#revealed = true;
+      this.#restyle();
+    } else if (act === 'hold' || act === 'release') {
+      this[act]();
+      fire(this, 'rheolet-hold', { board: this.id, held: act === 'hold' });
+    } else this.#byPupil(() => this[act]());
+  }
+
+  #toggle(id: string): void {
+    const component = this.#component(id);
+    if (component?.kind === 'switch') this.#byPupil(() => this.set(id, !component.closed));
+  }
+
+  /** What a pupil does is told to the page, a change at a time. */
+  #byPupil(act: () => void): void {
+    const before = this.circuit;
+    act();
+    this.circuit?.components.forEach((component, place) => {
+      const was = before?.components[place];
+      if (was && settingOf(was) !== settingOf(component))
+        fire(this, 'rheolet-change', changeOf(this.id, component));
+    });
+  }
+
+  #component(id: string | undefined): Component | undefined {
+    return this.circuit?.components.find((component) => component.id === id);
+  }
+
+  readonly #point = (event: Event): void => this.#show(idOf(event) ?? this.#pointed);
+  readonly #unpoint = (): void => this.#show(undefined);
+
+  #show(id: string | undefined): void {
+    if (id === this.#pointed) return;
+    this.#pointed = id;
+    this.requestUpdate();
+  }
+
+  readonly #focus = (event: Event): void => {
+    const id = idOf(event);
+    if (id === undefined) return;
+    this.#reached = id;
+    this.#painter.stage.still.reach(id);
+    this.#show(id);
+  };
+
+  readonly #click = (event: Event): void => {
+    const id = idOf(event);
+    if (id === undefined) return;
+    this.#toggle(id);
+    this.#painter.stage.still.group(id)?.focus();
+  };
+
+  readonly #key = (event: KeyboardEvent): void => {
+    const id = idOf(event);
+    const { tree, still } = this.#painter.stage;
+    if (id === undefined || !tree || event.ctrlKey || event.altKey || event.metaKey) return;
+    const next = walk(tree, id, event.key);
+    if (next !== undefined) still.group(next)?.focus();
+    else if (event.key === 'Enter' || event.key === ' ') this.#toggle(id);
+    else return;
+    event.preventDefault();
+  };
+}
+
+/** The component that an event is about. */
+function idOf({ target }: Event): string | undefined {
+  const group = target instanceof Element ? target.closest<SVGElement>('[data-id]') : undefined;
+  return group?.dataset['id'];
+}

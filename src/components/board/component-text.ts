@@ -1,0 +1,43 @@
+import { say, thinSpace, writeQuantity, type Component, type Quantity } from '../../engine/index.ts';
+import { figuresOf, readingOf, spokenQuantity, unitOf, type Snapshot } from '../link/index.ts';
+
+/** The quantity that a component's reading is: a voltmeter's p.d., a current elsewhere. */
+const readingName = ({ id, kind }: Component): string => `${kind === 'voltmeter' ? 'V' : 'I'}_${id}`;
+
+const isQuantity = (value: unknown): value is Quantity =>
+  typeof value === 'object' && value !== null && 'unit' in value;
+
+/** Whether a component is a meter. */
+export const isMeter = ({ kind }: Component): boolean => kind === 'ammeter' || kind === 'voltmeter';
+
+/** What a component is called by ear: "R1, 12 ohms, 0.500 amperes". */
+export function componentName(component: Component, snapshot: Snapshot, withReading: boolean): string {
+  const { id, kind, hidden } = component;
+  const state = kind === 'switch' ? [say({ code: 'switch state', data: { closed: component.closed } })] : [];
+  const values = hidden ? [] : Object.values(component).filter(isQuantity).map(spokenQuantity);
+  const style = isMeter(component) ? ({ as: 'signed' } as const) : {};
+  const reading = withReading ? [readingOf(snapshot, readingName(component), style).spoken] : [];
+  return [id, ...state, ...values, ...reading].join(', ');
+}
+
+const ownResistance = (component: Component): string =>
+  (component.kind === 'ammeter' || component.kind === 'voltmeter') &&
+  component.resistance &&
+  !component.hidden
+    ? `, ${writeQuantity(component.resistance).text}`
+    : '';
+
+/** What stands beside a component that changes: a meter's reading, a resistor's value. */
+export function liveText(component: Component, snapshot: Snapshot): string {
+  if (component.kind === 'resistor') return writeQuantity(component.resistance).text;
+  const { text } = readingOf(snapshot, readingName(component), { as: 'signed' });
+  return (text.length > roomFor(component, snapshot).length ? '—' : text) + ownResistance(component);
+}
+
+const roomFor = (component: Component, snapshot: Snapshot): string =>
+  `−0.${'0'.repeat(figuresOf(snapshot))}${thinSpace}m${unitOf(readingName(component))}`;
+
+/** As wide as any reading of a meter is likely to be. */
+export function meterRoom(component: Component, snapshot: Snapshot): string {
+  return roomFor(component, snapshot) + ownResistance(component);
+}

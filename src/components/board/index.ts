@@ -1,0 +1,1 @@
+export { RheoletBoard } from './board.ts';

@@ -1,0 +1,147 @@
+import type { Irreducible } from '../../engine/index.ts';
+import { cancelFrame, inTurn, nextFrame, type FrameTask } from '../page/index.ts';
+import type { Moment } from './moment.ts';
+import { margin, watchSight } from './sight.ts';
+import { Stage, type StageStyle } from './stage.ts';
+
+/** What a painter asks of its board. */
+export interface Painted {
+  readonly snapshot: () => Moment | undefined;
+  /** How it is to be drawn, but for the room there is. */
+  readonly style: () => Omit<StageStyle, 'width'>;
+  /** The component in the Tab order. */
+  readonly reached: () => string | undefined;
+  /** Told when the rest is to be rendered again; `whole` where the drawing is new. */
+  readonly painted: (whole: boolean) => void;
+}
+
+const whenIdle = (work: () => void): void => {
+  if ('requestIdleCallback' in globalThis) requestIdleCallback(work);
+  else setTimeout(work);
+};
+
+/** The least and the most room that a drawing is planned for. */
+const [narrowest, broadest] = [280, 720];
+
+/** Brings a board's drawing up to date in the page's frames: nothing out of sight is touched, but all of it is drawn in the end. */
+export class Painter {
+  readonly stage: Stage = new Stage();
+  /** Why the circuit is not drawn. */
+  undrawn: Irreducible['reason'] | 'too many' | undefined;
+  readonly #board: HTMLElement;
+  readonly #ask: Painted;
+  readonly #size = new ResizeObserver(() => this.#resized());
+  #unwatch: (() => void) | undefined;
+  #width = 0;
+  #near = false;
+  #built = false;
+  #switches = '';
+
+  constructor(board: HTMLElement, ask: Painted) {
+    this.#board = board;
+    this.#ask = ask;
+  }
+
+  /** Begins to watch the window. */
+  connect(): void {
+    this.#size.observe(this.#board);
+    this.#unwatch = watchSight(this.#board, this.#seen);
+    addEventListener('beforeprint', this.#print);
+    nextFrame(this.#layout);
+  }
+
+  /** Lets go of the window. */
+  disconnect(): void {
+    this.#size.disconnect();
+    this.#unwatch?.();
+    removeEventListener('beforeprint', this.#print);
+    for (const task of [this.#layout, this.#motion, this.#figures]) cancelFrame(task);
+  }
+
+  /** The circuit or its style is new. */
+  renew(): void {
+    nextFrame(this.#layout);
+  }
+
+  /** A setting has changed: ribbons follow in the next frame, numbers when it is their turn, all of it once it has settled. */
+  changed(): void {
+    const snapshot = this.#ask.snapshot();
+    if (this.#switches !== switchesOf(snapshot)) this.renew();
+    nextFrame(this.#motion);
+    if (snapshot?.moving === undefined) nextFrame(this.#figures);
+    else inTurn(this.#figures);
+  }
+
+  readonly #layout: FrameTask = {
+    measure: () => {
+      const { top, bottom, width } = this.#board.getBoundingClientRect();
+      this.#width = width;
+      this.#near = top < innerHeight + margin && bottom > -margin;
+    },
+    draw: () => {
+      const snapshot = this.#ask.snapshot();
+      this.#built = false;
+      this.#switches = switchesOf(snapshot);
+      const width = Math.min(Math.max(Math.floor(this.#width || broadest), narrowest), broadest);
+      this.undrawn = snapshot && this.stage.plan(snapshot, { ...this.#ask.style(), width });
+      if (this.#near) this.#build();
+      else whenIdle(() => this.#build());
+      this.#ask.painted(false);
+    },
+  };
+
+  readonly #motion: FrameTask = {
+    draw: () => {
+      const snapshot = this.#ask.snapshot();
+      if (snapshot && this.#near && this.#built) this.stage.move(snapshot);
+    },
+  };
+
+  readonly #figures: FrameTask = {
+    draw: () => {
+      if (this.#near) this.#write();
+    },
+  };
+
+  #build(): void {
+    const snapshot = this.#ask.snapshot();
+    if (this.#built || !this.#board.isConnected) return;
+    this.#built = true;
+    if (snapshot) {
+      this.stage.build(snapshot);
+      this.stage.move(snapshot);
+    }
+    this.#write();
+    this.#ask.painted(true);
+  }
+
+  #write(): void {
+    const snapshot = this.#ask.snapshot();
+    if (snapshot && this.#built) this.stage.write(snapshot, this.#ask.reached());
+    this.#ask.painted(false);
+  }
+
+  #resized(): void {
+    if (Math.abs(this.#board.offsetWidth - this.#width) >= 1) nextFrame(this.#layout);
+  }
+
+  readonly #seen = (near: boolean): void => {
+    const comes = near && !this.#near;
+    this.#near = near;
+    if (!comes) return;
+    if (!this.#built) this.#build();
+    nextFrame(this.#motion);
+    nextFrame(this.#figures);
+  };
+
+  readonly #print = (): void => {
+    const snapshot = this.#ask.snapshot();
+    this.#build();
+    if (snapshot) this.stage.move(snapshot);
+    this.#write();
+  };
+}
+
+function switchesOf(snapshot: Moment | undefined): string {
+  return String(snapshot?.circuit.components.map((each) => each.kind === 'switch' && each.closed));
+}

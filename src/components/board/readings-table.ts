@@ -1,0 +1,33 @@
+import { html, type TemplateResult } from 'lit';
+import { say } from '../../engine/index.ts';
+import { readingOf, type Snapshot } from '../link/index.ts';
+
+/** The readings of a circuit that is not drawn, a row for each component. */
+export function readingsTable(snapshot: Snapshot, label: string): TemplateResult {
+  const { circuit, course } = snapshot;
+  const letters = ['V', 'I', 'R', 'P'];
+  return html`<div class="scroll" tabindex="0" role="region" aria-label=${label}>
+    <table part="table">
+      <thead>
+        <tr>
+          <th scope="col">${say({ code: 'component', data: {} })}</th>
+          ${letters.map((letter) => html`<th scope="col"><var>${letter === 'V' ? course.letter : letter}</var></th>`)}
+        </tr>
+      </thead>
+      <tbody>
+        ${circuit.components.map(
+          ({ id, hidden }) =>
+            html`<tr>
+              <th scope="row">${id}</th>
+              ${letters.map(
+                (letter) =>
+                  html`<td>
+                    ${letter === 'R' && hidden ? '?' : readingOf(snapshot, `${letter}_${id}`).text}
+                  </td>`,
+              )}
+            </tr>`,
+        )}
+      </tbody>
+    </table>
+  </div>`;
+}

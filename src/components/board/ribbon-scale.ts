@@ -1,0 +1,52 @@
+import { solve, withValue, type Circuit, type Solution } from '../../engine/index.ts';
+
+/** The widest ribbon at the settings with the largest currents, in pixels. */
+const widest = 14;
+/** How much larger than now the currents may be that the ribbons leave room for. */
+const room = 4;
+/** Wider than this no ribbon is drawn. */
+const limit = 40;
+
+/** What the widths of ribbons and the glow of lamps are measured by. */
+export interface RibbonScale {
+  /** Pixels for an ampere. */
+  readonly perAmpere: number;
+  /** The power at which a lamp glows most, in watts. */
+  readonly brightest: number;
+}
+
+function largest(circuit: Circuit, read: (solution: Solution, id: string) => number | undefined): number {
+  const solution = solve(circuit);
+  return Math.max(0, ...circuit.components.map(({ id }) => Math.abs(read(solution, id) ?? 0)));
+}
+
+/** The circuit with all switches closed, and, for the largest currents, all sliders at their least. */
+function driven(circuit: Circuit, least: boolean): Circuit {
+  return circuit.components.reduce((each, component) => {
+    const { id, kind } = component;
+    if (kind === 'switch') return withValue(each, id, 'closed');
+    return least && kind === 'resistor' && component.range
+      ? withValue(each, id, component.range.min.value)
+      : each;
+  }, circuit);
+}
+
+/** The measure for a circuit: chosen once, so that the ribbons of a circuit can be compared whatever is turned. */
+export function ribbonScale(circuit: Circuit): RibbonScale {
+  const [now, most] = [driven(circuit, false), driven(circuit, true)];
+  const within = (read: (solution: Solution, id: string) => number | undefined): number => {
+    const present = largest(now, read) || largest(circuit, read);
+    return Math.min(Math.max(present, largest(most, read)), room * present || Infinity) || 1;
+  };
+  const amperes = within((solution, id) => solution.current(id));
+  const isLamp = new Set(circuit.components.filter(({ kind }) => kind === 'lamp').map(({ id }) => id));
+  const watts = within((solution, id) => (isLamp.has(id) ? solution.power(id) : 0));
+  return { perAmpere: Number.isFinite(amperes) ? widest / amperes : widest, brightest: watts };
+}
+
+/** The scale for these currents: the circuit's own, unless a ribbon would be too wide to be drawn. */
+export function scaleFor(currents: Float64Array, { perAmpere }: RibbonScale): number {
+  let most = 0;
+  for (const current of currents) most = Math.max(most, Math.abs(current));
+  return most * perAmpere > limit ? limit / most : perAmpere;
+}

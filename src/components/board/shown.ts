@@ -1,0 +1,25 @@
+/** What a board can show or hide. */
+export const words = [
+  'values',
+  'readings',
+  'ribbons',
+  'arrows',
+  'meters',
+  'labels',
+  'sliders',
+  'rules',
+] as const;
+
+/** A word of `show` and `hide`. */
+export type Word = (typeof words)[number];
+
+/** What a covered board keeps back: whatever gives a reading away. */
+export const coverable: readonly Word[] = ['readings', 'ribbons', 'arrows', 'meters'];
+
+/** What a board shows: everything but `rules`, with what its page shows and without what it hides. */
+export function shown(show: string, hide: string): ReadonlySet<Word> {
+  const [wanted, unwanted] = [show, hide].map((list) => list.toLowerCase().split(/[\s,]+/));
+  return new Set(
+    words.filter((word) => (word !== 'rules' || wanted?.includes(word)) && !unwanted?.includes(word)),
+  );
+}

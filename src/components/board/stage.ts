@@ -1,0 +1,156 @@
+import {
+  describeCircuit,
+  drawTree,
+  seriesParallel,
+  track,
+  type Component,
+  type Drawing,
+  type Irreducible,
+  type Tracker,
+  type Tree,
+} from '../../engine/index.ts';
+import type { Snapshot } from '../link/index.ts';
+import { componentName, isMeter, liveText, meterRoom } from './component-text.ts';
+import { DigitsLayer } from './digits-layer.ts';
+import { MovingLayer } from './moving-layer.ts';
+import { ribbonScale, scaleFor, type RibbonScale } from './ribbon-scale.ts';
+import type { Word } from './shown.ts';
+import { StillLayer } from './still-layer.ts';
+
+/** More components than this are listed, not drawn. */
+const most = 200;
+
+/** How a board wants its circuit drawn. */
+export interface StageStyle {
+  readonly symbols: 'iec' | 'ansi';
+  /** The room there is, in pixels. */
+  readonly width: number;
+  readonly shown: ReadonlySet<Word>;
+  /** The name of the diagram. */
+  readonly label: string;
+}
+
+/** The three layers of a board: what moves, under what stands still, under the numbers. */
+export class Stage {
+  readonly still: StillLayer = new StillLayer();
+  readonly #moving = new MovingLayer();
+  readonly #digits = new DigitsLayer();
+  readonly element: HTMLDivElement = document.createElement('div');
+  #style: StageStyle = { symbols: 'iec', width: 640, shown: new Set(), label: '' };
+  #scale: RibbonScale = { perAmpere: 0, brightest: 1 };
+  #scaled: Snapshot['start'] | undefined;
+  #tracked: { readonly id: string; readonly tracker: Tracker } | undefined;
+  #currents = new Float64Array();
+  #drawing: Drawing | undefined;
+  #tree: Tree | undefined;
+
+  constructor() {
+    this.element.className = 'stage';
+    this.element.append(this.#moving.svg, this.still.svg, this.#digits.svg);
+  }
+
+  /** How the circuit is put together; undefined where it is not drawn. */
+  get tree(): Tree | undefined {
+    return this.#tree;
+  }
+
+  /** What is drawn. */
+  get drawing(): Drawing | undefined {
+    return this.#drawing;
+  }
+
+  /** Pixels for an ampere, as last drawn. */
+  get perAmpere(): number {
+    return scaleFor(this.#currents, this.#scale);
+  }
+
+  /** Plans the drawing and takes its room; says why a circuit cannot be drawn. */
+  plan(snapshot: Snapshot, style: StageStyle): Irreducible['reason'] | 'too many' | undefined {
+    const { circuit, start } = snapshot;
+    const tree = circuit.components.length > most ? undefined : seriesParallel(circuit);
+    this.#tree = tree?.kind === 'irreducible' ? undefined : tree;
+    this.#drawing = undefined;
+    this.#style = style;
+    if (!tree || tree.kind === 'irreducible') return tree?.reason ?? 'too many';
+    const byId = new Map(circuit.components.map((component) => [component.id, component]));
+    const values = (id: string): string | undefined => {
+      const component = byId.get(id);
+      if (component && isMeter(component) && style.shown.has('meters')) return meterRoom(component, snapshot);
+      return style.shown.has('values') ? undefined : '';
+    };
+    this.#drawing = drawTree(tree, circuit, { symbols: style.symbols, width: style.width, values });
+    this.still.size(this.#drawing);
+    if (start !== this.#scaled) this.#scale = ribbonScale(start);
+    this.#scaled = start;
+    return undefined;
+  }
+
+  /** Builds all layers for the circuit as it stands. */
+  build(snapshot: Snapshot): void {
+    const drawing = this.#drawing;
+    if (!drawing) return;
+    const { components } = snapshot.circuit;
+    const { shown } = this.#style;
+    const live = new Set(components.filter((each) => this.#changes(each)).map(({ id }) => id));
+    const ids = components.map(({ id }) => id);
+    const lamps = components.filter(({ kind }) => kind === 'lamp').map(({ id }) => id);
+    this.still.draw(drawing, shown, live);
+    this.#moving.prepare(drawing, ids, lamps, shown);
+    this.#digits.prepare(drawing, live);
+    this.#currents = new Float64Array(ids.length);
+  }
+
+  /** Draws what moves. */
+  move(snapshot: Snapshot): void {
+    this.#read(snapshot);
+    const { readings } = snapshot;
+    const glow = (id: string): number =>
+      this.#style.shown.has('readings')
+        ? Math.min(1, Number(readings.power(id) ?? 0) / this.#scale.brightest)
+        : 0;
+    this.#moving.draw(this.#currents, this.perAmpere, glow);
+  }
+
+  /** Writes the numbers; at rest also the names of the components, `reached` being the one in the Tab order. */
+  write(snapshot: Snapshot, reached: string | undefined): void {
+    const byId = new Map(snapshot.circuit.components.map((component) => [component.id, component]));
+    const text = (id: string, write: (component: Component) => string): string => {
+      const component = byId.get(id);
+      return component ? write(component) : '';
+    };
+    this.#digits.write((id) => text(id, (component) => liveText(component, snapshot)));
+    if (snapshot.moving !== undefined) return;
+    const spoken = this.#style.shown.has('readings');
+    this.still.name((id) => text(id, (component) => componentName(component, snapshot, spoken)), reached);
+    this.still.describe(this.#style.label, describeCircuit(snapshot.circuit));
+  }
+
+  #changes(component: Component): boolean {
+    const { shown } = this.#style;
+    if (isMeter(component)) return shown.has('meters');
+    return (
+      component.kind === 'resistor' &&
+      component.range !== undefined &&
+      !component.hidden &&
+      shown.has('values')
+    );
+  }
+
+  /** The currents, in the order of the components: while a slider moves, followed without a new solution. */
+  #read({ circuit, moving, readings }: Snapshot): void {
+    const resistor = circuit.components.find(({ id }) => id === moving);
+    if (resistor?.kind !== 'resistor') {
+      this.#tracked = undefined;
+      circuit.components.forEach(
+        ({ id }, place) => (this.#currents[place] = Number(readings.current(id) ?? 0)),
+      );
+      return;
+    }
+    const { id } = resistor;
+    if (this.#tracked?.id !== id) {
+      const names = circuit.components.map((component) => `I_${component.id}`);
+      this.#tracked = { id, tracker: track(circuit, id, names) };
+    }
+    if (!this.#tracked.tracker.at(Number(resistor.resistance.value), this.#currents)) this.#currents.fill(0);
+  }
+}

@@ -1,0 +1,96 @@
+import { dotsOf, lineOf, terminalRadius, type Drawing, type PlacedSymbol } from '../../engine/index.ts';
+import { put, shape } from './shape.ts';
+import type { Word } from './shown.ts';
+
+/** The drawing that stands still: wires, symbols, labels; a group for each component that can be focused. */
+export class StillLayer {
+  readonly svg: SVGSVGElement = shape('svg', {
+    class: 'still',
+    part: 'drawing',
+    role: 'graphics-document',
+    'aria-describedby': 'words',
+  });
+  readonly #words = shape('desc', { id: 'words' });
+  readonly #groups = new Map<string, SVGGElement>();
+
+  /** Takes the room of a drawing. */
+  size({ width, height }: Drawing): void {
+    put(this.svg, 'viewBox', `0 0 ${width} ${height}`);
+    put(this.svg, 'width', `${width}`);
+    put(this.svg, 'height', `${height}`);
+  }
+
+  /** Draws anew; `live` are the ids whose values change and stand in another layer. */
+  draw(drawing: Drawing, shown: ReadonlySet<Word>, live: ReadonlySet<string>): void {
+    const { wires, symbols, labels, terminals } = drawing;
+    const focused = this.#focused();
+    this.#groups.clear();
+    for (const symbol of symbols) this.#groups.set(symbol.id, component(symbol));
+    for (const { id, role, text, at, anchor } of labels) {
+      if (!shown.has(role === 'label' ? 'labels' : 'values') || (role === 'value' && live.has(id))) continue;
+      const place = { class: role, [`data-${role}`]: id, x: at.x, y: at.y, 'text-anchor': anchor };
+      this.#groups.get(id)?.append(shape('text', place, text));
+    }
+    this.svg.replaceChildren(
+      this.#words,
+      ...wires.map(({ node, lines }) =>
+        shape('path', { class: 'wire', 'data-node': node, d: lines.map(lineOf).join('') }),
+      ),
+      shape('path', { class: 'dots', d: wires.map(({ dots }) => dotsOf(dots)).join('') }),
+      ...terminals.map(({ x, y }) => shape('circle', { class: 'terminal', cx: x, cy: y, r: terminalRadius })),
+      ...this.#groups.values(),
+    );
+    if (focused !== undefined) this.group(focused)?.focus();
+  }
+
+  /** Whether anything is drawn yet. */
+  get isEmpty(): boolean {
+    return this.#groups.size === 0;
+  }
+
+  /** The group of a component. */
+  group(id: string): SVGGElement | undefined {
+    return this.#groups.get(id);
+  }
+
+  /** Names each component, and says which one the Tab key reaches. */
+  name(nameOf: (id: string) => string, reached: string | undefined): void {
+    for (const [id, group] of this.#groups) put(group, 'aria-label', nameOf(id));
+    this.reach(reached ?? '');
+  }
+
+  /** Lets the Tab key reach one component. */
+  reach(id: string): void {
+    for (const [each, group] of this.#groups) put(group, 'tabindex', each === id ? '0' : '-1');
+  }
+
+  /** Names the whole, and tells it in words. */
+  describe(name: string, words: string): void {
+    put(this.svg, 'aria-label', name);
+    if (this.#words.textContent !== words) this.#words.textContent = words;
+  }
+
+  /** Makes components stand out. */
+  light(ids: readonly string[]): void {
+    for (const [id, group] of this.#groups) group.classList.toggle('lit', ids.includes(id));
+  }
+
+  #focused(): string | undefined {
+    for (const [id, group] of this.#groups) if (group.matches(':focus')) return id;
+    return undefined;
+  }
+}
+
+function component({ id, at, path, filled, letter, hit }: PlacedSymbol): SVGGElement {
+  const move = { transform: `translate(${at.x} ${at.y})` };
+  return shape(
+    'g',
+    { class: 'component', 'data-id': id, role: 'graphics-object' },
+    shape('rect', { class: 'hit', x: hit.x, y: hit.y, width: hit.width, height: hit.height, rx: 4 }),
+    shape('path', { class: 'symbol', d: path, ...move }),
+    ...(filled ? [shape('path', { class: 'filled', d: filled, ...move })] : []),
+    ...(letter
+      ? [shape('text', { class: 'letter', x: at.x, y: at.y + 5, 'text-anchor': 'middle' }, letter)]
+      : []),
+  );
+}

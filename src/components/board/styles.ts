@@ -1,0 +1,186 @@
+import { css, type CSSResult } from 'lit';
+
+/** How a board looks: ink on paper. */
+export const styles: CSSResult = css`
+  :host {
+    display: block;
+    box-sizing: border-box;
+    max-inline-size: 100%;
+    padding: 0.75rem;
+    background: var(--paper);
+    color: var(--ink);
+    font-family: var(--font);
+    line-height: 1.4;
+  }
+  .stage {
+    position: relative;
+    isolation: isolate;
+    contain: content;
+    inline-size: fit-content;
+    max-inline-size: 100%;
+    margin-inline: auto;
+    direction: ltr;
+  }
+  .stage svg {
+    display: block;
+    max-inline-size: 100%;
+    block-size: auto;
+  }
+  .moving,
+  .digits {
+    position: absolute;
+    inset: 0;
+    inline-size: 100%;
+    pointer-events: none;
+  }
+  .still {
+    position: relative;
+    isolation: isolate;
+  }
+  svg {
+    fill: none;
+    stroke: none;
+  }
+  .ribbons {
+    fill: var(--current);
+  }
+  .light {
+    stop-color: var(--rheolet-light, light-dark(#ffcf4a, #e0a93a));
+  }
+  .wire,
+  .symbol,
+  .terminal {
+    stroke: var(--ink);
+    stroke-width: 1.75;
+    stroke-linejoin: round;
+  }
+  .dots,
+  .filled,
+  text {
+    fill: var(--ink);
+  }
+  text {
+    font-family: var(--font);
+    font-size: 14px;
+  }
+  .label {
+    font-weight: 600;
+  }
+  .hit {
+    pointer-events: all;
+  }
+  .component {
+    outline: none;
+    cursor: default;
+  }
+  .component:focus-visible .hit {
+    stroke: var(--focus);
+    stroke-width: 2;
+  }
+  .lit .hit {
+    stroke: var(--ink);
+    stroke-width: 1.5;
+    stroke-dasharray: 5 3;
+  }
+  .lit .symbol {
+    stroke-width: 3.5;
+  }
+  .strip {
+    display: flex;
+    flex-wrap: wrap;
+    justify-content: space-between;
+    gap: 0 1em;
+    min-block-size: 1.5em;
+    margin-block: 0.5rem;
+    padding-block: 0.25rem;
+    border-block: 1px solid var(--line);
+  }
+  [part='caption'] {
+    display: flex;
+    flex: 1 1 14em;
+    flex-wrap: wrap;
+    gap: 0 1em;
+  }
+  .hint,
+  [part='key'] {
+    color: var(--soft);
+  }
+  [part='key'] {
+    display: inline-flex;
+    align-items: center;
+    gap: 0.4em;
+    white-space: nowrap;
+  }
+  [part='controls'],
+  .acts {
+    display: flex;
+    flex-wrap: wrap;
+    align-items: center;
+    gap: 0.5rem 1.25rem;
+  }
+  .acts {
+    gap: 0.5rem;
+    margin-inline-start: auto;
+  }
+  button {
+    min-block-size: 1.75rem;
+    padding-inline: 0.6em;
+    border: 1px solid var(--line);
+    border-radius: 2px;
+    background: var(--paper);
+    color: inherit;
+    font: inherit;
+    cursor: pointer;
+  }
+  button:disabled {
+    color: var(--line);
+    cursor: default;
+  }
+  button[aria-pressed='true'] {
+    border-color: var(--ink);
+    box-shadow: inset 0 0 0 1px var(--ink);
+  }
+  :focus-visible {
+    outline: 2px solid var(--focus);
+    outline-offset: 1px;
+  }
+  [part='notes'] {
+    min-block-size: 1.4em;
+    margin-block: 0.5rem 0;
+  }
+  [part='notes'] p,
+  [part='problem'] {
+    margin: 0;
+    color: var(--alert);
+  }
+  .scroll {
+    overflow-x: auto;
+  }
+  table {
+    border-collapse: collapse;
+  }
+  th,
+  td {
+    padding: 0.2em 0.8em;
+    border-block-end: 1px solid var(--line);
+    text-align: end;
+  }
+  th[scope='row'] {
+    text-align: start;
+  }
+  @media (pointer: coarse) {
+    button {
+      min-block-size: 44px;
+    }
+  }
+  @media print {
+    :host {
+      break-inside: avoid;
+      padding-inline: 0;
+    }
+    .acts,
+    .hint {
+      display: none;
+    }
+  }
+`;

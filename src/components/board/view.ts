@@ -1,0 +1,91 @@
+import { html, nothing, svg, type TemplateResult } from 'lit';
+import { say, writeReading, type Component } from '../../engine/index.ts';
+import type { Snapshot } from '../link/index.ts';
+import { caption } from './caption.ts';
+import { notes } from './notes.ts';
+import type { Word } from './shown.ts';
+import type { BoardState } from './state.ts';
+
+/** What a button of a board does. */
+export type Act = 'reset' | 'undo' | 'redo' | 'hold' | 'release' | 'reveal';
+
+/** What the part of a board under its drawing shows, and whom it tells what the pupil does. */
+export interface View {
+  readonly snapshot: Snapshot;
+  readonly state: BoardState;
+  readonly shown: ReadonlySet<Word>;
+  /** The component that is pointed at or focused. */
+  readonly pointed: Component | undefined;
+  /** Pixels for an ampere. */
+  readonly perAmpere: number;
+  readonly act: (act: Act) => void;
+  readonly toggle: (id: string) => void;
+}
+
+/** A ribbon of a round current, so that widths can be read. */
+function ribbonKey({ perAmpere, snapshot, shown }: View): TemplateResult | typeof nothing {
+  if (!shown.has('ribbons') || snapshot.readings.status === 'faulty' || !perAmpere) return nothing;
+  const power = 10 ** Math.floor(Math.log10(12 / perAmpere));
+  const round = [5, 2, 1].map((digit) => digit * power).find((current) => current * perAmpere <= 12) ?? power;
+  const height = round * perAmpere;
+  const current = writeReading(round, 'A', { figures: 1, decimalSign: snapshot.course.decimalSign }).text;
+  return html`<span part="key" aria-hidden="true">
+    <svg width="24" height="14">
+      ${svg`<rect class="ribbons" y=${7 - height / 2} width="24" height=${height}></rect>`}
+    </svg>
+    ${say({ code: 'ribbon key', data: { current } })}
+  </span>`;
+}
+
+function controls({ snapshot, shown, toggle }: View): TemplateResult | typeof nothing {
+  if (!shown.has('sliders')) return nothing;
+  return html`${snapshot.circuit.components.map((component) => {
+    const { id, kind } = component;
+    if (kind === 'resistor' && component.range) return html`<rheolet-resistor of=${id}></rheolet-resistor>`;
+    if (kind !== 'switch') return nothing;
+    const state = say({ code: 'switch state', data: { closed: component.closed } });
+    return html`<button
+      type="button"
+      part="switch"
+      aria-pressed=${component.closed}
+      @click=${() => toggle(id)}
+    >
+      ${`${id}: ${state}`}
+    </button>`;
+  })}`;
+}
+
+function acts({ snapshot, state, act }: View): TemplateResult {
+  const button = (does: Act, possible = true): TemplateResult =>
+    html`<button type="button" part="act" ?disabled=${!possible} @click=${() => act(does)}>
+      ${say({ code: 'button', data: { does } })}
+    </button>`;
+  const settable = snapshot.circuit.components.some(
+    (component) => component.kind === 'switch' || (component.kind === 'resistor' && component.range),
+  );
+  return html`<span class="acts">
+    ${
+      settable
+        ? [
+            button('reset', Object.keys(state.settings).length > 0),
+            button('undo', state.past.length > 0),
+            button('redo', state.future.length > 0),
+            snapshot.covered ? nothing : button(snapshot.held ? 'release' : 'hold'),
+          ]
+        : nothing
+    }
+    ${snapshot.covered ? button('reveal') : nothing}
+  </span>`;
+}
+
+/** All that stands under the drawing: caption, sliders and switches, buttons, and what is to be said of the circuit. */
+export function view(all: View): TemplateResult {
+  const { snapshot, shown, pointed } = all;
+  return html`<div class="strip">
+      <div part="caption">${shown.has('readings') ? caption(pointed, snapshot) : nothing}</div>
+      ${ribbonKey(all)}
+    </div>
+    <div part="controls">${controls(all)}${acts(all)}</div>
+    <div part="notes">${notes(snapshot).map((note) => html`<p>${note}</p>`)}</div>
+    ${shown.has('rules') ? html`<rheolet-rules></rheolet-rules>` : nothing}`;
+}

@@ -1,0 +1,1 @@
+export { RheoletResistor } from './resistor.ts';

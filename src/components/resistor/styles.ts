@@ -1,0 +1,81 @@
+import { css, type CSSResult } from 'lit';
+
+/** How a resistor's controls look. */
+export const styles: CSSResult = css`
+  :host {
+    display: inline-flex;
+    flex-wrap: wrap;
+    align-items: center;
+    gap: 0.25em 0.5em;
+    max-inline-size: 100%;
+    vertical-align: middle;
+    color: var(--ink);
+    font-family: var(--font);
+  }
+  [part='slider'] {
+    flex: 1 1 9em;
+    min-inline-size: 7em;
+    min-block-size: 1.5rem;
+    margin: 0;
+    accent-color: var(--ink);
+  }
+  .exact {
+    display: inline-flex;
+  }
+  [part='step'],
+  [part='value'] {
+    box-sizing: border-box;
+    min-block-size: 1.75rem;
+    margin: 0;
+    padding: 0;
+    border: 1px solid var(--line);
+    background: var(--paper);
+    color: inherit;
+    font: inherit;
+    text-align: center;
+  }
+  [part='step'] {
+    min-inline-size: 1.75rem;
+    cursor: pointer;
+  }
+  [part='step']:disabled {
+    color: var(--line);
+    cursor: default;
+  }
+  [part='value'] {
+    inline-size: 5.5em;
+    margin-inline: -1px;
+  }
+  [aria-invalid] {
+    border-color: var(--alert);
+    text-decoration: underline wavy var(--alert);
+  }
+  [part='problem'] {
+    color: var(--alert);
+    font-size: 0.875em;
+  }
+  [part='problem']:empty {
+    display: none;
+  }
+  :focus-visible {
+    z-index: 1;
+    outline: 2px solid var(--focus);
+    outline-offset: 1px;
+  }
+  @media (pointer: coarse) {
+    [part='slider'],
+    [part='step'],
+    [part='value'] {
+      min-block-size: 44px;
+    }
+    [part='step'] {
+      min-inline-size: 44px;
+    }
+  }
+  @media print {
+    [part='slider'],
+    [part='step'] {
+      display: none;
+    }
+  }
+`;

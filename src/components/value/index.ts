@@ -1,0 +1,1 @@
+export { RheoletValue } from './value.ts';

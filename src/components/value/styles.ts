@@ -1,0 +1,30 @@
+import { css, type CSSResult } from 'lit';
+
+/** How a value in a sentence looks: as wide as the widest it has shown, and heard in words. */
+export const styles: CSSResult = css`
+  [part='value'] {
+    display: inline-grid;
+    justify-items: end;
+    white-space: nowrap;
+    color: var(--rheolet-value, inherit);
+    font-weight: 600;
+    direction: ltr;
+  }
+  [part='value']::after {
+    content: attr(data-room);
+    block-size: 0;
+    visibility: hidden;
+  }
+  .heard {
+    position: absolute;
+    inline-size: 1px;
+    block-size: 1px;
+    overflow: hidden;
+    clip-path: inset(50%);
+    white-space: nowrap;
+    user-select: none;
+  }
+  [part='problem'] {
+    color: var(--alert);
+  }
+`;

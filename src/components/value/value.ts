@@ -1,0 +1,85 @@
+import { html, LitElement, type CSSResultGroup, type PropertyDeclarations, type TemplateResult } from 'lit';
+import { say, type Prefix, type Said } from '../../engine/index.ts';
+import { BoardLink, figuresOf, readingOf, unitOf, type ReadingText, type Snapshot } from '../link/index.ts';
+import { ink } from '../page/index.ts';
+import { styles } from './styles.ts';
+
+const prefixes: readonly Prefix[] = ['p', 'n', 'µ', 'm', '', 'k', 'M', 'G'];
+const modes = ['magnitude', 'signed', 'fraction'] as const;
+
+/**
+ * A live number in a sentence.
+ *
+ * @tag rheolet-value
+ * @slot - What stands in its place until there is a reading.
+ * @fires {CustomEvent<ProblemDetail>} rheolet-problem - There is no such board or quantity.
+ * @csspart value - The number with its unit.
+ */
+export class RheoletValue extends LitElement {
+  static override styles: CSSResultGroup = [ink, styles];
+  static override properties: PropertyDeclarations = {
+    board: { type: String },
+    of: { type: String },
+    figures: { type: Number },
+    unit: { type: String },
+    as: { type: String },
+  };
+
+  /** The id of its board; not needed inside a board, or with only one in the page. */
+  declare board: string;
+  /** The name of the quantity: `I_A1`, `V_R1`, `R_total`. */
+  declare of: string;
+  /** Significant figures; else as the board's course says. */
+  declare figures: number;
+  /** Fixes the prefix: `mA`. */
+  declare unit: string;
+  /** `magnitude` (the usual), `signed`, or `fraction`, which is exact. */
+  declare as: string;
+
+  readonly #link = new BoardLink(this);
+  /** A text as wide as any that has been shown, so that the sentence does not jump. */
+  #room = '';
+  #mistake = '';
+
+  constructor() {
+    super();
+    this.board = this.of = this.unit = this.as = '';
+    this.figures = 0;
+  }
+
+  override render(): TemplateResult {
+    const { snapshot, trouble } = this.#link;
+    if (!snapshot) return html`<slot></slot><span part="problem">${trouble}</span>`;
+    const { text, spoken } = this.#read(snapshot);
+    if (this.#mistake) return html`<span part="problem">${spoken}</span>`;
+    const figures = this.figures || figuresOf(snapshot);
+    const usual = `0.${'0'.repeat(figures)}${text.replace(/^[^\s]*/, '')}`;
+    for (const each of [usual, text.replace(/\d/g, '0')])
+      if (each.length > this.#room.length) this.#room = each;
+    return html`<span part="value" aria-hidden="true" data-room=${this.#room}>${text}</span
+      ><span class="heard">${spoken}</span>`;
+  }
+
+  /** The reading; a name or a unit that cannot be is told to the page. */
+  #read(snapshot: Snapshot): ReadingText {
+    const { of, unit, figures } = this;
+    const as = modes.find((mode) => mode === this.as);
+    const prefix = prefixes.find((each) => unit && each + unitOf(of) === unit);
+    const reason = snapshot.readings.reason(of);
+    const mistake: Said | undefined =
+      reason?.code === 'no such quantity'
+        ? reason
+        : unit && prefix === undefined
+          ? { code: 'not its unit', data: { found: unit, unit: unitOf(of) } }
+          : undefined;
+    this.#mistake = mistake ? say(mistake) : '';
+    this.#link.report(mistake?.code, this.#mistake);
+    if (mistake) return { text: '—', spoken: this.#mistake };
+    const style = {
+      ...(figures > 0 && { figures }),
+      ...(prefix !== undefined && { prefix }),
+      ...(as && { as }),
+    };
+    return readingOf(snapshot, of, style);
+  }
+}
