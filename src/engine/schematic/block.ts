@@ -108,12 +108,19 @@ function parallel(tree: Tree & { kind: 'parallel' }, measure: Measure, hanging: 
   };
 }
 
+/** The lengths that blocks in series take: the same for all where they are alike. */
+export function slots(parts: readonly Block[]): number[] {
+  const lengths = parts.map(({ length }) => length);
+  const longest = Math.max(...lengths);
+  return longest <= 1.3 * Math.min(...lengths) ? lengths.map(() => longest) : lengths;
+}
+
 /** Blocks in series, as one. */
 export function chain(tree: Tree, parts: readonly Block[]): Block {
   const fewest = Math.min(...parts.map((part) => part.carries.length));
   return {
     tree,
-    length: parts.reduce((sum, part) => sum + part.length, 0),
+    length: slots(parts).reduce((sum, length) => sum + length, 0),
     before: Math.max(0, ...parts.map((part) => part.before)),
     after: Math.max(0, ...parts.map((part) => part.after)),
     carries: parts.find((part) => part.carries.length === fewest)?.carries ?? [],

@@ -1,4 +1,4 @@
-import { gap, line, pad, type Block, type Measure } from './block.ts';
+import { gap, line, pad, slots, type Block, type Measure } from './block.ts';
 import type { Box, PlacedLabel, PlacedSymbol, Point, Share, Turn } from './drawing.ts';
 import { reach } from './glyph.ts';
 import { fillsOf, linesOf } from './stroke.ts';
@@ -165,21 +165,16 @@ export function place(
   if (block.tree.kind === 'component') placeComponent(sheet, block, on, length, carries);
   else if (block.tree.kind === 'parallel') placeGroup(sheet, block, on, length, carries, whole);
   else {
-    const space = (length - block.length) / block.parts.length;
+    const lengths = slots(block.parts);
+    const space = (length - block.length) / lengths.length;
+    const alone = whole && lengths.length === 1;
     let along = 0;
     let ideal = 0;
-    for (const part of block.parts) {
-      ideal += part.length + space;
+    block.parts.forEach((part, i) => {
+      ideal += (lengths[i] ?? 0) + space;
       const end = Math.round(ideal);
-      place(
-        sheet,
-        part,
-        { ...on, start: on.start + on.way * along },
-        end - along,
-        carries,
-        whole && block.parts.length === 1,
-      );
+      place(sheet, part, { ...on, start: on.start + on.way * along }, end - along, carries, alone);
       along = end;
-    }
+    });
   }
 }

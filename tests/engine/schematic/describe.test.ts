@@ -1,0 +1,65 @@
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import { parseCircuit } from '../../../src/engine/notation/index.ts';
+import { describeCircuit } from '../../../src/engine/schematic/index.ts';
+import { drawings } from './random-drawings.ts';
+
+const thin = /\u202f/g;
+const words = (line: string): string => describeCircuit(parseCircuit(line)).replace(thin, ' ');
+
+test('a loop is told from the positive terminal round to the supply again', () => {
+  assert.equal(
+    words('B1 6 V + S1 closed + A1 + R1 [4..40] 12 Ω'),
+    'From the positive terminal of battery B1 of 6 V: closed switch S1, then ammeter A1, ' +
+      'then variable resistor R1 of 12 Ω (from 4 Ω to 40 Ω), then back to B1.',
+  );
+});
+
+test('branches are numbered, also those within branches, and their joining is told', () => {
+  assert.equal(
+    words('B1 1.5 V + (R1 1 Ω ∥ (R2 2 Ω + (R3 3 Ω ∥ L1 4 Ω) + R5 5 Ω))'),
+    'From the positive terminal of cell B1 of 1.5 V: two parallel branches: branch 1 is resistor R1 of 1 Ω; ' +
+      'branch 2 is resistor R2 of 2 Ω, then two parallel branches: branch 2.1 is resistor R3 of 3 Ω; ' +
+      'branch 2.2 is lamp L1 of 4 Ω; where branches 2.1 and 2.2 join, resistor R5 of 5 Ω; ' +
+      'where branches 1 and 2 join, back to B1.',
+  );
+});
+
+test('a voltmeter is told across what it is across', () => {
+  assert.match(words('B1 6 V + A1 + (R1 2 Ω ∥ V1)'), /resistor R1 of 2 Ω, with voltmeter V1 across it/);
+  assert.match(
+    words('B1 6 V + A1 + ((R1 2 Ω + R2 3 Ω) ∥ V1)'),
+    /with voltmeter V1 across R1 and R2 together/,
+  );
+  assert.match(
+    words('B1 6 V + A1 + (R1 2 Ω ∥ R2 3 Ω ∥ V1)'),
+    /two parallel branches, with voltmeter V1 across them: branch 1/,
+  );
+});
+
+test('a network is told between its terminals, a bridge part by part', () => {
+  assert.equal(
+    words('R1 2 Ω + R2 3 Ω'),
+    'Between two terminals: resistor R1 of 2 Ω, then resistor R2 of 3 Ω.',
+  );
+  const bridge = words('B1 6 V + ((R1 1 Ω + @p + R2 2 Ω) ∥ (R3 3 Ω + @q + R4 4 Ω)); R5 5 Ω @p–@q');
+  assert.match(bridge, /^Not series and parallel throughout: /);
+  for (const id of ['B1', 'R1', 'R2', 'R3', 'R4', 'R5']) assert.ok(bridge.includes(id));
+});
+
+test('internal resistance and a cell turned round are told, hidden values are not', () => {
+  assert.match(
+    words('B1 6 V r 1 Ω + B2 1.5 V reversed + R1 5 Ω'),
+    /battery B1 of 6 V with internal resistance 1 Ω: cell B2 of 1.5 V, turned round,/,
+  );
+  const hidden = words('B1 6 V r 1 Ω hidden + R1 [4..40] 17 Ω hidden');
+  assert.doesNotMatch(hidden, /\d [VΩ]/);
+});
+
+test('every component of any circuit is named once at least', () => {
+  for (const { circuit } of drawings().slice(0, 500)) {
+    const said = describeCircuit(circuit);
+    for (const { id } of circuit.components) assert.match(said, new RegExp(`\\b${id}\\b`));
+    assert.doesNotMatch(said, /undefined|NaN|  /);
+  }
+});

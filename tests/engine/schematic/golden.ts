@@ -1,0 +1,51 @@
+import { parseCircuit } from '../../../src/engine/notation/index.ts';
+import { drawSchematic, drawingToSVG } from '../../../src/engine/schematic/index.ts';
+
+/** A picture that somebody has looked at: the circuit in the notation, and how it is drawn. */
+interface Picture {
+  readonly circuit: string;
+  readonly width?: number;
+  readonly symbols?: 'ansi';
+  /** Amperes by id, for ribbons. */
+  readonly currents?: Readonly<Record<string, number>>;
+}
+
+/** A model harbour's circuits, by file name. */
+export const pictures: Readonly<Record<string, Picture>> = {
+  'quay-lamp': { circuit: 'B1 1.5 V + S1 closed + Lquay 5 Ω' },
+  'buoy-in-series': { circuit: 'B1 3 × 1.5 V + A1 + Lbuoy 6 Ω + Rsand [1..20] 12 Ω' },
+  'three-quays': {
+    circuit: 'B1 6 V + (S1 closed + L1 6 V 3 W) ∥ (S2 + L2 6 V 3 W) ∥ (S3 closed + L3 6 V 3 W)',
+  },
+  'fog-control': {
+    circuit: 'B1 6 V + A1 + (R1 [4..40] 12 Ω ∥ (A2 + L1 8 Ω))',
+    currents: { B1: 1.25, A1: 1.25, R1: 0.5, A2: 0.75, L1: 0.75 },
+  },
+  'fog-control-narrow': { circuit: 'B1 6 V + A1 + (R1 [4..40] 12 Ω ∥ (A2 + L1 8 Ω))', width: 300 },
+  'pump-with-voltmeter': { circuit: 'B1 12 V r 0.5 Ω + A1 + (Rpump 5.5 Ω ∥ V1)' },
+  'lighthouse-in-steps': { circuit: 'B1 9 V + R1 3 Ω + (R2 6 Ω ∥ R3 12 Ω) + R4 5 Ω hidden' },
+  'two-supplies': { circuit: 'B1 6 V r 1 Ω + (B2 4.5 V r 2 Ω ∥ Rtide 5 Ω)' },
+  'eight-in-a-ring': {
+    circuit: 'B1 12 V + R1 2 Ω + R2 4 Ω + R3 6 Ω + R4 8 Ω + R5 10 Ω + R6 12 Ω + R7 14 Ω + R8 16 Ω',
+  },
+  'sensor-network': { circuit: 'Rfog 6 Ω + (R2 4 Ω ∥ (R3 8 Ω + (R4 2 Ω ∥ R5 3 Ω))) + R6 1 Ω' },
+  'sensor-network-narrow': {
+    circuit: 'Rfog 6 Ω + (R2 4 Ω ∥ (R3 8 Ω + (R4 2 Ω ∥ R5 3 Ω))) + R6 1 Ω',
+    width: 300,
+  },
+  'zigzag-symbols': { circuit: 'B1 6 V + R1 [4..40] 12 Ω + (R2 24 Ω ∥ V1)', symbols: 'ansi' },
+  'nested-harbour': {
+    circuit:
+      'B1 12 V + S1 closed + ((A1 + R1 4 Ω + (R2 8 Ω ∥ V1)) ∥ (A2 + (L1 6 Ω ∥ L2 6 Ω) + R3 3 Ω) ∥ (R4 20 Ω + S2))',
+  },
+};
+
+/** The picture of a circuit as SVG text. */
+export function svgOf({ circuit, width, symbols, currents }: Picture): string {
+  const drawing = drawSchematic(parseCircuit(circuit), {
+    ...(width && { width }),
+    ...(symbols && { symbols }),
+  });
+  if (drawing.kind === 'irreducible') throw new Error(drawing.reason);
+  return drawingToSVG(drawing, { title: circuit, ...(currents && { currents: (id) => currents[id] ?? 0 }) });
+}

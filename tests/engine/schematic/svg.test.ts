@@ -1,0 +1,62 @@
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import { parseCircuit } from '../../../src/engine/notation/index.ts';
+import { drawSchematic, drawingToSVG, type Drawing } from '../../../src/engine/schematic/index.ts';
+import { drawings } from './random-drawings.ts';
+
+function drawn(line: string): Drawing {
+  const drawing = drawSchematic(parseCircuit(line));
+  if (drawing.kind === 'irreducible') throw new Error(drawing.reason);
+  return drawing;
+}
+
+/** The values of an attribute, in order. */
+const valuesOf = (svg: string, attribute: string): string[] =>
+  [...svg.matchAll(new RegExp(` ${attribute}="([^"]*)"`, 'g'))].map(([, value = '']) => value);
+
+test('every component, label and node can be found by its data attribute', () => {
+  for (const { circuit, drawing } of drawings().slice(0, 300)) {
+    const svg = drawingToSVG(drawing);
+    const ids = circuit.components.map(({ id }) => id).sort();
+    assert.deepEqual(valuesOf(svg, 'data-id').sort(), ids);
+    assert.deepEqual(valuesOf(svg, 'data-label').sort(), ids);
+    const nodes = new Set(circuit.components.flatMap(({ from, to }) => [from, to]));
+    assert.deepEqual(new Set(valuesOf(svg, 'data-node')), nodes);
+    assert.equal(valuesOf(svg, 'data-node').length, nodes.size);
+  }
+});
+
+test('the text stands by itself: no style, no script, no address but the name of SVG', () => {
+  const svg = drawingToSVG(drawn('B1 6 V + S1 closed + R1 12 Ω'), {
+    title: 'A lamp on the quay',
+    currents: () => 0.5,
+  });
+  assert.doesNotMatch(svg, /style|<script|href|url\(|\bon\w+=/);
+  assert.deepEqual(svg.match(/http[^"]*/g), ['http://www.w3.org/2000/svg']);
+  assert.match(svg, /^<svg [^>]*viewBox="0 0 \d+ \d+"/);
+  assert.match(svg, /<title>A lamp on the quay<\/title>/);
+});
+
+test('every element is closed, and numbers have no more than two decimals', () => {
+  for (const { drawing } of drawings().slice(0, 300)) {
+    const svg = drawingToSVG(drawing, { currents: () => 1 / 3 });
+    const open: string[] = [];
+    for (const [, slash, name = '', end] of svg.matchAll(/<(\/?)([a-z]+)[^<>]*?(\/?)>/g)) {
+      if (slash) assert.equal(open.pop(), name);
+      else if (!end) open.push(name);
+    }
+    assert.deepEqual(open, []);
+    assert.doesNotMatch(svg.replace(/>[^<]*</g, '><'), /\d\.\d{3}|NaN|Infinity|undefined|\de-/);
+  }
+});
+
+test('what a page may put into a title cannot break out of it', () => {
+  const svg = drawingToSVG(drawn('B1 6 V + R1 12 Ω'), { title: '</title><g id="x"> & "quoted"' });
+  assert.match(svg, /<title>&lt;\/title&gt;&lt;g id=&quot;x&quot;&gt; &amp; &quot;quoted&quot;<\/title>/);
+});
+
+test('ribbons are one path, and there is none without currents', () => {
+  const drawing = drawn('B1 6 V + A1 + (R1 12 Ω ∥ L1 8 Ω)');
+  assert.equal(drawingToSVG(drawing).split('class="ribbons"').length, 1);
+  assert.equal(drawingToSVG(drawing, { currents: () => 1 }).split('class="ribbons"').length, 2);
+});
