@@ -7,7 +7,7 @@ void describe('the sentences', () => {
   void it('are found by code and filled with data', () => {
     const path = ['S1', 'A1'];
     assert.match(
-      say({ code: 'short circuit', data: { supply: 'B1', path } }),
+      say({ code: 'short circuit', data: { supplies: ['B1'], path } }),
       /^B1 is short-circuited through S1 and A1/,
     );
   });
