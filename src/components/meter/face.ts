@@ -1,6 +1,6 @@
 import { say, thinSpace, writeQuantity, type Prefix, type Said, type Unit } from '../../engine/index.ts';
 import { figuresOf, readingOf, unitOf, type Snapshot } from '../link/index.ts';
-import { across, targetOf, type Target } from './target.ts';
+import { targetOf, type Target } from './target.ts';
 
 /** What a page asks of a meter. */
 export interface Wish {
@@ -32,10 +32,21 @@ export interface Face {
 
 const prefixes: readonly Prefix[] = ['p', 'n', 'µ', 'm', '', 'k', 'M', 'G'];
 
+/** What a voltmeter is across: the components whose two ends it joins, else its ends if these have names. */
+function across({ circuit, readings }: Snapshot, { id, from, to }: Meter): string {
+  const joined = ({ from: a, to: b }: Component): boolean =>
+    (a === from && b === to) || (a === to && b === from);
+  const parts = circuit.components.filter((part) => part.id !== id && joined(part));
+  if (parts.length > 0) return parts.map((part) => part.id).join(`${thinSpace}∥${thinSpace}`);
+  const ends = `${from}_${to}`;
+  return readings.reason(`V_${ends}`)?.code === 'no such quantity' ? '' : ends;
+}
+
 /** What a target is called: "current through A2", "p.d. across R1; its own resistance is 10 kΩ". */
-function measured({ circuit, course }: Snapshot, { quantity, meter }: Target): string {
+function measured(snapshot: Snapshot, { quantity, meter }: Target): string {
+  const { course } = snapshot;
   const [letter = '', ...rest] = quantity.split('_');
-  const of = meter?.kind === 'voltmeter' ? across(circuit, meter).join('\u202f∥\u202f') : rest.join('_');
+  const of = meter?.kind === 'voltmeter' ? across(snapshot, meter) : rest.join('_');
   const ohms =
     meter?.resistance && !meter.hidden ? writeQuantity(meter.resistance, course.decimalSign).text : '';
   return say({ code: 'measures', data: { letter, of, wording: course.wording, ohms } });

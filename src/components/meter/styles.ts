@@ -34,6 +34,7 @@ export const sheet: CSSResult = css`
     text-align: center;
   }
   [part='reading'] {
+    min-inline-size: 0;
     font-size: 1.375em;
     line-height: 1.3;
     text-align: end;

@@ -29,9 +29,3 @@ export function targetOf({ components }: Circuit, of: string): Target | Said {
   if (ids.includes(of)) return { code: 'not a meter', data: { id: of } };
   return { code: 'no such component', data: { id: of, suggestion: nearest(of, names) } };
 }
-
-/** The components whose two ends a meter joins, in the order of the circuit. */
-export function across({ components }: Circuit, { id, from, to }: Meter): readonly string[] {
-  const joins = (a: string, b: string): boolean => (a === from && b === to) || (a === to && b === from);
-  return components.filter((part) => part.id !== id && joins(part.from, part.to)).map((part) => part.id);
-}

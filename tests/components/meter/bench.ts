@@ -8,6 +8,9 @@ import { StillBoard } from './still-board.ts';
 register('rheolet-board', StillBoard);
 register('rheolet-meter', RheoletMeter);
 
+/** Thin spaces as plain ones, which are easier to write in a test. */
+const plain = (text = ''): string => text.replaceAll('\u202f', ' ').trim();
+
 /** A meter beside its board, handled as a person would. */
 export class Bench {
   readonly page: HTMLElement;
@@ -21,17 +24,17 @@ export class Bench {
     return this.page.querySelector<RheoletMeter>('rheolet-meter')!;
   }
   part(name: string): string {
-    return this.meter.shadowRoot!.querySelector(`[part=${name}]`)?.textContent.trim() ?? '';
+    return plain(this.meter.shadowRoot!.querySelector(`[part=${name}]`)?.textContent);
   }
   /** What a screen reader says of it. */
   get name(): string {
-    return this.meter.shadowRoot!.querySelector('[role=img]')?.getAttribute('aria-label') ?? '';
+    return plain(this.meter.shadowRoot!.querySelector('[role=img]')?.ariaLabel ?? '');
   }
   /** All of its text and all values of its attributes. */
   get everything(): string {
     const elements = [...this.meter.shadowRoot!.querySelectorAll('*')];
     const values = elements.flatMap(({ attributes }) => [...attributes].map(({ value }) => value));
-    return [this.meter.shadowRoot!.textContent, ...values].join('\n');
+    return plain([this.meter.shadowRoot!.textContent, ...values].join('\n'));
   }
   get width(): number {
     return this.meter.getBoundingClientRect().width;

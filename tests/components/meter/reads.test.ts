@@ -22,10 +22,22 @@ describe('a meter shows, with its letter and in words', () => {
       expect([made.part('symbol'), made.part('reading'), made.part('caption'), made.name]).to.deep.equal(row);
     });
 
-  it('the p.d. between two named junctions', async () => {
-    const made = await bench('B1 6 V + @p + R1 2 Ω + R2 3 Ω + @q + R3 1 Ω', { of: 'V_p_q' });
-    expect(made.part('reading')).to.equal('5.00 V');
-    expect(made.part('caption')).to.equal('p.d. between p and q');
+  // 6 V across 6 Ω is 1 A, so 5 Ω of it have 5 V.
+  const junctions = 'B1 6 V + @p + R1 2 Ω + R2 3 Ω + @q + R3 1 Ω; V1 @p–@q';
+  for (const [of, heard] of [
+    ['V_p_q', 'Voltmeter, p.d. between p and q, 5.00 volts'],
+    ['V1', 'Voltmeter V1, 5.00 volts'],
+  ] as const)
+    it(`the p.d. between two named junctions, asked for as ${of}`, async () => {
+      const made = await bench(junctions, { of });
+      expect(made.part('reading')).to.equal('5.00 V');
+      expect(made.part('caption')).to.equal('p.d. between p and q');
+      expect(made.name).to.equal(heard);
+    });
+
+  it('a thin space that does not break, between the number and its unit', async () => {
+    const made = await bench(quay, { of: 'A2' });
+    expect(made.meter.shadowRoot!.querySelector('[part=reading]')!.textContent).to.equal('0.250\u202fA');
   });
 
   it('the only meter of the circuit, where nothing else is asked for', async () => {
@@ -41,7 +53,7 @@ describe('a meter shows, with its letter and in words', () => {
   it('both of two parts that a voltmeter is across', async () => {
     const made = await bench('B1 6 V + R1 4 Ω + (R2 6 Ω ∥ R3 3 Ω ∥ V1)', { of: 'V1' });
     expect(made.part('reading')).to.equal('2.00 V');
-    expect(made.part('caption')).to.equal('p.d. across R2\u202f∥\u202fR3');
+    expect(made.part('caption')).to.equal('p.d. across R2 ∥ R3');
   });
 
   it('the prefix and the figures that the page asks for', async () => {
