@@ -51,7 +51,7 @@ export class Cursor {
   }
 
   /** Reads a token of this type (and, if given, this text), if it is next; what is wrong with it is noted. */
-  take(type: TokenType, text = this.token.text): Token | undefined {
+  take(type: TokenType, text: string = this.token.text): Token | undefined {
     const { token } = this;
     if (token.type !== type || token.text !== text) return undefined;
     this.#place += 1;

@@ -1,0 +1,64 @@
+import { defaultStep, type Component, type Range, type Resistor } from '../circuit/index.ts';
+import { decimalsOf, numberText, quantity, type Quantity } from '../quantity/index.ts';
+import { kindOfLabel } from './fields.ts';
+import { bareText, quantityText } from './quantity-text.ts';
+
+/** Cells as `3 × 1.5 V`; as a fraction of the whole where its decimals do not suffice for one cell. */
+function cellsText(emf: Quantity, cells: number): string {
+  const whole = { ...emf, value: emf.value.abs() };
+  const one = bareText({ ...whole, value: whole.value.div(cells) });
+  const all = bareText(whole);
+  const number = one.includes('/') && /^[\d.]*$/.test(all) ? `${all}/${cells}` : one;
+  return `${emf.value.s < 0n ? '-' : ''}${cells} × ${number} ${emf.prefix}${emf.unit}`;
+}
+
+/** A range: bare where an end has the prefix of the value, and without the step that is understood. */
+function rangeText({ resistance }: Resistor, { min, max, step, scale }: Range): string {
+  const text = (end: Quantity): string =>
+    end.prefix === resistance.prefix ? bareText(end) : quantityText(end);
+  const understood = defaultStep(min.value, max.value, resistance.value);
+  const same =
+    step && understood && quantityText(step) === quantityText(quantity(understood, 'Ω', min.prefix));
+  const manner = scale ?? (step && !same && `step ${text(step)}`);
+  return `[${text(min)}..${text(max)}${manner ? ` ${manner}` : ''}]`;
+}
+
+/** The properties of a component in the order of the canonical form; what is absent is undefined. */
+function propertyTexts(component: Component): readonly (string | undefined)[] {
+  const text = (value: Quantity | undefined): string | undefined => value && quantityText(value);
+  switch (component.kind) {
+    case 'supply': {
+      const { emf, cells, internalResistance: inside } = component;
+      return [cells ? cellsText(emf, cells) : text(emf), inside && `r ${quantityText(inside)}`];
+    }
+    case 'resistor': {
+      const { resistance, range, ratedPower, tolerance } = component;
+      const percent = tolerance && `±${numberText(tolerance, decimalsOf(tolerance, ''))}%`;
+      return [range && rangeText(component, range), text(resistance), text(ratedPower), percent];
+    }
+    case 'lamp': {
+      const { resistance, ratedVoltage, ratedPower, ratedCurrent } = component;
+      return [resistance, ratedVoltage, ratedPower, ratedCurrent].map(text);
+    }
+    case 'switch':
+      return [component.closed ? 'closed' : 'open'];
+    case 'ammeter':
+    case 'voltmeter':
+      return [text(component.resistance)];
+    case 'wire':
+      return [];
+  }
+}
+
+/** A component in its canonical form: a kind word where the label does not say the kind, label, properties, `reversed`, `hidden`. */
+export function componentText(component: Component, reversed: boolean): string {
+  const { id, kind, hidden } = component;
+  const texts = [
+    kindOfLabel(id) === kind ? undefined : kind,
+    id,
+    ...propertyTexts(component),
+    reversed ? 'reversed' : undefined,
+    hidden && 'hidden',
+  ];
+  return texts.filter((text) => text !== undefined).join(' ');
+}
