@@ -45,7 +45,9 @@ function planOf(tree: Tree, part: Measure['part'], widest: number): Plan {
     return plans.reduce((best, plan) => (plan.cost < best.cost ? plan : best));
   };
   const plain = best(false);
-  return plain.width > roomFor(widest) ? best(true) : plain;
+  if (plain.width <= roomFor(widest)) return plain;
+  const stacked = best(true);
+  return stacked.cost + 25 < plain.cost ? stacked : plain;
 }
 
 /** The rectangle that holds everything, ribbons included. */

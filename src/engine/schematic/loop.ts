@@ -113,7 +113,7 @@ function planOf(tree: Series, sides: Sides, measure: Measure, widest: number): P
   const spaced = whole ? evenly(main, least.across, deeper) : { main, across: least.across + deeper };
   const rectangle = { ...least, along: least.along + longer, across: spaced.across };
   return {
-    cost: unfit(size, widest) + awkwardness(sides, rectangle) + (upright ? 40 : 0),
+    cost: unfit(size, widest) + awkwardness(sides, rectangle) + (upright ? 60 : 0),
     width: size.width,
     terminals: [],
     draw: (sheet) => {

@@ -18,8 +18,8 @@ export interface Size {
 /** What is left of a width without the free edges. */
 export const roomFor = (widest: number): number => widest - 24;
 
-/** Width over height: square where there is little width, landscape where there is enough. */
-const proportion = (widest: number): number => 1 + Math.min(Math.max((widest - 300) / 300, 0), 1) / 2;
+/** Width over height: nearly square where there is little width, landscape where there is enough. */
+const proportion = (widest: number): number => 1.25 + Math.min(Math.max((widest - 300) / 300, 0), 1) / 4;
 
 /** Brings a size nearer to the proportions of the page, by not much, and small ones to a size that can be read at a glance. */
 export function stretch({ width, height }: Size, widest: number): Size {
