@@ -106,6 +106,7 @@ export class BoardLink implements ReactiveController, FrameTask {
   report(code = '', text = ''): void {
     if (text === this.#reported) return;
     this.#reported = text;
-    if (text) fire(this.#host, 'rheolet-problem', { board: this.#wanted, id: this.#host.of ?? '', code, text });
+    if (text)
+      fire(this.#host, 'rheolet-problem', { board: this.#wanted, id: this.#host.of ?? '', code, text });
   }
 }

@@ -3,7 +3,7 @@ export { BoardLink, type LinkHost, type Pace } from './board-link.ts';
 export { changeOf } from './change.ts';
 export { fire, type ChangeDetail, type ProblemDetail } from './events.ts';
 export { boardTag } from './find-board.ts';
-export { figuresOf, readingOf, unitOf, type ReadingStyle, type ReadingText } from './reading.ts';
+export { figuresOf, prefixIn, readingOf, unitOf, type ReadingStyle, type ReadingText } from './reading.ts';
 export type { Settings, Snapshot } from './snapshot.ts';
 export { settingOf } from './setting.ts';
 export { spokenQuantity } from './spoken.ts';

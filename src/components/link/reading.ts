@@ -53,6 +53,12 @@ export function unitOf(name: string): Unit {
   return units[name.charAt(0)] ?? 'V';
 }
 
+/** The prefix in a unit such as `mA`; undefined where it is not a form of the base unit. */
+export function prefixIn(unit: string, base: Unit): Prefix | undefined {
+  const prefixes: readonly Prefix[] = ['p', 'n', 'µ', 'm', '', 'k', 'M', 'G'];
+  return prefixes.find((prefix) => prefix + base === unit);
+}
+
 /** One prefix for all readings of a quantity; a reading a thousand times smaller than it suits has its own. */
 function prefixFor(snapshot: Snapshot, unit: Unit, value: Fraction | number, figures: number): Prefix {
   const own = suitablePrefix(value, unit, figures);
@@ -73,9 +79,15 @@ function ratio(value: Fraction | number, unit: Unit): { readonly number: string;
   return { number, text: number + thinSpace + unit };
 }
 
+/** Whether a quantity is a component's own value that is kept from the pupil. */
+function isHidden({ circuit }: Snapshot, name: string): boolean {
+  return /^[REr]_/.test(name) && circuit.components.some(({ id, hidden }) => hidden && id === name.slice(2));
+}
+
 /** A quantity of a board, by its name, as it is shown and heard. */
 export function readingOf(snapshot: Snapshot, name: string, style: ReadingStyle = {}): ReadingText {
   if (snapshot.covered) return { text: '?', spoken: say({ code: 'covered', data: {} }) };
+  if (isHidden(snapshot, name)) return { text: '?', spoken: say({ code: 'unknown', data: {} }) };
   const { figures = figuresOf(snapshot), as = 'magnitude' } = style;
   const source = as === 'fraction' ? snapshot.solution : snapshot.readings;
   const reason = source.reason(name);

@@ -1,5 +1,13 @@
-import { say, thinSpace, writeQuantity, type Prefix, type Said, type Unit } from '../../engine/index.ts';
-import { figuresOf, readingOf, unitOf, type Snapshot } from '../link/index.ts';
+import {
+  say,
+  thinSpace,
+  writeQuantity,
+  type Component,
+  type Meter,
+  type Said,
+  type Unit,
+} from '../../engine/index.ts';
+import { figuresOf, prefixIn, readingOf, unitOf, type Snapshot } from '../link/index.ts';
 import { targetOf, type Target } from './target.ts';
 
 /** What a page asks of a meter. */
@@ -30,8 +38,6 @@ export interface Face {
   readonly about: readonly string[];
 }
 
-const prefixes: readonly Prefix[] = ['p', 'n', 'µ', 'm', '', 'k', 'M', 'G'];
-
 /** What a voltmeter is across: the components whose two ends it joins, else its ends if these have names. */
 function across({ circuit, readings }: Snapshot, { id, from, to }: Meter): string {
   const joined = ({ from: a, to: b }: Component): boolean =>
@@ -59,11 +65,11 @@ export function faceOf(snapshot: Snapshot, wish: Wish): Face | Said {
   if ('code' in target) return target;
   const { quantity, about, meter } = target;
   const unit = unitOf(quantity);
-  const prefix = prefixes.find((each) => each + unit === wanted);
+  const prefix = prefixIn(wanted, unit);
   if (wanted && prefix === undefined) return { code: 'not its unit', data: { found: wanted, unit } };
   const reason = snapshot.readings.reason(quantity);
   if (reason?.code === 'no such quantity') return reason;
-  const style = { figures, as: 'signed', ...(prefix !== undefined && { prefix }) } as const;
+  const style = { figures, as: 'signed', ...(wanted && prefix !== undefined && { prefix }) } as const;
   const { text, spoken } = readingOf(snapshot, quantity, style);
   const caption = label || measured(snapshot, target);
   const id = meter?.id ?? '';

@@ -1,10 +1,17 @@
 import { html, LitElement, type CSSResultGroup, type PropertyDeclarations, type TemplateResult } from 'lit';
-import { say, type Prefix, type Said } from '../../engine/index.ts';
-import { BoardLink, figuresOf, readingOf, unitOf, type ReadingText, type Snapshot } from '../link/index.ts';
+import { say, type Said } from '../../engine/index.ts';
+import {
+  BoardLink,
+  figuresOf,
+  prefixIn,
+  readingOf,
+  unitOf,
+  type ReadingText,
+  type Snapshot,
+} from '../link/index.ts';
 import { ink } from '../page/index.ts';
 import { styles } from './styles.ts';
 
-const prefixes: readonly Prefix[] = ['p', 'n', 'µ', 'm', '', 'k', 'M', 'G'];
 const modes = ['magnitude', 'signed', 'fraction'] as const;
 
 /**
@@ -64,7 +71,7 @@ export class RheoletValue extends LitElement {
   #read(snapshot: Snapshot): ReadingText {
     const { of, unit, figures } = this;
     const as = modes.find((mode) => mode === this.as);
-    const prefix = prefixes.find((each) => unit && each + unitOf(of) === unit);
+    const prefix = prefixIn(unit, unitOf(of));
     const reason = snapshot.readings.reason(of);
     const mistake: Said | undefined =
       reason?.code === 'no such quantity'
@@ -77,7 +84,7 @@ export class RheoletValue extends LitElement {
     if (mistake) return { text: '—', spoken: this.#mistake };
     const style = {
       ...(figures > 0 && { figures }),
-      ...(prefix !== undefined && { prefix }),
+      ...(unit && prefix !== undefined && { prefix }),
       ...(as && { as }),
     };
     return readingOf(snapshot, of, style);
