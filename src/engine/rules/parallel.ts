@@ -29,7 +29,10 @@ export function parallelVoltage(survey: Survey): readonly RuleCheck[] {
   const largest = survey.largest('V');
   return survey.blocks.flatMap((block) => {
     const sides = between(block, survey);
-    if (sides.length < 2 || isClosed(block) || survey.around.get(block)?.tree.kind === 'parallel') return [];
+    const around = survey.around.get(block);
+    if (sides.length < 2 || isClosed(block) || around?.tree.kind === 'parallel') return [];
+    // What is all that is outside a supply tells the supply's p.d. too.
+    if (block.component?.kind === 'supply' && around?.parts.length === 2) return [];
     const supply = survey.across(block);
     const voltages = [...(supply ? [flipped(supply.voltage)] : []), ...sides.map(([, voltage]) => voltage)];
     const isBackwards = Number(total(block.voltage)) < 0;

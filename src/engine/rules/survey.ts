@@ -51,21 +51,20 @@ export class Survey {
     return most > 0 ? most : 1;
   }
 
-  /** The supply that a group in parallel lies straight across, if it does. */
-  across(group: Block): Block | undefined {
-    const chain = this.around.get(group);
+  /** The supply that a block lies straight across, alone but for what drops nothing, if it does. */
+  across(block: Block): Block | undefined {
+    const chain = this.around.get(block);
     if (!chain || !isClosed(chain)) return undefined;
     const [supply, ...rest] = chain.parts;
-    return rest.every((part) => part === group || part.voltage.length === 0) ? supply : undefined;
+    return rest.every((part) => part === block || part.voltage.length === 0) ? supply : undefined;
   }
 
   /** `R_total`, where a block is all that is outside the one supply, or between the terminals. */
   totalName(block: Block): string | undefined {
-    const isAll =
-      isClosed(block) ||
-      this.across(block) !== undefined ||
-      (this.supplies.length === 0 && !this.around.has(block));
-    return isAll && this.bridge.length === 0 && this.supplies.length < 2 ? 'R_total' : undefined;
+    const isPassive = this.supplies.length === 0 && !this.around.has(block);
+    const isAll = isPassive || isClosed(block) || this.across(block) !== undefined;
+    const isDefined = this.bridge.length === 0 && this.solution.totalResistance() !== undefined;
+    return isAll && isDefined ? 'R_total' : undefined;
   }
 
   /** How far the p.d. across a block differs from its current times its resistance, or its resistance from the total one. */

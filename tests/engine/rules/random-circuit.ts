@@ -1,0 +1,52 @@
+import fc from 'fast-check';
+import type { Circuit } from '../../../src/engine/circuit/index.ts';
+import { anything, anyCircuit, circuit, positive, realSupply, resistor } from '../solve/random-circuit.ts';
+import { plant, shape } from '../topology/planted.ts';
+
+const letters: Readonly<Record<string, string>> = {
+  supply: 'B',
+  resistor: 'R',
+  lamp: 'L',
+  switch: 'S',
+  wire: 'W',
+  ammeter: 'A',
+  voltmeter: 'V',
+};
+
+/** Series and parallel to any depth, mostly resistors, now and then anything else. */
+const parts = fc
+  .tuple(
+    shape,
+    fc.nat(),
+    fc.array(fc.oneof({ weight: 5, arbitrary: resistor() }, { weight: 2, arbitrary: anything() }), {
+      minLength: 60,
+      maxLength: 60,
+    }),
+    fc.array(fc.nat(9), { minLength: 60, maxLength: 60 }),
+  )
+  .map(([planted, seed, kinds, hidden]) =>
+    plant(planted, seed).components.map(({ from, to }, index) => {
+      const kind = kinds[index % kinds.length] ?? { kind: 'wire' };
+      const id = `${letters[kind.kind] ?? ''}${index + 1}`;
+      return { ...kind, id, from, to, ...(hidden[index % hidden.length] === 0 && { hidden: true }) };
+    }),
+  );
+
+/** Circuits of every sort: trees with a supply, networks without one, and graphs of any shape. Some have faults or are open. */
+export const random: fc.Arbitrary<Circuit> = fc.oneof(
+  {
+    weight: 4,
+    arbitrary: fc
+      .tuple(realSupply(positive), parts)
+      .map(([kind, rest]) => circuit([{ ...kind, id: 'B99', from: 'p', to: 'n' }, ...rest])),
+  },
+  {
+    weight: 1,
+    arbitrary: parts.map((list) => {
+      const passive = list.filter(({ kind }) => kind !== 'supply');
+      const ends = { kind: 'resistor', resistance: '7', id: 'R99', from: 'p', to: 'n' };
+      return circuit([...passive, ends], ['p', 'n']);
+    }),
+  },
+  { weight: 4, arbitrary: anyCircuit },
+);
