@@ -1,4 +1,4 @@
-import type { Fraction, Quantity } from '../quantity/index.ts';
+import { decimalsOf, numberText, type Fraction, type Quantity } from '../quantity/index.ts';
 import type { Circuit } from './model.ts';
 
 /** A component of the JSON form: texts, true or false, whole numbers, and a range. */
@@ -15,8 +15,7 @@ export interface CircuitJSON {
 
 /** A decimal where there is one, else a ratio: what `circuitFrom` reads back exactly. */
 function exact(value: Fraction): string {
-  const text = value.toString();
-  return text.includes('(') || text.length > 60 ? value.toFraction() : text;
+  return numberText(value, decimalsOf(value, ''));
 }
 
 function isQuantity(value: object): value is Quantity {

@@ -75,13 +75,15 @@ function chainText(
   return [...start, bracketed ? text(tree) : inside(tree), ...end].join(' + ');
 }
 
-function planText({ components }: Circuit, { tree, placed }: Plan): string {
+function planText({ components }: Circuit, { tree, placed }: Plan): string | undefined {
   const byId = new Map(components.map((component) => [component.id, component]));
   const leafOf = new Map(leaves(tree).map((leaf) => [leaf.id, leaf]));
   const chained = components.filter(({ id }) => leafOf.has(id));
   const across = new Map(placed.map((component) => [component, straightAcross(component, chained)]));
   const between = placed.filter((component) => !across.get(component));
   const names = junctionNames(between.flatMap(({ from, to }) => [from, to]));
+  // A supply alone stays open only as long as nothing is added to it.
+  if (tree.kind === 'component' && byId.get(tree.id)?.kind === 'supply' && names.size > 0) return undefined;
   const leafText = ({ id, reversed }: Single): string => {
     const component = byId.get(id);
     return component ? componentText(component, reversed !== (component.kind === 'supply')) : '';
@@ -103,5 +105,6 @@ function planText({ components }: Circuit, { tree, placed }: Plan): string {
  */
 export function formatCircuit(circuit: Circuit): string {
   const found = plan(circuit);
-  return found && !tooDeep(found.tree) ? planText(circuit, found) : allPlaced(circuit);
+  const text = found && !tooDeep(found.tree) ? planText(circuit, found) : undefined;
+  return text ?? allPlaced(circuit);
 }

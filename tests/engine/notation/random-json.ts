@@ -1,0 +1,89 @@
+import type { Random } from './random.ts';
+
+type Fields = Record<string, unknown>;
+
+const nodeNames = [
+  'a',
+  'p',
+  'node 1',
+  '1',
+  '2',
+  '@x',
+  'ä',
+  '__proto__',
+  'total',
+  'R1',
+  'x'.repeat(64),
+  'a1',
+  ' ',
+];
+
+function number(random: Random): unknown {
+  const digits = 1 + random.below(999);
+  return random.pick<unknown>([
+    digits,
+    digits / 8,
+    `${digits}.0`,
+    `0.${digits}0`,
+    `${digits}/${1 + random.below(30)}`,
+    `${digits}e-${random.below(31)}`,
+    `${digits}e${random.below(31)}`,
+    `${'9'.repeat(30)}.${'1'.repeat(30)}`,
+    `${'1'.repeat(30)}/${'7'.repeat(30)}`,
+    1e-9,
+    1e21,
+    0.1 + 0.2,
+  ]);
+}
+
+function range(random: Random): Fields {
+  const low = random.below(20);
+  const value = low + random.below(20);
+  const high = value + 1 + random.below(40);
+  const min = random.pick([low, `${low}.0`]);
+  return random.pick<Fields>([
+    { resistance: value, range: { min, max: high } },
+    { resistance: `${value}.50`, range: { min, max: `${high}.5`, step: '0.5' } },
+    { resistance: `${value}/3`, range: { min: `${low}/3`, max: `${high}/3`, step: '1/3' } },
+    { resistance: value + 1, range: { min: low + 1, max: high + 1, scale: 'log' } },
+    { resistance: 47, range: { min: 10, max: '1000', scale: 'E12' } },
+    { resistance: '4700', range: { min: 1, max: 1e6, scale: 'E24' } },
+  ]);
+}
+
+const kinds: readonly (readonly [kind: string, letter: string, fields: (random: Random) => Fields])[] = [
+  ['supply', 'B', (random) => ({ emf: random.pick([number(random), -3, 0, '-1/3']) })],
+  ['supply', 'B', (random) => ({ emf: number(random), internalResistance: number(random) })],
+  ['supply', 'B', (random) => ({ emf: random.pick(['4.5', '1.0', '-3', 7]), cells: 1 + random.below(7) })],
+  ['resistor', 'R', (random) => ({ resistance: random.pick([number(random), 0]) })],
+  ['resistor', 'R', range],
+  ['resistor', 'R', (random) => ({ resistance: number(random), tolerance: random.pick([5, '0.5', '1/3']) })],
+  ['resistor', 'R', (random) => ({ resistance: number(random), ratedPower: number(random) })],
+  ['lamp', 'L', (random) => ({ resistance: number(random) })],
+  ['lamp', 'L', (random) => ({ ratedVoltage: number(random), ratedPower: number(random) })],
+  ['lamp', 'L', (random) => ({ ratedVoltage: number(random), ratedCurrent: number(random) })],
+  ['lamp', 'L', (random) => ({ ratedPower: number(random), ratedCurrent: number(random) })],
+  ['switch', 'S', (random) => random.pick<Fields>([{}, { closed: true }, { closed: false }])],
+  ['ammeter', 'A', (random) => random.pick<Fields>([{}, { resistance: number(random) }, { resistance: 0 }])],
+  ['voltmeter', 'V', (random) => random.pick<Fields>([{}, { resistance: number(random) }])],
+  ['wire', 'W', () => ({})],
+];
+
+/** The JSON form of a random graph: bridges, dead ends, loops of one, parts that hang together with nothing. */
+export function randomJSON(random: Random, size: number): unknown {
+  const count = 1 + random.below(size);
+  const names = nodeNames.slice(random.below(4));
+  const nodes = names.slice(0, 1 + random.below(Math.min(count + 1, names.length)));
+  const supplied = !random.once(3);
+  const components = Array.from({ length: count }, (_, index) => {
+    const [kind, letter, fields] =
+      supplied && index === 0 ? kinds[0]! : random.pick(supplied ? kinds : kinds.slice(3));
+    const id = random.once(6)
+      ? random.pick(['X', 'LED', 'Quay', 'E1', 'RR']) + `${index}b`
+      : `${letter}${index}`;
+    const hidden = random.pick([{}, {}, { hidden: true }]);
+    return { id, kind, from: random.pick(nodes), to: random.pick(nodes), ...fields(random), ...hidden };
+  });
+  const end = (): string => random.pick(components.flatMap(({ from, to }) => [from, to]));
+  return { version: 1, components, ...(!supplied && { terminals: [end(), end()] }) };
+}
