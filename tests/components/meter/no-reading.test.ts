@@ -1,12 +1,12 @@
 import { expect } from '@open-wc/testing';
-import { bench, settled } from './bench.ts';
+import { bench, named } from './bench.ts';
 
 describe('a meter that has nothing to read says so', () => {
   it('an open branch has no current', async () => {
     const made = await bench('B1 6 V + A1 + ((S1 open + A2 + L1 8 Ω) ∥ L2 8 Ω)', { of: 'A2' });
     expect(made.part('reading')).to.equal('no current');
     expect(made.part('caption')).to.equal('current through A2');
-    expect(made.name).to.equal('Ammeter A2, no current');
+    expect(named(made)).to.equal('Ammeter A2, no current');
   });
 
   it('a voltmeter with one lead on a part joined to nothing has no steady reading', async () => {
@@ -18,7 +18,7 @@ describe('a meter that has nothing to read says so', () => {
     const made = await bench('B1 6 V + A1', { of: 'A1' });
     expect(made.part('reading')).to.equal('—');
     expect(made.part('caption')).to.equal('The circuit has a fault, so there is no reading.');
-    expect(made.name).to.equal('Ammeter A1, The circuit has a fault, so there is no reading.');
+    expect(named(made)).to.equal('Ammeter A1, The circuit has a fault, so there is no reading.');
   });
 
   it('a total that is not defined with two supplies names what may be asked instead', async () => {
@@ -41,11 +41,10 @@ describe('a meter that cannot be set up says what to write', () => {
       const listen = ({ detail }: WindowEventMap['rheolet-problem']): void => void problems.push(detail);
       window.addEventListener('rheolet-problem', listen);
       const made = await bench(line, of ? { of, board: 'quay' } : { board: 'quay' });
-      made.board.show(line);
-      await settled();
+      await made.show(`${line} # again`);
       window.removeEventListener('rheolet-problem', listen);
       expect(made.part('problem')).to.equal(sentence);
-      expect(made.meter.shadowRoot!.querySelector('[role=img]')).to.equal(null);
+      expect(made.element.shadowRoot!.querySelector('[role=img]')).to.equal(null);
       expect(problems, 'said once').to.deep.equal([{ board: 'quay', id: of, code, text: sentence }]);
     });
 
@@ -76,9 +75,9 @@ describe('a meter that cannot be set up says what to write', () => {
 describe('what the pupil is to work out is not given away', () => {
   it('covered readings show ? and are nowhere in the element', async () => {
     const made = await bench('B1 6 V + A1 + R1 12 Ω', { of: 'A1' });
-    await made.show('B1 6 V + A1 + R1 12 Ω', { covered: true });
+    await made.show('B1 6 V + A1 + R1 12 Ω', { hide: 'readings' });
     expect(made.part('reading')).to.equal('?');
-    expect(made.name).to.equal('Ammeter A1, covered: predict it first');
+    expect(named(made)).to.equal('Ammeter A1, covered: predict it first');
     expect(made.everything).to.not.contain('0.5');
   });
 

@@ -1,5 +1,5 @@
 import { expect } from '@open-wc/testing';
-import { bench } from './bench.ts';
+import { bench, named } from './bench.ts';
 
 /** 6 V drive 0.25 A through each of two equal lamps of 24 Ω side by side, so 0.5 A in all. */
 const quay = 'B1 6 V + A1 + ((A2 + L1 24 Ω) ∥ L2 24 Ω); V1 across L2';
@@ -19,7 +19,9 @@ describe('a meter shows, with its letter and in words', () => {
   for (const [of, ...row] of rows)
     it(`${of}: ${row.slice(1, 3).join(', ')}`, async () => {
       const made = await bench(quay, { of });
-      expect([made.part('symbol'), made.part('reading'), made.part('caption'), made.name]).to.deep.equal(row);
+      expect([made.part('symbol'), made.part('reading'), made.part('caption'), named(made)]).to.deep.equal(
+        row,
+      );
     });
 
   // 6 V across 6 Ω is 1 A, so 5 Ω of it have 5 V.
@@ -32,17 +34,17 @@ describe('a meter shows, with its letter and in words', () => {
       const made = await bench(junctions, { of });
       expect(made.part('reading')).to.equal('5.00 V');
       expect(made.part('caption')).to.equal('p.d. between p and q');
-      expect(made.name).to.equal(heard);
+      expect(named(made)).to.equal(heard);
     });
 
   it('a thin space that does not break, between the number and its unit', async () => {
     const made = await bench(quay, { of: 'A2' });
-    expect(made.meter.shadowRoot!.querySelector('[part=reading]')!.textContent).to.equal('0.250\u202fA');
+    expect(made.element.shadowRoot!.querySelector('[part=reading]')!.textContent).to.equal('0.250\u202fA');
   });
 
   it('the only meter of the circuit, where nothing else is asked for', async () => {
     const made = await bench('B1 6 V + A7 + R1 12 Ω');
-    expect(made.name).to.equal('Ammeter A7, 0.500 amperes');
+    expect(named(made)).to.equal('Ammeter A7, 0.500 amperes');
   });
 
   it('the sign of a meter whose leads are swapped', async () => {
@@ -59,16 +61,16 @@ describe('a meter shows, with its letter and in words', () => {
   it('the prefix and the figures that the page asks for', async () => {
     const made = await bench(quay, { of: 'A2', unit: 'mA', figures: '2' });
     expect(made.part('reading')).to.equal('250 mA');
-    made.meter.figures = 4;
-    made.meter.unit = '';
-    await made.meter.updateComplete;
+    made.element.figures = 4;
+    made.element.unit = '';
+    await made.element.updateComplete;
     expect(made.part('reading')).to.equal('0.2500 A');
   });
 
   it('the page’s own caption', async () => {
     const made = await bench(quay, { of: 'A2', label: 'first light' });
     expect(made.part('caption')).to.equal('first light');
-    expect(made.name).to.equal('Ammeter A2, first light, 0.250 amperes');
+    expect(named(made)).to.equal('Ammeter A2, first light, 0.250 amperes');
   });
 });
 
