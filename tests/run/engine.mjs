@@ -8,5 +8,5 @@ const part = process.argv[2] ?? '';
 const files = testFiles('tests/engine', part);
 const output = await bundle(`engine-tests-${process.pid}`, files);
 process.exitCode = runNodeTests('test:engine', output, { verbose: part !== '' });
-rmSync(output);
-rmSync(`${output}.map`);
+rmSync(output, { force: true });
+rmSync(`${output}.map`, { force: true });
