@@ -7,14 +7,29 @@ import { solveRounded } from './solve.ts';
 const few = 2 ** -100;
 const fewOhms = quantity(new Fraction(1n, 2n ** 100n), 'Ω');
 
+/** The same circuit with another component in the place of one of its. */
+export function replaced(circuit: Circuit, id: string, change: (part: Component) => Component): Circuit {
+  return { ...circuit, components: circuit.components.map((part) => (part.id === id ? change(part) : part)) };
+}
+
+/** The circuit with a switch in the place of a component. */
+export function switched(circuit: Circuit, id: string, closed: boolean): Circuit {
+  return replaced(circuit, id, ({ from, to }) => ({ id, kind: 'switch', from, to, closed }));
+}
+
+/**
+ * How far R ohms are from the nearer end of a line, as a share of its length: from the open end if it is above 0, from the shorted one
+ * if not. `seen` is the resistance that R works against.
+ */
+export function shareOf(ohms: number, seen: number): number {
+  return (ohms < seen ? -ohms : seen || few) / (ohms + seen);
+}
+
 /** A circuit with one resistor R shorted and with it open. */
 export interface Ends {
   readonly shorted: Solution;
   readonly open: Solution;
-  /**
-   * How far R ohms are from the nearer end, as a share of the way between the two: from the open one if it is above 0, from the
-   * shorted one if not. Not a number where the circuit has a fault.
-   */
+  /** See `shareOf`; not a number where the circuit has a fault. */
   share(ohms: number): number;
 }
 
@@ -27,29 +42,26 @@ export interface Ends {
  * across an ideal supply, R₀ is 0 and the short is a fault: there a few ohms stand in for none.
  */
 export function endsOf(circuit: Circuit, id: string): Ends {
-  const solveWith = (change: (part: Component) => Component): Solution => {
-    const components = circuit.components.map((part) => (part.id === id ? change(part) : part));
-    return solveRounded({ ...circuit, components });
-  };
-  const put = (closed: boolean): Solution =>
-    solveWith(({ from, to }) => ({ id, kind: 'switch', from, to, closed }));
-  let shorted = put(true);
-  const isFault = shorted.status === 'faulty';
-  if (isFault)
-    shorted = solveWith(({ from, to }) => ({ id, kind: 'resistor', from, to, resistance: fewOhms }));
-  const current = shorted.current(id);
+  const short = solveRounded(switched(circuit, id, true));
+  const isFault = short.status === 'faulty';
+  const shorted = isFault
+    ? solveRounded(
+        replaced(circuit, id, ({ from, to }) => ({ id, kind: 'resistor', from, to, resistance: fewOhms })),
+      )
+    : short;
+  const current = shorted.current(id) ?? 0;
   // Where no current flows there is nothing that R could change.
-  const open = current ? put(false) : shorted;
-  const seen = !current ? 1 : isFault ? 0 : (open.voltage(id) ?? NaN) / current;
-  const scale = current === undefined ? NaN : seen || few;
+  // If even what opens it has a fault, it is one that only the short takes the current from.
+  const opened = current ? solveRounded(switched(circuit, id, false)) : shorted;
+  const isOnlyShorted = opened.status === 'faulty';
+  const open = isOnlyShorted ? shorted : opened;
+  const seen = !current || isOnlyShorted ? 1 : isFault ? 0 : (open.voltage(id) ?? NaN) / current;
+  const least = shorted.status === 'faulty' ? Infinity : isFault ? few : 0;
+  const most = isOnlyShorted ? 0 : Number.MAX_VALUE;
   return {
     shorted,
     open,
-    share(ohms) {
-      const whole = ohms + seen;
-      if (!(scale > 0 && ohms >= 0 && whole > 0 && whole < Infinity)) return NaN;
-      return (ohms < seen ? -ohms : scale) / whole;
-    },
+    share: (ohms) => (ohms >= least && ohms <= most ? shareOf(ohms, seen) : NaN),
   };
 }
 

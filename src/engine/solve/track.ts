@@ -1,8 +1,8 @@
 import { resistanceOf, withValue, type Circuit } from '../circuit/index.ts';
-import { endsOf, follow, linesOf } from './lines.ts';
+import { endsOf, follow, linesOf, shareOf, switched } from './lines.ts';
 import type { Solution } from './solution.ts';
-import { solve } from './solve.ts';
-import { outside, tested } from './terminals.ts';
+import { solve, solveRounded } from './solve.ts';
+import { outside } from './terminals.ts';
 
 /** The readings of a circuit as one resistor changes. */
 export interface Tracker {
@@ -39,16 +39,23 @@ function powersOf({ components }: Circuit, names: readonly string[]): Power[] {
   });
 }
 
-/** The resistance of what the one supply drives: the p.d. over the current of a test supply. Not a number where there is none. */
+/**
+ * The resistance of what the one supply drives: a line as well, only that its share is by what that network shows to the resistor
+ * when nothing drives it. Not a number where there is none.
+ */
 function totalOf(circuit: Circuit, id: string): (ohms: number) => number {
   const network = outside(circuit);
-  if (!network) return () => NaN;
-  const ends = endsOf(tested(network), id);
-  const lines = linesOf(ends, ['V_', 'I_']);
-  const pair = new Float64Array(2);
+  const resistor = circuit.components.find((part) => part.id === id);
+  if (!network || !resistor) return () => NaN;
+  const total = (of: Circuit): number | undefined => solveRounded(of).totalResistance();
+  const shorted = total(switched(network, id, true)) ?? NaN;
+  const open = total(switched(network, id, false));
+  if (open === undefined) return (ohms) => shorted + ohms;
+  const seen = total({ ...switched(network, id, false), terminals: [resistor.from, resistor.to] });
+  if (!seen) return () => shorted;
   return (ohms) => {
-    follow(lines, ends.share(ohms), pair);
-    return pair[1] ? (pair[0] ?? NaN) / pair[1] : NaN;
+    const share = shareOf(ohms, seen);
+    return (share > 0 ? open : shorted) + share * (shorted - open);
   };
 }
 
@@ -57,11 +64,9 @@ function totalOf(circuit: Circuit, id: string): (ohms: number) => number {
  * and an addition for each. Currents and p.d.s are lines (see `endsOf`), powers products of two, total resistances quotients.
  */
 export function track(circuit: Circuit, id: string, names: readonly string[]): Tracker {
-  const ends = endsOf(tested(circuit), id);
-  // Without a supply there is nothing but resistances.
-  const asked = circuit.terminals ? names.map((name) => (name.startsWith('R_') ? name : '')) : names;
-  const lines = linesOf(ends, asked.map(lineOf));
-  const powers = powersOf(circuit, asked);
+  const ends = endsOf(circuit, id);
+  const lines = linesOf(ends, names.map(lineOf));
+  const powers = powersOf(circuit, names);
   const currents = linesOf(
     ends,
     powers.map(({ current }) => current),
