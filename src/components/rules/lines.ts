@@ -1,11 +1,23 @@
-import { checkRules, ruleLine, type RuleCheck, type RuleLine } from '../../engine/index.ts';
+import { ruleLine, type RuleCheck, type RuleLine } from '../../engine/index.ts';
 import { figuresOf, type Snapshot } from '../link/index.ts';
 
-/** One rule at one place of the circuit, ready to be shown. */
-export interface Line extends RuleLine {
-  /** The same as long as it is the same rule at the same place. */
+/** A line of the list. */
+export interface Line {
+  /** The same as long as it says the same of the same place. */
   readonly key: string;
-  readonly check: RuleCheck;
+  /** The components to be lit up. */
+  readonly about: readonly string[];
+  /** Why it applies there, or why it does not. */
+  readonly why: string;
+}
+
+/** A rule that holds at one place. */
+export interface Holding extends Line, RuleLine {}
+
+/** Rules that do not apply, for one reason. */
+export interface Refusal extends Line {
+  /** The rules in words. */
+  readonly rules: readonly string[];
 }
 
 /** A check whose numbers are all for the pupil to find. */
@@ -16,13 +28,26 @@ function covered(check: RuleCheck): RuleCheck {
   return { ...check, substituted: { ...substituted, sides } };
 }
 
-/** Every rule on a board: where it holds, then where it does not apply, as the board's course writes it. */
-export function linesOf(snapshot: Snapshot): readonly Line[] {
-  const { circuit, readings, course } = snapshot;
-  const style = { ...course, figures: figuresOf(snapshot) };
-  return checkRules(circuit, readings).map((check) => ({
-    ...ruleLine(snapshot.covered ? covered(check) : check, style),
-    check,
-    key: [check.rule, check.substituted?.form, ...check.about].join(' '),
-  }));
+/** The lines of the rules that hold, as the board's course writes them. */
+export function holdingOf(snapshot: Snapshot, checks: readonly RuleCheck[]): readonly Holding[] {
+  const style = { ...snapshot.course, figures: figuresOf(snapshot) };
+  return checks
+    .filter(({ status }) => status === 'holds')
+    .map((check) => ({
+      ...ruleLine(snapshot.covered ? covered(check) : check, style),
+      key: [check.rule, check.substituted?.form, ...check.about].join(' '),
+      about: check.about,
+    }));
+}
+
+/** The rules that do not apply, those with the same reason in one line. */
+export function refusalsOf({ course }: Snapshot, checks: readonly RuleCheck[]): readonly Refusal[] {
+  const byReason = new Map<string, Refusal>();
+  for (const check of checks.filter(({ status }) => status !== 'holds')) {
+    const { rule, why } = ruleLine(check, { wording: course.wording });
+    const { rules = [], about = [] } = byReason.get(why) ?? {};
+    const all = new Set([...about, ...check.about]);
+    byReason.set(why, { key: why, about: [...all], why, rules: [...rules, rule] });
+  }
+  return [...byReason.values()];
 }

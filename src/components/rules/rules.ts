@@ -11,8 +11,8 @@ import { say } from '../../engine/index.ts';
 import { BoardLink } from '../link/index.ts';
 import { ink } from '../page/index.ts';
 import { Spotlight } from '../spotlight/index.ts';
-import { lineItem } from './line-item.ts';
-import type { Line } from './lines.ts';
+import { holdingItem, refusalItem } from './line-item.ts';
+import type { Line, Refusal } from './lines.ts';
 import { sheet } from './styles.ts';
 import { viewOf, type View } from './view.ts';
 
@@ -38,7 +38,8 @@ const steps: Readonly<Record<string, number>> = {
  * @csspart numbers - The equation with its numbers.
  * @csspart verdict - That it holds, and whether its numbers are rounded.
  * @csspart others - What is folded away: the rules that do not apply.
- * @csspart problem - What is wrong with the circuit or with what the page asks for.
+ * @csspart obstacle - Why no rule can be checked: what is wrong with the circuit, or where it is open.
+ * @csspart problem - What is wrong with what the page asks for.
  */
 export class RheoletRules extends LitElement {
   static override styles: CSSResultGroup = [ink, sheet];
@@ -84,7 +85,7 @@ export class RheoletRules extends LitElement {
   override render(): TemplateResult {
     const view = this.#view;
     if (!view) return html`<p part="problem">${this.#link.trouble}</p>`;
-    const { problem, obstacles, holding, others } = view;
+    const { problem, obstacles, holding, refusals } = view;
     const rules = [...new Set(holding.map(({ rule }) => rule))];
     return html`<div
       @pointerover=${this.#shine}
@@ -93,7 +94,8 @@ export class RheoletRules extends LitElement {
       @focusout=${this.#shine}
       @keydown=${this.#step}
     >
-      ${[...(problem ? [say(problem)] : []), ...obstacles].map((text) => html`<p part="problem">${text}</p>`)}
+      ${problem ? html`<p part="problem">${say(problem)}</p>` : nothing}
+      ${obstacles.map((obstacle) => html`<p part="obstacle">${obstacle}</p>`)}
       ${repeat(
         rules,
         (rule) => rule,
@@ -102,9 +104,10 @@ export class RheoletRules extends LitElement {
             ${this.#list(
               rule,
               holding.filter((line) => line.rule === rule),
+              holdingItem,
             )}`,
       )}
-      ${others.length > 0 ? this.#folded(others) : nothing}
+      ${refusals.length > 0 ? this.#folded(refusals, holding.length === 0) : nothing}
     </div>`;
   }
 
@@ -115,7 +118,7 @@ export class RheoletRules extends LitElement {
   }
 
   get #lines(): readonly Line[] {
-    return [...(this.#view?.holding ?? []), ...(this.#view?.others ?? [])];
+    return [...(this.#view?.holding ?? []), ...(this.#view?.refusals ?? [])];
   }
 
   /** The lines that can be seen. */
@@ -124,21 +127,26 @@ export class RheoletRules extends LitElement {
     return [...items].filter((item) => item.checkVisibility());
   }
 
-  #list(name: string, lines: readonly Line[]): TemplateResult {
+  #list<L extends Line>(
+    name: string,
+    lines: readonly L[],
+    item: (line: L, isCurrent: boolean) => TemplateResult,
+  ): TemplateResult {
     return html`<ul role="list" aria-label=${name}>
       ${repeat(
         lines,
         ({ key }) => key,
-        (line) => lineItem(line, line.key === this.#at),
+        (line) => item(line, line.key === this.#at),
       )}
     </ul>`;
   }
 
-  #folded(others: readonly Line[]): TemplateResult {
-    const name = say({ code: 'do not apply', data: { count: others.length } });
-    return html`<details part="others" @toggle=${this.#fold}>
+  #folded(refusals: readonly Refusal[], isOnly: boolean): TemplateResult {
+    const count = refusals.flatMap(({ rules }) => rules).length;
+    const name = say({ code: 'do not apply', data: { count } });
+    return html`<details part="others" ?open=${isOnly} @toggle=${this.#fold}>
       <summary>${name}</summary>
-      ${this.#list(name, others)}
+      ${this.#list(name, refusals, refusalItem)}
     </details>`;
   }
 
@@ -173,6 +181,6 @@ export class RheoletRules extends LitElement {
       root.querySelector<HTMLElement>('[part=line]:hover') ??
       root.querySelector<HTMLElement>('[part=line]:focus');
     const line = this.#lines.find(({ key }) => key === item?.dataset['key']);
-    this.#spotlight.shine(this.#link.board, line?.check.about ?? []);
+    this.#spotlight.shine(this.#link.board, line?.about ?? []);
   };
 }

@@ -71,6 +71,10 @@ export const sheet: CSSResult = css`
     clip-path: inset(50%);
     white-space: nowrap;
   }
+  [part='obstacle'] {
+    padding-inline-start: 0.75em;
+    border-inline-start: 3px solid var(--alert);
+  }
   [part='problem'] {
     color: var(--alert);
   }

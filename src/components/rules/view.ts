@@ -1,7 +1,7 @@
-import { nearest, say, type Said } from '../../engine/index.ts';
+import { checkRules, nearest, say, type Said } from '../../engine/index.ts';
 import type { Snapshot } from '../link/index.ts';
 import { choiceOf } from './choice.ts';
-import { linesOf, type Line } from './lines.ts';
+import { holdingOf, refusalsOf, type Holding, type Refusal } from './lines.ts';
 
 /** What a page asks of the rule checker. */
 export interface Wish {
@@ -17,13 +17,11 @@ export interface View {
   readonly problem?: Said;
   /** Why there is nothing to check: the circuit's faults, or the one reason for all rules. */
   readonly obstacles: readonly string[];
-  /** The lines that hold. */
-  readonly holding: readonly Line[];
-  /** The lines that do not apply. */
-  readonly others: readonly Line[];
+  readonly holding: readonly Holding[];
+  readonly refusals: readonly Refusal[];
 }
 
-const nothing = { obstacles: [], holding: [], others: [] };
+const nothing = { obstacles: [], holding: [], refusals: [] };
 
 /** What the rule checker shows of a board, of all that the page asks for. */
 export function viewOf(snapshot: Snapshot, { rules, of }: Wish): View {
@@ -34,18 +32,15 @@ export function viewOf(snapshot: Snapshot, { rules, of }: Wish): View {
     const data = { id: of, suggestion: nearest(of, ids) };
     return { ...nothing, problem: { code: 'no such component', data } };
   }
-  const all = linesOf(snapshot);
-  const choice = choiceOf(rules, [...new Set(all.map(({ check }) => check.rule))]);
-  const lines = all.filter(
-    ({ check }) => choice.rules.includes(check.rule) && (!of || check.about.includes(of)),
-  );
-  const holding = lines.filter(({ check }) => check.status === 'holds');
-  const [reason, ...more] = new Set(all.map(({ why }) => why));
-  const isOne = reason !== undefined && more.length === 0;
+  const all = checkRules(snapshot.circuit, snapshot.readings);
+  const choice = choiceOf(rules, [...new Set(all.map(({ rule }) => rule))]);
+  const checks = all.filter(({ rule, about }) => choice.rules.includes(rule) && (!of || about.includes(of)));
+  const reasons = new Set(all.map(({ status, why }) => (status === 'holds' ? '' : say(why))));
+  const [only = ''] = reasons.size === 1 ? reasons : [];
   return {
     ...(choice.unknown && { problem: { code: 'unknown rule', data: choice.unknown } }),
-    obstacles: isOne ? [reason] : [],
-    holding,
-    others: isOne ? [] : lines.filter((line) => !holding.includes(line)),
+    obstacles: only ? [only] : [],
+    holding: holdingOf(snapshot, checks),
+    refusals: only ? [] : refusalsOf(snapshot, checks),
   };
 }

@@ -25,7 +25,9 @@ describe('a meter and its component belong together', () => {
     await made.tab();
     expect(document.activeElement).to.equal(made.element);
     expect(made.lit).to.deep.equal(['R1']);
-    await sendKeys({ press: 'Shift+Tab' });
+    await sendKeys({ down: 'Shift' });
+    await sendKeys({ press: 'Tab' });
+    await sendKeys({ up: 'Shift' });
     expect(made.lit).to.deep.equal([]);
   });
 
