@@ -28,7 +28,7 @@ await build({
 function page(way, count) {
   const tag = way === 'nothing' ? 'rheolet-board' : way;
   const script = tag === 'plain-board' ? '/.tmp/plain-board.js' : '/dist/rheolet.js';
-  const grid = '<style>body { display: grid; grid-template-columns: repeat(5, 1fr) }</style>';
+  const grid = '<style>body { display: grid; grid-template-columns: repeat(7, 320px) }</style>';
   return `<!doctype html>${grid}<script type="module" src="${script}"></script>
     ${`<${tag} circuit="${circuit}"></${tag}>`.repeat(count)}`;
 }
@@ -39,7 +39,7 @@ for (const way of ways) for (const count of [1, 20]) pages[`/${way}/${count}`] =
 /** Milliseconds of the main thread for each frame, by kind of work, and the intervals between frames. */
 async function frame(browser, url, way) {
   const tab = await browser.newPage();
-  await tab.setViewport({ width: 2400, height: 2400 });
+  await tab.setViewport({ width: 2400, height: 1600 });
   await tab.goto(url, { waitUntil: 'networkidle0' });
   await tab.emulateCPUThrottling(slowdown);
   const tag = way === 'nothing' ? '' : way;

@@ -10,10 +10,10 @@ export function drag(tag, frames) {
     function frame(now) {
       intervals.push(now - last);
       last = now;
-      const ohms = 4 + ((intervals.length * 7) % 360) / 10;
+      const ohms = ((40 + ((intervals.length * 7) % 360)) / 10).toFixed(1);
       for (const board of boards) {
-        if (tag === 'rheolet-board') board.move('R1', String(ohms));
-        else board.move(ohms);
+        if (tag === 'rheolet-board') board.move('R1', ohms);
+        else board.move(Number(ohms));
       }
       if (intervals.length < frames) requestAnimationFrame(frame);
       else resolve(intervals.slice(1));

@@ -1,4 +1,13 @@
-import { LitElement, html, nothing, svg, type PropertyDeclarations, type TemplateResult } from 'lit';
+import {
+  LitElement,
+  css,
+  html,
+  nothing,
+  svg,
+  type CSSResult,
+  type PropertyDeclarations,
+  type TemplateResult,
+} from 'lit';
 import {
   dotsOf,
   drawSchematic,
@@ -18,6 +27,11 @@ const pixelsPerAmpere = 10;
  * It is what the board is compared with; it has no keys, no words and no sliders.
  */
 export class PlainBoard extends LitElement {
+  static override styles: CSSResult = css`
+    :host {
+      display: block;
+    }
+  `;
   static override properties: PropertyDeclarations = { circuit: { type: String } };
   declare circuit: string;
   #drawing: Drawing | undefined;
@@ -28,7 +42,7 @@ export class PlainBoard extends LitElement {
   override willUpdate(changed: Map<string, unknown>): void {
     if (!changed.has('circuit')) return;
     const circuit = parseCircuit(this.circuit);
-    const drawing = drawSchematic(circuit);
+    const drawing = drawSchematic(circuit, { width: this.clientWidth });
     if (drawing.kind === 'drawing') this.#drawing = drawing;
     this.#ids = circuit.components.map(({ id }) => id);
     this.#currents = new Float64Array(this.#ids.length);
