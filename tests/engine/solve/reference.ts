@@ -37,12 +37,12 @@ function read(name: string): unknown {
 }
 
 /** The worked examples that are d.c. circuits at rest: those without a capacitor. */
-export const workedExamples = (read('worked-examples') as WorkedExample[]).filter(({ circuit }) =>
-  circuit.components.every(({ kind }) => kind !== 'capacitor'),
+export const workedExamples: readonly WorkedExample[] = (read('worked-examples') as WorkedExample[]).filter(
+  ({ circuit }) => circuit.components.every(({ kind }) => kind !== 'capacitor'),
 );
 
 /** The networks. */
-export const networks = read('effective-resistance') as Network[];
+export const networks: readonly Network[] = read('effective-resistance') as Network[];
 
 /** The circuit of a worked example. */
 export function circuitOf({ circuit }: WorkedExample): Circuit {
