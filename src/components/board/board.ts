@@ -97,6 +97,8 @@ export class RheoletBoard extends LitElement implements BoardFace {
   #revealed = false;
   #pointed: string | undefined;
   #reached: string | undefined;
+  /** What was last said, once settled. */
+  #heard: Moment | undefined;
   #painted: () => void = () => undefined;
   #ready = new Promise<void>((done) => (this.#painted = done));
 
@@ -104,6 +106,7 @@ export class RheoletBoard extends LitElement implements BoardFace {
     super();
     this.course = this.symbols = this.show = this.hide = this.label = '';
     this.#store.subscribe(() => this.#changed());
+    this.addEventListener('keydown', this.#shortcut);
   }
 
   /** The circuit as it stands; a new one may be given as notation or as a circuit, and keeps the settings that fit. */
@@ -248,6 +251,7 @@ export class RheoletBoard extends LitElement implements BoardFace {
         snapshot,
         state,
         pointed,
+        drawn: undrawn === undefined,
         shown: this.#shown,
         perAmpere: stage.perAmpere,
         act: (act) => this.#act(act),
@@ -311,7 +315,11 @@ export class RheoletBoard extends LitElement implements BoardFace {
   #changed(): void {
     this.#painter.changed();
     const { snapshot } = this;
-    if (snapshot?.moving === undefined && this.hasUpdated && snapshot) speak(this, spokenNotes(snapshot));
+    const before = this.#heard;
+    if (!snapshot || snapshot.moving !== undefined) return;
+    this.#heard = snapshot;
+    if (before?.start === snapshot.start && before.circuit !== snapshot.circuit)
+      speak(this, spokenNotes(snapshot));
   }
 
   #act(act: Act): void {
@@ -366,6 +374,17 @@ export class RheoletBoard extends LitElement implements BoardFace {
     if (id === undefined) return;
     this.#toggle(id);
     this.#painter.stage.still.group(id)?.focus();
+  };
+
+  /** Ctrl+Z and Ctrl+Y (or Shift+Ctrl+Z), but where the pupil writes: there they take back letters. */
+  readonly #shortcut = (event: KeyboardEvent): void => {
+    const [target] = event.composedPath();
+    const key = event.key.toLowerCase();
+    const act = key === 'y' || (key === 'z' && event.shiftKey) ? 'redo' : key === 'z' ? 'undo' : undefined;
+    if (!act || !(event.ctrlKey || event.metaKey)) return;
+    if (target instanceof HTMLInputElement && target.type === 'text') return;
+    event.preventDefault();
+    this.#act(act);
   };
 
   readonly #key = (event: KeyboardEvent): void => {

@@ -24,7 +24,7 @@ export class MovingLayer {
     this.#ribbons = shown.has('ribbons') ? prepareRibbons({ ...drawing, ribbons }, ids) : undefined;
     this.#glows = symbols.flatMap(({ id, at }) =>
       lamps.includes(id)
-        ? [{ id, disc: shape('circle', { cx: at.x, cy: at.y, r: 30, fill: 'url(#glow)' }) }]
+        ? [{ id, disc: shape('circle', { cx: at.x, cy: at.y, r: 24, fill: 'url(#glow)' }) }]
         : [],
     );
     this.svg.replaceChildren(softEdge(), ...this.#glows.map(({ disc }) => disc), this.#path);

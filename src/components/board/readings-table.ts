@@ -1,11 +1,11 @@
-import { html, type TemplateResult } from 'lit';
+import { html, nothing, type TemplateResult } from 'lit';
 import { say } from '../../engine/index.ts';
 import { readingOf, type Snapshot } from '../link/index.ts';
 
 /** The readings of a circuit that is not drawn, a row for each component. */
 export function readingsTable(snapshot: Snapshot, label: string): TemplateResult {
   const { circuit, course } = snapshot;
-  const letters = ['V', 'I', 'R', 'P'];
+  const letters = circuit.terminals ? ['R'] : ['V', 'I', 'R', 'P'];
   return html`<div class="scroll" tabindex="0" role="region" aria-label=${label}>
     <table part="table">
       <thead>
@@ -27,6 +27,14 @@ export function readingsTable(snapshot: Snapshot, label: string): TemplateResult
               )}
             </tr>`,
         )}
+        ${
+          circuit.terminals
+            ? html`<tr>
+                <th scope="row">${say({ code: 'total', data: {} })}</th>
+                <td>${readingOf(snapshot, 'R_total').text}</td>
+              </tr>`
+            : nothing
+        }
       </tbody>
     </table>
   </div>`;

@@ -85,7 +85,7 @@ function component({ id, at, path, filled, letter, hit }: PlacedSymbol): SVGGEle
   const move = { transform: `translate(${at.x} ${at.y})` };
   return shape(
     'g',
-    { class: 'component', 'data-id': id, role: 'graphics-object' },
+    { class: 'component', 'data-id': id, role: 'graphics-object', tabindex: -1 },
     shape('rect', { class: 'hit', x: hit.x, y: hit.y, width: hit.width, height: hit.height, rx: 4 }),
     shape('path', { class: 'symbol', d: path, ...move }),
     ...(filled ? [shape('path', { class: 'filled', d: filled, ...move })] : []),

@@ -11,6 +11,7 @@ export const styles: CSSResult = css`
     color: var(--ink);
     font-family: var(--font);
     line-height: 1.4;
+    container-type: inline-size;
   }
   .stage {
     position: relative;
@@ -100,6 +101,11 @@ export const styles: CSSResult = css`
     flex: 1 1 14em;
     flex-wrap: wrap;
     gap: 0 1em;
+  }
+  @container (max-width: 30rem) {
+    [part='caption'] {
+      min-block-size: 2.8em;
+    }
   }
   .hint,
   [part='key'] {

@@ -14,6 +14,8 @@ export interface View {
   readonly snapshot: Snapshot;
   readonly state: BoardState;
   readonly shown: ReadonlySet<Word>;
+  /** Whether there is a drawing, and not a table. */
+  readonly drawn: boolean;
   /** The component that is pointed at or focused. */
   readonly pointed: Component | undefined;
   /** Pixels for an ampere. */
@@ -80,11 +82,15 @@ function acts({ snapshot, state, act }: View): TemplateResult {
 
 /** All that stands under the drawing: caption, sliders and switches, buttons, and what is to be said of the circuit. */
 export function view(all: View): TemplateResult {
-  const { snapshot, shown, pointed } = all;
-  return html`<div class="strip">
-      <div part="caption">${shown.has('readings') ? caption(pointed, snapshot) : nothing}</div>
-      ${ribbonKey(all)}
-    </div>
+  const { snapshot, shown, pointed, drawn } = all;
+  return html`${
+      drawn
+        ? html`<div class="strip">
+            <div part="caption">${shown.has('readings') ? caption(pointed, snapshot) : nothing}</div>
+            ${ribbonKey(all)}
+          </div>`
+        : nothing
+    }
     <div part="controls">${controls(all)}${acts(all)}</div>
     <div part="notes">${notes(snapshot).map((note) => html`<p>${note}</p>`)}</div>
     ${shown.has('rules') ? html`<rheolet-rules></rheolet-rules>` : nothing}`;

@@ -3,7 +3,7 @@ import { BoardLink, type BoardFace, type Snapshot } from '../../../src/component
 
 /** A board without a circuit: enough to be found. */
 export class StubBoard extends HTMLElement implements BoardFace {
-  readonly listeners = new Set<() => void>();
+  readonly listeners: Set<() => void> = new Set();
   snapshot: Snapshot | undefined = undefined;
   readonly set = (): void => undefined;
   readonly move = (): void => undefined;
