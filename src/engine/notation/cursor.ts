@@ -3,8 +3,8 @@ import { kindOfWord } from './fields.ts';
 import { mistake, type Found, type Wrong } from './mistake.ts';
 import type { Token, TokenType } from './token.ts';
 
-/** Thrown where a mistake, noted already, ends the reading of a component. */
-class Halt extends Error {}
+/** Thrown where a mistake, noted already, ends the reading of a component; one for all, since a stack trace takes its time. */
+const halted = new Error('A mistake is noted.');
 
 /** The labels that stand where a component is named: first in a branch or a statement, or behind a kind word. */
 export function named(tokens: readonly Token[]): readonly Token[] {
@@ -56,7 +56,7 @@ export class Cursor {
     if (token.type !== type || token.text !== text) return undefined;
     this.#place += 1;
     if (token.mistake) this.note(token, token.mistake);
-    if (token.mistake && type === 'quantity') throw new Halt();
+    if (token.mistake && type === 'quantity') throw halted;
     return token;
   }
 
@@ -78,7 +78,7 @@ export class Cursor {
   /** Notes a mistake that ends the reading of what it is in. */
   halt(at: Token, wrong: Wrong): never {
     this.note(at, wrong);
-    throw new Halt();
+    throw halted;
   }
 
   /** The same for a mistake of the notation. */
@@ -97,7 +97,7 @@ export class Cursor {
     try {
       return read();
     } catch (error) {
-      if (!(error instanceof Halt)) throw error;
+      if (error !== halted) throw error;
     }
     for (let depth = 0; !this.is(';', 'end'); this.#place += 1) {
       const { type } = this.token;

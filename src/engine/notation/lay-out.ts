@@ -96,12 +96,14 @@ export function layOut(cursor: Cursor, { chain, placed, ends }: Line): Circuit {
     }
   }
 
-  const all = cursor.tokens.filter(({ type, text }) => type === '@' && text);
   const terminals: readonly Token[] = ends?.between ?? [];
-  for (const token of all) {
-    const once = chain && all.filter(({ text }) => text === token.text).length === 1;
-    if (once || (terminals.includes(token) && !junctions.has(token.text))) {
-      cursor.note(token, mistake('junction once', token.text));
+  const named = cursor.tokens.filter(({ type, text }) => type === '@' && text);
+  const uses = new Map<string, number>();
+  for (const { text } of named) uses.set(text, (uses.get(text) ?? 0) + 1);
+  for (const token of named) {
+    const { text } = token;
+    if ((chain && uses.get(text) === 1) || (terminals.includes(token) && !junctions.has(text))) {
+      cursor.note(token, mistake('junction once', text));
     }
   }
 

@@ -21,6 +21,9 @@ export interface Mistake {
   readonly message: string;
 }
 
+/** No one reads more. */
+const mistakeLimit = 100;
+
 /** What is wrong with a line of notation: the first mistake in it, and `all` of them. */
 export class CircuitSyntaxError extends Error implements Mistake {
   declare readonly code: MistakeCode;
@@ -29,12 +32,12 @@ export class CircuitSyntaxError extends Error implements Mistake {
   declare readonly column: number;
   declare readonly expected: string;
   declare readonly suggestion: string;
-  /** Every mistake of the text, in its order. */
+  /** The mistakes of the text in its order, up to a hundred. */
   readonly all: readonly Mistake[];
 
   /** `found` is not empty. */
   constructor(text: string, found: readonly Found[]) {
-    const sorted = found.toSorted((a, b) => a.at - b.at);
+    const sorted = found.toSorted((a, b) => a.at - b.at).slice(0, mistakeLimit);
     const places = positions(text, sorted);
     const all = sorted.map(({ wrong }, index): Mistake => {
       const { line = 1, column = 1 } = places[index] ?? {};

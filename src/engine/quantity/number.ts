@@ -28,6 +28,7 @@ const superscripts = '⁰¹²³⁴⁵⁶⁷⁸⁹';
  * undefined where no digit stands there.
  */
 export function scanNumber(text: string, at: number): NumberReading | undefined {
+  if (!/\d/.test(text.charAt(at))) return undefined;
   pattern.lastIndex = at;
   const [all, whole = '', places = '', below, plain, caret, raised] = pattern.exec(text) ?? [];
   if (all === undefined) return undefined;
