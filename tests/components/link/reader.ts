@@ -3,18 +3,21 @@ import { BoardLink, type BoardFace, type Snapshot } from '../../../src/component
 
 /** A board without a circuit: enough to be found. */
 export class StubBoard extends HTMLElement implements BoardFace {
-  readonly listeners: Set<() => void> = new Set();
+  readonly #listeners = new Set<() => void>();
   snapshot: Snapshot | undefined = undefined;
   readonly set = (): void => undefined;
   readonly move = (): void => undefined;
   readonly light = (): void => undefined;
+  get listeners(): ReadonlySet<() => void> {
+    return this.#listeners;
+  }
   subscribe(listener: () => void): () => void {
-    this.listeners.add(listener);
-    return () => this.listeners.delete(listener);
+    this.#listeners.add(listener);
+    return () => this.#listeners.delete(listener);
   }
   change(snapshot: Partial<Snapshot>): void {
     this.snapshot = snapshot as Snapshot;
-    for (const listener of this.listeners) listener();
+    for (const listener of this.#listeners) listener();
   }
 }
 
