@@ -76,7 +76,7 @@ export function faceOf(snapshot: Snapshot, wish: Wish): Face | Said {
   return {
     unit,
     text,
-    room: `−0.0${'0'.repeat(figures)}${thinSpace}m${unit}`,
+    room: `−0.0${'0'.repeat(figures)}${thinSpace}mW`,
     caption: text === '—' ? spoken : caption,
     name: say({ code: 'meter', data: { unit, id, caption: label || (id ? '' : caption), reading: spoken } }),
     about,

@@ -70,7 +70,9 @@ export class RheoletMeter extends LitElement {
         @blur=${this.#shine}
       >
         <span part="symbol">${face.unit}</span>
-        <span part="reading" dir="auto" data-room=${face.room}>${face.text}</span>
+        <span part="reading" dir="auto" data-room=${face.room}
+          ><span class=${/^\D{2}/.test(face.text) ? 'words' : 'number'}>${face.text}</span></span
+        >
       </div>
       <p part="caption" id="caption">${face.caption}</p>
     </div>`;

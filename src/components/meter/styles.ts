@@ -47,12 +47,24 @@ export const sheet: CSSResult = css`
     visibility: hidden;
     white-space: nowrap;
   }
+  /* What is written is never what makes it wide. */
+  [part='reading'] > span,
+  [part='caption'] {
+    display: block;
+    inline-size: 0;
+    min-inline-size: 100%;
+  }
+  .number {
+    white-space: nowrap;
+  }
+  .words {
+    font-size: 0.64em;
+    line-height: 2.03;
+  }
   p {
     margin: 0;
   }
   [part='caption'] {
-    inline-size: 0;
-    min-inline-size: 100%;
     margin-block-start: 0.25em;
     font-size: 0.8125em;
     line-height: 1.35;

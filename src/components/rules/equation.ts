@@ -14,7 +14,7 @@ function operand(token: Operand): TemplateResult<3> {
 function piece(token: Operand, sign: string | undefined): TemplateResult {
   const one = operand(token);
   return html`<math
-    >${sign ? mathml`<mo form="infix">${sign}</mo>` : nothing}${token.over ? mathml`<mfrac><mn>1</mn>${one}</mfrac>` : one}</math
+    >${sign ? mathml`<mo form="infix" lspace="0">${sign}</mo>` : nothing}${token.over ? mathml`<mfrac><mn>1</mn>${one}</mfrac>` : one}</math
   > `;
 }
 

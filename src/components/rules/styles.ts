@@ -22,13 +22,13 @@ export const sheet: CSSResult = css`
     text-wrap: balance;
   }
   [part='line'] {
-    padding: 0.3em 0.75em;
     position: relative;
-    border-inline-start: 3px solid transparent;
+    padding: 0.3em calc(0.75em + 3px);
     outline: none;
   }
   [part='line']:is(:hover, :focus) {
-    border-color: var(--ink);
+    padding-inline-start: 0.75em;
+    border-inline-start: 3px solid;
   }
   [part='line']:focus-visible {
     outline: 2px solid var(--focus);
@@ -44,16 +44,26 @@ export const sheet: CSSResult = css`
     display: flex;
     flex-wrap: wrap;
     align-items: baseline;
-    column-gap: 1.75em;
+    gap: 0.25em 1.75em;
   }
   [part='verdict'] {
     margin-inline-start: auto;
   }
   math {
     font: inherit;
+    math-style: normal;
   }
   mi {
     font-style: italic;
+  }
+  msub > mtext {
+    translate: 0 0.2em;
+  }
+  mfrac {
+    margin-block: 0.2em;
+  }
+  mfrac > * {
+    padding-block: 0.15em;
   }
   summary {
     margin-block-start: 1em;
@@ -80,7 +90,7 @@ export const sheet: CSSResult = css`
   }
   @media print {
     summary {
-      display: none;
+      list-style: none;
     }
     details::details-content {
       content-visibility: visible;

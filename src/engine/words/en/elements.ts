@@ -74,7 +74,7 @@ export const elements: Sentences<ElementData> = {
   button: ({ does }) => buttons[does],
   'switch state': ({ closed }) => (closed ? 'closed' : 'open'),
   diagram: () => 'Circuit diagram',
-  'caption hint': () => 'Point at a component, or walk along the current with the arrow keys.',
+  'caption hint': () => 'Point at a component, or walk to it with the arrow keys.',
   'against held': ({ change, before }) =>
     change === 0 ? 'as held' : `${change > 0 ? 'rose' : 'fell'} from ${before}`,
   'not drawn': ({ reason }) => `${undrawn[reason]}, so it is listed, not drawn.`,
@@ -87,6 +87,6 @@ export const elements: Sentences<ElementData> = {
   'unknown rule': ({ found, suggestion }) =>
     `“${found}” is not the name of a rule${suggestion ? `; did you mean ${suggestion}?` : '.'}`,
   holds: ({ rounded }) => (rounded ? 'holds, rounded' : 'holds'),
-  'do not apply': ({ count }) =>
-    count === 1 ? 'One rule does not apply here' : `${count} do not apply here`,
+  'do not apply': ({ count }) => `${count === 1 ? 'Does' : 'Do'} not apply here: ${count}`,
+  total: () => 'Total',
 };
