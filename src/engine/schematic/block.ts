@@ -1,11 +1,8 @@
-import type { Tree } from '../topology/index.ts';
+import type { Parallel, Single, Tree } from '../topology/index.ts';
 import type { Caption } from './caption.ts';
 import type { Share } from './drawing.ts';
 import type { Glyph } from './glyph.ts';
 import { textSize } from './text.ts';
-
-/** Which way a chain runs: along (h) a line of the page, or down (v) it. */
-export type Axis = 'h' | 'v';
 
 /** What is drawn for a component. */
 export interface Part {
@@ -13,14 +10,15 @@ export interface Part {
   readonly caption: Caption;
   /** Voltmeters stand outermost in their group. */
   readonly outermost: boolean;
-  /** +1 where the component's current is counted from its `from` to its `to`, −1 for a supply: it delivers out of its `from`. */
-  readonly sign: 1 | -1;
+  /** Whether it is a supply, whose current is what it delivers out of its `from`. */
+  readonly supplies: boolean;
 }
 
-/** How blocks are measured. */
+/** How blocks are measured, and then drawn. */
 export interface Measure {
-  readonly axis: Axis;
   readonly part: (id: string) => Part;
+  /** Whether their lines run down the page rather than along a line of text. */
+  readonly upright: boolean;
   /** Label and value on two lines above a symbol; beside one they always are. */
   readonly stacked: boolean;
   /** Whether labels beside a symbol stand at its left. */
@@ -29,19 +27,23 @@ export interface Measure {
 
 /** A part of the circuit with the room that it needs: `length` along its line, `before` and `after` it to either side. */
 export interface Block {
-  readonly tree: Tree;
+  readonly kind: Tree['kind'];
+  /** The component, if it is one. */
+  readonly single?: Single;
+  readonly from: string;
+  readonly to: string;
   readonly length: number;
   readonly before: number;
   readonly after: number;
+  /** How far its line is from that of the parallel group that it is a branch of. */
+  readonly offset: number;
   /** What adds up to its current. */
   readonly carries: readonly Share[];
   readonly parts: readonly Block[];
-  /** Where the lines of a parallel group's branches are, from the group's own line. */
-  readonly offsets: readonly number[];
 }
 
 /** The least length of a component with its wires. */
-export const slot = 76;
+const slot = 76;
 /** From the ends of a parallel group to its junctions. */
 export const pad = 16;
 /** Between symbol and text. */
@@ -49,97 +51,102 @@ export const gap = 7;
 /** A line of text. */
 export const line = 17;
 /** Half of the widest ribbon with its arrowhead, and a little air. */
-const ribbonRoom = 12;
+export const ribbonRoom = 12;
 
-const even = (x: number): number => 2 * Math.ceil(x / 2);
+/** The next even number: what is drawn lies on a grid of 2 pixels. */
+export const even = (x: number): number => 2 * Math.ceil(x / 2);
 
-function leaf(tree: Tree & { kind: 'component' }, { axis, part, stacked, left }: Measure): Block {
-  const { glyph, caption, sign } = part(tree.id);
+const largest = (blocks: readonly Block[], of: (block: Block) => number): number =>
+  Math.max(0, ...blocks.map(of));
+
+function component(single: Single, { part, upright, stacked, left }: Measure): Block {
+  const { id, from, to, reversed } = single;
+  const { glyph, caption, supplies } = part(id);
   const { labelWidth, valueWidth } = caption;
   const clear = Math.max(glyph.half + 4, ribbonRoom + 2);
-  const common = {
-    tree,
-    carries: [{ id: tree.id, sign: tree.reversed === sign < 0 ? 1 : -1 } as const],
-    parts: [],
-    offsets: [],
-  };
   const widest = Math.max(labelWidth, valueWidth);
-  if (axis === 'v') {
-    const text = even(glyph.half + gap + widest + 6);
-    return { ...common, length: slot, before: left ? text : clear, after: left ? clear : text };
-  }
+  const beside = even(glyph.half + gap + widest + 6);
   const lines = stacked && valueWidth > 0 ? 2 : 1;
   const width = stacked || valueWidth === 0 ? widest : labelWidth + textSize / 2 + valueWidth;
+  const [before, after] = !upright
+    ? [even(glyph.half + gap + lines * line), clear]
+    : left
+      ? [beside, clear]
+      : [clear, beside];
   return {
-    ...common,
-    length: Math.max(slot, even(width + 20)),
-    before: even(glyph.half + gap + lines * line),
-    after: clear,
+    kind: 'component',
+    single,
+    from,
+    to,
+    length: upright ? slot : Math.max(slot, even(width + 20)),
+    before,
+    after,
+    offset: 0,
+    carries: [{ id, sign: reversed === supplies ? 1 : -1 }],
+    parts: [],
   };
 }
 
-/** Even spacing where the branches are alike; else each as close as it may. */
-function spread(rows: readonly Block[]): number[] {
-  const steps = rows.slice(1).map((row, i) => even((rows[i]?.after ?? 0) + row.before));
-  const widest = Math.max(...steps);
-  const alike = widest <= 1.5 * Math.min(...steps);
-  let at = 0;
-  return [0, ...steps.map((step) => (at += alike ? widest : step))];
+/** The branches with their offsets: even spacing where they are alike, else each as close as it may. */
+function spread(rows: readonly Block[]): Block[] {
+  const steps = rows.map(({ before }, i) => even(before + (rows[i - 1]?.after ?? 0)));
+  const [, ...between] = steps;
+  const widest = Math.max(...between);
+  const alike = widest <= 1.5 * Math.min(...between);
+  let offset = 0;
+  return rows.map((row, i) => {
+    if (i > 0) offset += alike ? widest : (steps[i] ?? 0);
+    return { ...row, offset };
+  });
 }
 
-function parallel(tree: Tree & { kind: 'parallel' }, measure: Measure, hanging: boolean): Block {
-  const isOuter = (part: Tree): boolean => part.kind === 'component' && measure.part(part.id).outermost;
-  const inner = tree.parts.filter((part) => !isOuter(part));
-  const outer = tree.parts.filter(isOuter);
-  const rows = [...inner, ...outer].map((part) => blockOf(part, measure));
-  const places = spread(rows);
+function parallel({ parts, from, to }: Parallel, measure: Measure, hanging: boolean): Block {
+  const isOuter = (branch: Tree): boolean => branch.kind === 'component' && measure.part(branch.id).outermost;
+  const inner = parts.filter((branch) => !isOuter(branch));
+  const rows = spread([...inner, ...parts.filter(isOuter)].map((branch) => blockOf(branch, measure)));
   // An odd number of branches has a middle one, in line with the group; between an even number the line runs free.
-  const last = Math.max(0, inner.length - 1) / 2;
-  const middle = ((places[Math.floor(last)] ?? 0) + (places[Math.ceil(last)] ?? 0)) / 2;
-  const rail = hanging ? 0 : even(middle);
+  const middle = Math.max(0, inner.length - 1) / 2;
+  const offsets = [Math.floor(middle), Math.ceil(middle)].map((i) => rows[i]?.offset ?? 0);
+  const rail = hanging ? 0 : even(offsets.reduce((a, b) => a + b) / 2);
+  const branches = rows.map((row) => ({ ...row, offset: row.offset - rail }));
   return {
-    tree,
-    length: Math.max(...rows.map((row) => row.length)) + 2 * pad,
-    before: Math.max(...rows.map((row, i) => row.before + rail - (places[i] ?? 0))),
-    after: Math.max(...rows.map((row, i) => row.after - rail + (places[i] ?? 0))),
-    carries: rows.flatMap((row) => row.carries),
-    parts: rows,
-    offsets: places.map((place) => place - rail),
+    kind: 'parallel',
+    from,
+    to,
+    length: largest(branches, ({ length }) => length) + 2 * pad,
+    before: largest(branches, ({ before, offset }) => before - offset),
+    after: largest(branches, ({ after, offset }) => after + offset),
+    offset: 0,
+    carries: branches.flatMap(({ carries }) => carries),
+    parts: branches,
   };
 }
 
-/** The lengths that blocks in series take: the same for all where they are alike. */
-export function slots(parts: readonly Block[]): number[] {
-  const lengths = parts.map(({ length }) => length);
-  const longest = Math.max(...lengths);
-  return longest <= 1.3 * Math.min(...lengths) ? lengths.map(() => longest) : lengths;
-}
-
-/** Blocks in series, as one. */
-export function chain(tree: Tree, parts: readonly Block[]): Block {
-  const fewest = Math.min(...parts.map((part) => part.carries.length));
+/** Blocks in series, as one; all as long as the longest where they are alike. Without any it is a wire of `node`. */
+export function chain(parts: readonly Block[], node = ''): Block {
+  const longest = largest(parts, ({ length }) => length);
+  const alike = parts.every(({ length }) => longest <= 1.3 * length);
+  const blocks = alike ? parts.map((part) => ({ ...part, length: longest })) : parts;
+  const shortest = blocks.reduce<readonly Share[] | undefined>(
+    (best, { carries }) => (best && best.length <= carries.length ? best : carries),
+    undefined,
+  );
   return {
-    tree,
-    length: slots(parts).reduce((sum, length) => sum + length, 0),
-    before: Math.max(0, ...parts.map((part) => part.before)),
-    after: Math.max(0, ...parts.map((part) => part.after)),
-    carries: parts.find((part) => part.carries.length === fewest)?.carries ?? [],
-    parts,
-    offsets: [],
+    kind: 'series',
+    from: parts[0]?.from ?? node,
+    to: parts.at(-1)?.to ?? node,
+    length: blocks.reduce((sum, { length }) => sum + length, 0),
+    before: largest(blocks, ({ before }) => before),
+    after: largest(blocks, ({ after }) => after),
+    offset: 0,
+    carries: shortest ?? [],
+    parts: blocks,
   };
 }
 
 /** The block of a part of the circuit; a `hanging` parallel group has its first branch on its own line. */
 export function blockOf(tree: Tree, measure: Measure, hanging = false): Block {
-  switch (tree.kind) {
-    case 'component':
-      return leaf(tree, measure);
-    case 'series':
-      return chain(
-        tree,
-        tree.parts.map((part) => blockOf(part, measure)),
-      );
-    case 'parallel':
-      return parallel(tree, measure, hanging);
-  }
+  if (tree.kind === 'component') return component(tree, measure);
+  if (tree.kind === 'parallel') return parallel(tree, measure, hanging);
+  return chain(tree.parts.map((part) => blockOf(part, measure)));
 }

@@ -1,16 +1,13 @@
 import type { Component, Supply } from '../circuit/index.ts';
-import type { DrawingStyle } from './drawing.ts';
+import type { DrawingStyle, Turn } from './drawing.ts';
 
-/** A symbol along the x axis round the origin, `from` at the left, from −22 to 22. */
+/** A symbol along the x axis round the origin, `from` at the left, as path data of absolute pairs x,y and relative arcs. */
 export interface Glyph {
   /** How far it reaches to either side of the axis. */
   readonly half: number;
-  /** Polylines, x and y in turn. */
-  readonly strokes: readonly (readonly number[])[];
-  /** Centre and radius. */
-  readonly circles: readonly (readonly [number, number, number])[];
-  /** Filled polygons. */
-  readonly filled: readonly (readonly number[])[];
+  readonly lines: string;
+  /** Filled polygons; '' if none. */
+  readonly filled: string;
   readonly letter: string;
   /** Whether it has a front and a back, so that it is turned round with its component. */
   readonly polar: boolean;
@@ -18,31 +15,36 @@ export interface Glyph {
 
 /** Half the length of every symbol. */
 export const reach = 22;
-const radius = 14;
 
-const blank: Glyph = { half: 8, strokes: [], circles: [], filled: [], letter: '', polar: false };
+const glyph = (half: number, lines: string, letter = '', filled = '', polar = false): Glyph => ({
+  half,
+  lines,
+  filled,
+  letter,
+  polar,
+});
 
-const box = [-reach, -8, reach, -8, reach, 8, -reach, 8, -reach, -8];
-const zigzag = [-22, 0, -18, -8, -11, 8, -4, -8, 4, 8, 11, -8, 18, 8, 22, 0];
-const leads = (gap: number): number[][] => [
-  [-reach, 0, -gap, 0],
-  [gap, 0, reach, 0],
-];
-const circle: Glyph = { ...blank, half: radius, strokes: leads(radius), circles: [[0, 0, radius]] };
-const slant = radius * Math.SQRT1_2;
+const leads = (gap: number): string => `M-22,0L-${gap},0M${gap},0L22,0`;
+const ring = (x: number, r: number): string =>
+  `M${x - r},0a${r} ${r} 0 0 1 ${2 * r},0a${r} ${r} 0 0 1 ${-2 * r},0`;
+const circle = leads(14) + ring(0, 14);
 
 /** A cell's plates: the long thin one is positive. */
-const long = (x: number): number[] => [x, -14, x, 14];
-const short = (x: number): number[] => [x - 2, -7, x + 2, -7, x + 2, 7, x - 2, 7];
+const long = (x: number): string => `M${x},-14L${x},14`;
+const short = (x: number): string => `M${x - 2},-7L${x + 2},-7L${x + 2},7L${x - 2},7Z`;
 
 function battery(cells: number): Glyph {
-  const outer = cells === 1 ? 4 : cells === 2 ? 12 : 16;
-  const gap = outer - (cells === 1 ? -4 : 8);
-  const between = cells > 2 ? [-6, -2, 2, 6].map((x) => [x - 1, 0, x + 1, 0]) : [];
-  const strokes = [...leads(outer), long(-outer), ...between];
-  const pair = cells === 1 ? [] : [long(gap)];
-  const plates = cells === 1 ? [short(outer)] : [short(-gap), short(outer)];
-  return { ...blank, half: 14, strokes: [...strokes, ...pair], filled: plates, polar: true };
+  if (cells === 1) return glyph(14, leads(4) + long(-4), '', short(4), true);
+  const outer = cells === 2 ? 12 : 16;
+  const inner = outer - 8;
+  const between = cells === 2 ? '' : [-7, -3, 1, 5].map((x) => `M${x},0L${x + 2},0`).join('');
+  return glyph(
+    14,
+    leads(outer) + long(-outer) + long(inner) + between,
+    '',
+    short(-inner) + short(outer),
+    true,
+  );
 }
 
 /** The cells of a supply: as written, else one up to 2 V (common practice), else a battery of more. */
@@ -56,35 +58,34 @@ export function glyphOf(component: Component, symbols: DrawingStyle['symbols']):
     case 'supply':
       return battery(cellsOf(component));
     case 'resistor': {
-      const fixed = { ...blank, strokes: [symbols === 'ansi' ? zigzag : box] };
-      if (!component.range) return fixed;
-      const strokes = [...fixed.strokes, [-15, 15, 13, -13]];
-      return { ...fixed, half: 16, strokes, filled: [[16, -16, 13, -7.5, 7.5, -13]] };
+      const body =
+        symbols === 'ansi' ? 'M-22,0L-18,-8L-11,8L-4,-8L4,8L11,-8L18,8L22,0' : 'M-22,-8L22,-8L22,8L-22,8Z';
+      return component.range
+        ? glyph(16, `${body}M-15,15L13,-13`, '', 'M16,-16L13,-7.5L7.5,-13Z')
+        : glyph(8, body);
     }
-    case 'lamp': {
-      const cross = [
-        [-slant, -slant, slant, slant],
-        [-slant, slant, slant, -slant],
-      ];
-      return { ...circle, strokes: [...circle.strokes, ...cross] };
-    }
-    case 'switch': {
-      const blade = component.closed ? [-9, 0, 9, 0] : [-9.5, -1.5, 11, -11];
-      return {
-        ...blank,
-        half: 12,
-        strokes: [...leads(15), blade],
-        circles: [
-          [-12, 0, 3],
-          [12, 0, 3],
-        ],
-      };
-    }
+    case 'lamp':
+      return glyph(14, `${circle}M-9.9,-9.9L9.9,9.9M-9.9,9.9L9.9,-9.9`);
+    case 'switch':
+      return glyph(
+        12,
+        leads(15) + ring(-12, 3) + ring(12, 3) + (component.closed ? 'M-9,0L9,0' : 'M-9.5,-1.5L11,-11'),
+      );
     case 'ammeter':
-      return { ...circle, letter: 'A' };
+      return glyph(14, circle, 'A');
     case 'voltmeter':
-      return { ...circle, letter: 'V' };
+      return glyph(14, circle, 'V');
     case 'wire':
-      return { ...blank, half: 4, strokes: [[-reach, 0, reach, 0]] };
+      return glyph(4, 'M-22,0L22,0');
   }
+}
+
+/** Path data of a glyph turned clockwise round the origin. */
+export function turned(path: string, turn: Turn): string {
+  const sine = turn % 180 === 0 ? 0 : turn === 90 ? 1 : -1;
+  const cosine = turn === 0 ? 1 : turn === 180 ? -1 : 0;
+  return path.replace(/([-\d.]+),([-\d.]+)/g, (_, x: string, y: string) => {
+    const [u, v] = [Number(x), Number(y)];
+    return `${u * cosine - v * sine} ${u * sine + v * cosine}`;
+  });
 }

@@ -1,7 +1,8 @@
 import type { Series } from '../topology/index.ts';
-import { chain, type Block, type Measure } from './block.ts';
-import { place, pointOn, wire, type Line, type Sheet } from './place.ts';
-import { stretch, unfit, type Plan } from './plan.ts';
+import { chain, ribbonRoom, type Block, type Measure } from './block.ts';
+import { onwards, wire, type Line, type Page } from './page.ts';
+import { place } from './place.ts';
+import { margin, stretch, unfit, type Plan } from './plan.ts';
 import { shareOut, type Sides } from './sides.ts';
 
 /** Where the lines of a loop run, in its own directions: `along` the main side and `across` to it. */
@@ -43,86 +44,89 @@ function awkwardness({ lead, main, tail }: Sides, { along, across }: Rectangle):
     const room = block === main ? along : across;
     return block.parts.length > 0 ? [(room - block.length) / block.parts.length] : [];
   });
-  const strays = [...lead.parts, ...tail.parts].some(({ tree }) => tree.kind === 'parallel');
+  const strays = [...lead.parts, ...tail.parts].some(({ kind }) => kind === 'parallel');
   const uneven = (Math.max(...spaces) - Math.min(...spaces)) / 4;
   return uneven + 10 * Math.abs(lead.parts.length - tail.parts.length) + (strays ? 60 : 0);
 }
 
-/** Draws the four sides in the direction in which the supply drives. */
-function draw(sheet: Sheet, tree: Series, sides: Sides, rectangle: Rectangle, measure: Measure): void {
+/** Shares more depth out between the supply, the branches of the group opposite, and each other. */
+function evenly(main: Block, across: number, more: number): readonly [main: Block, across: number] {
+  const [group] = main.parts;
+  const branches = group?.parts ?? [];
+  const last = branches.at(-1)?.offset ?? 0;
+  const depth = across + last + more;
+  const first = Math.max(across, 2 * Math.round(depth / branches.length / 2));
+  const factor = (depth - first) / last;
+  if (!group || factor < 1) return [main, across + more];
+  const parts = branches.map((branch) => ({
+    ...branch,
+    offset: 2 * Math.round((branch.offset * factor) / 2),
+  }));
+  return [{ ...main, parts: [{ ...group, parts }] }, first];
+}
+
+/** Draws the four sides in the direction in which the supply drives; `first` and `cross` are the corner at its positive end. */
+function draw(
+  page: Page,
+  measure: Measure,
+  sides: Sides,
+  rectangle: Rectangle,
+  first: number,
+  cross: number,
+): void {
   const { supply, lead, main, tail, whole } = sides;
   const { along, across, inset, nearSupply, nearMain } = rectangle;
-  const { carries } = chain(
-    tree,
-    tree.parts.length > 1 ? [supply, lead, main, tail].filter((side) => side.parts.length > 0) : [],
-  );
-  const square: Measure = { ...measure, axis: measure.axis === 'h' ? 'v' : 'h' };
-  const [before, after] = [main.parts[0]?.tree.from ?? '', main.parts.at(-1)?.tree.to ?? ''];
-
-  const side = (block: Block, on: Line, length: number, from: number, to: number, corner: string): void => {
-    wire(sheet, block.parts[0]?.tree.from ?? corner, pointOn(on, 0), pointOn(on, from), carries);
-    if (block.parts.length > 0)
-      place(
-        sheet,
-        block,
-        { ...on, start: on.start + on.way * from },
-        to - from,
-        carries,
-        whole && block === main,
-      );
-    else wire(sheet, corner, pointOn(on, from), pointOn(on, to), carries);
-    wire(sheet, block.parts.at(-1)?.tree.to ?? corner, pointOn(on, to), pointOn(on, length), carries);
+  const { carries } = chain([supply, lead, main, tail].filter(({ parts }) => parts.length > 0));
+  const edge = (
+    block: Block,
+    on: Omit<Line, 'page' | 'carries'>,
+    length: number,
+    near: number,
+    far: number,
+  ): void => {
+    const from = { ...on, page, carries };
+    wire(from, block.from, 0, near);
+    place(block, onwards(from, near), length - near - far, whole && block === main);
+    wire(from, block.to, length - far, length);
   };
-  side(supply, { measure: { ...measure, left: true }, start: along, cross: 0, way: -1 }, along, 0, along, '');
-  side(lead, { measure: square, start: 0, cross: 0, way: 1 }, across, nearSupply, across - nearMain, before);
-  side(main, { measure, start: 0, cross: across, way: 1 }, along, inset, along - inset, '');
-  side(
+  const square = { ...measure, upright: !measure.upright };
+  edge(supply, { measure: { ...measure, left: true }, start: first + along, cross, way: -1 }, along, 0, 0);
+  edge(lead, { measure: square, start: cross, cross: first, way: 1 }, across, nearSupply, nearMain);
+  edge(main, { measure, start: first, cross: cross + across, way: 1 }, along, inset, inset);
+  edge(
     tail,
-    { measure: { ...square, left: true }, start: across, cross: along, way: -1 },
+    { measure: { ...square, left: true }, start: cross + across, cross: first + along, way: -1 },
     across,
     nearMain,
-    across - nearSupply,
-    after,
+    nearSupply,
   );
 }
 
-/** Shares more depth out between the supply, the branches of the group opposite, and each other. */
-function evenly(main: Block, across: number, more: number): { main: Block; across: number } {
-  const [group] = main.parts;
-  const offsets = group?.offsets ?? [];
-  const last = offsets.at(-1) ?? 0;
-  const depth = across + last + more;
-  const first = Math.max(across, 2 * Math.round(depth / offsets.length / 2));
-  const factor = (depth - first) / last;
-  if (!group || factor < 1) return { main, across: across + more };
-  const spread = { ...group, offsets: offsets.map((offset) => 2 * Math.round((offset * factor) / 2)) };
-  return { main: { ...main, parts: [spread] }, across: first };
-}
-
-function planOf(tree: Series, sides: Sides, measure: Measure, widest: number): Plan {
-  const upright = measure.axis === 'v';
+function planOf(sides: Sides, measure: Measure, widest: number): Plan {
+  const { upright } = measure;
   const least = rectangleOf(sides, upright);
-  const { supply, lead, main, tail } = sides;
-  const along = least.along + lead.before + tail.after;
-  const across = least.across + supply.before + main.after;
+  const { supply, lead, main, tail, whole } = sides;
+  const edge = (room: number): number => margin + Math.max(room, ribbonRoom);
+  const [first, cross] = [edge(lead.before), edge(supply.before)];
+  const along = first + least.along + edge(tail.after);
+  const across = cross + least.across + edge(main.after);
   const natural = upright ? { width: across, height: along } : { width: along, height: across };
   const size = stretch(natural, widest);
   const [wider, higher] = [size.width - natural.width, size.height - natural.height];
   const [longer, deeper] = upright ? [higher, wider] : [wider, higher];
-  const { whole } = sides;
-  const spaced = whole ? evenly(main, least.across, deeper) : { main, across: least.across + deeper };
-  const rectangle = { ...least, along: least.along + longer, across: spaced.across };
+  const [spread, depth] = whole ? evenly(main, least.across, deeper) : [main, least.across + deeper];
+  const rectangle = { ...least, along: least.along + longer, across: depth };
   return {
     cost: unfit(size, widest) + awkwardness(sides, rectangle) + (upright ? 60 : 0),
-    width: size.width,
-    terminals: [],
-    draw: (sheet) => {
-      draw(sheet, tree, { ...sides, main: spaced.main }, rectangle, measure);
+    size,
+    draw: (page) => {
+      draw(page, measure, { ...sides, main: spread }, rectangle, first, cross);
+      return [];
     },
   };
 }
 
 /** Every way to draw a loop along one axis. */
 export function loopPlans(tree: Series, measure: Measure, widest: number): Plan[] {
-  return shareOut(tree, measure).map((sides) => planOf(tree, sides, measure, widest));
+  return shareOut(tree, measure).map((sides) => planOf(sides, measure, widest));
 }

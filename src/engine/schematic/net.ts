@@ -1,62 +1,67 @@
 import type { Point } from './drawing.ts';
-import type { Piece } from './place.ts';
+import type { Piece } from './page.ts';
 
 /** A point as a key. */
 export const keyOf = ({ x, y }: Point): string => `${x},${y}`;
 
-/** The pieces at each point. */
-export function meetings<P extends Piece>(pieces: readonly P[]): Map<string, P[]> {
-  const at = new Map<string, P[]>();
+/** How many pieces end at each point, and which begin there. */
+export interface Meeting {
+  readonly point: Point;
+  readonly begin: readonly Piece[];
+  readonly count: number;
+}
+
+/** The points at which pieces begin or end. */
+export function meetingsOf(pieces: readonly Piece[]): ReadonlyMap<string, Meeting> {
+  const at = new Map<string, { point: Point; begin: Piece[]; count: number }>();
+  const meet = (point: Point, ...begin: Piece[]): void => {
+    const there = at.get(keyOf(point)) ?? { point, begin: [], count: 0 };
+    there.begin.push(...begin);
+    there.count++;
+    at.set(keyOf(point), there);
+  };
   for (const piece of pieces) {
-    for (const end of [piece.from, piece.to]) {
-      const key = keyOf(end);
-      const there = at.get(key);
-      if (there) there.push(piece);
-      else at.set(key, [piece]);
-    }
+    meet(piece.from, piece);
+    meet(piece.to);
   }
   return at;
 }
 
-/** The paths that pieces make from one point where not just two meet to the next; a closed one ends where it began. */
-export function pathsOf<P extends Piece>(
-  pieces: readonly P[],
-): { readonly points: Point[]; readonly pieces: P[] }[] {
-  const at = meetings(pieces);
-  const done = new Set<P>();
-  const follow = (start: P): { points: Point[]; pieces: P[] } => {
-    const path = [start];
-    done.add(start);
-    for (;;) {
-      const last = path.at(-1) ?? start;
-      const next = at.get(keyOf(last.to));
-      const other = next?.length === 2 ? next.find((piece) => piece !== last) : undefined;
-      if (!other || done.has(other) || keyOf(other.from) !== keyOf(last.to)) break;
-      done.add(other);
-      path.push(other);
+/** The paths of pieces from one junction (or open end) to the next; a loop without any begins at a symbol and ends there. */
+export function pathsOf(pieces: readonly Piece[], at: ReadonlyMap<string, Meeting>): (readonly Piece[])[] {
+  const done = new Set<Piece>();
+  const passes = (point: Point): boolean => at.get(keyOf(point))?.count === 2;
+  const follow = (start: Piece): readonly Piece[] => {
+    const path: Piece[] = [];
+    for (let next: Piece | undefined = start; next && !done.has(next);) {
+      done.add(next);
+      path.push(next);
+      next = passes(next.to) ? at.get(keyOf(next.to))?.begin[0] : undefined;
     }
-    return { points: straight([start.from, ...path.map((piece) => piece.to)]), pieces: path };
+    return path;
   };
-  const begins = (piece: P): boolean => {
-    const there = at.get(keyOf(piece.from)) ?? [];
-    return (
-      there.length !== 2 || there.every((other) => other === piece || keyOf(other.to) !== keyOf(piece.from))
-    );
-  };
-  const first = pieces.filter(begins).map(follow);
-  // What is left is a loop without a junction: it begins at a symbol, never at a corner.
-  const rest = pieces.flatMap((piece) =>
-    done.has(piece) || piece.node !== undefined ? [] : [follow(piece)],
-  );
-  return [...first, ...rest];
+  const open = pieces.filter(({ from }) => !passes(from)).map(follow);
+  const closed = pieces.filter(({ node }) => node === undefined).map(follow);
+  return [...open, ...closed.filter((path) => path.length > 0)];
 }
 
-/** Without the points at which the path does not turn. */
-function straight(points: readonly Point[]): Point[] {
+/** The corners of a path, with its two ends. */
+export function cornersOf(path: readonly Piece[]): Point[] {
+  const points = [...path.slice(0, 1).map(({ from }) => from), ...path.map(({ to }) => to)];
   return points.filter((p, i) => {
-    const before = points[i - 1];
-    const after = points[i + 1];
+    const [before, after] = [points[i - 1], points[i + 1]];
     if (!before || !after) return true;
     return !((before.x === p.x && p.x === after.x) || (before.y === p.y && p.y === after.y));
   });
+}
+
+/** The wires of a path, each from one symbol (or junction) to the next. */
+export function wiresOf(path: readonly Piece[]): (readonly Piece[])[] {
+  const wires: Piece[][] = [];
+  path.forEach((piece, i) => {
+    if (piece.node === undefined) return;
+    if (i > 0 && path[i - 1]?.node !== undefined) wires.at(-1)?.push(piece);
+    else wires.push([piece]);
+  });
+  return wires;
 }

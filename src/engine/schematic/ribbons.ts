@@ -12,6 +12,8 @@ export interface Ribbons {
 
 /** Ribbons thinner than this are not drawn, nor do they have an arrowhead. */
 const thinnest = 0.01;
+/** The breadth of the chevron cut out in front of an arrowhead. */
+const cut = 2;
 
 interface Prepared {
   readonly shares: readonly (readonly [index: number, sign: number])[];
@@ -29,17 +31,18 @@ const round = (x: number): number => Math.round(x * 100) / 100;
  */
 function arrowhead({ at: { x, y }, turn }: Arrow, half: number, flows: 1 | -1): string {
   const side = half + 4.5;
-  const reach = 5 + half / 2;
-  const way = (turn < 180 ? 1 : -1) * flows;
-  const [tip, tail] = [way * reach, -way * reach];
-  const edge = way * (reach - (2 * reach * half) / side);
-  const cut = way * 2;
-  const broad = -way * half;
-  return turn % 180 === 0
-    ? `M${round(x + tip)} ${y}L${round(x + tail)} ${round(y + way * side)}V${round(y - way * side)}Z` +
-        `M${round(x + tip)} ${y}L${round(x + edge)} ${round(y - broad)}H${round(x + edge + cut)}L${round(x + tip + cut)} ${y}L${round(x + edge + cut)} ${round(y + broad)}H${round(x + edge)}Z`
-    : `M${x} ${round(y + tip)}L${round(x - way * side)} ${round(y + tail)}H${round(x + way * side)}Z` +
-        `M${x} ${round(y + tip)}L${round(x + broad)} ${round(y + edge)}V${round(y + edge + cut)}L${x} ${round(y + tip + cut)}L${round(x - broad)} ${round(y + edge + cut)}V${round(y + edge)}Z`;
+  const tip = 5 + half / 2;
+  const edge = tip - (2 * tip * half) / side;
+  const way = turn < 180 ? flows : -flows;
+  const point = (ahead: number, aside: number): string =>
+    turn % 180 === 0
+      ? `${round(x + way * ahead)} ${round(y + way * aside)}`
+      : `${round(x - way * aside)} ${round(y + way * ahead)}`;
+  return (
+    `M${point(tip, 0)}L${point(-tip, side)}L${point(-tip, -side)}Z` +
+    `M${point(tip, 0)}L${point(edge, half)}L${point(edge + cut, half)}L${point(tip + cut, 0)}` +
+    `L${point(edge + cut, -half)}L${point(edge, -half)}Z`
+  );
 }
 
 const isLevel = (p: Point | undefined, q: Point | undefined): boolean => p?.y === q?.y;

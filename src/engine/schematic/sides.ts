@@ -13,25 +13,27 @@ export interface Sides {
 
 /** Every way to share the parts of a loop out among its sides: the main side has one at least, the two beside it about as many. */
 export function shareOut(tree: Series, measure: Measure): Sides[] {
-  const [first, ...parts] = tree.parts;
-  const square: Measure = { ...measure, axis: measure.axis === 'h' ? 'v' : 'h' };
-  const blocks = (by: Measure, hanging = false): Block[] => parts.map((part) => blockOf(part, by, hanging));
-  const supply = chain(tree, first ? [blockOf(first, { ...measure, left: true })] : []);
+  const square = { ...measure, upright: !measure.upright };
+  const blocks = (by: Measure, hanging = false): Block[] =>
+    tree.parts.map((part) => blockOf(part, by, hanging));
   const leads = blocks(square);
   const mains = blocks(measure);
   const alone = blocks(measure, true);
   const tails = blocks({ ...square, left: true });
+  const supply = chain(blocks({ ...measure, left: true }).slice(0, 1));
+  const count = tree.parts.length;
   const ways: Sides[] = [];
-  for (let i = 0; i < parts.length; i++) {
-    for (let j = Math.max(0, i - 4); j <= i + 4 && i + j < parts.length; j++) {
-      const last = parts.length - j;
-      const single = last - i === 1;
+  for (let first = 1; first < count; first++) {
+    for (let last = count; last > first; last--) {
+      if (Math.abs(first - 1 - (count - last)) > 4) continue;
+      const single = last - first === 1;
+      const main = chain((single ? alone : mains).slice(first, last));
       ways.push({
         supply,
-        lead: chain(tree, leads.slice(0, i)),
-        main: chain(tree, (single ? alone : mains).slice(i, last)),
-        tail: chain(tree, tails.slice(last)),
-        whole: single && parts[i]?.kind === 'parallel',
+        lead: chain(leads.slice(1, first), main.from),
+        main,
+        tail: chain(tails.slice(last), main.to),
+        whole: single && main.parts[0]?.kind === 'parallel',
       });
     }
   }

@@ -1,25 +1,18 @@
 import type { NodeWires, Point } from './drawing.ts';
-import { keyOf, meetings, pathsOf } from './net.ts';
-import type { Piece } from './place.ts';
+import { cornersOf, wiresOf, type Meeting } from './net.ts';
+import type { Piece } from './page.ts';
 
-/** The wires of each node, with a dot wherever three or more pieces meet. */
-export function wiresOf(pieces: readonly Piece[]): NodeWires[] {
-  const nodes = new Map<string, Piece[]>();
-  for (const piece of pieces) {
-    if (piece.node === undefined) continue;
-    const there = nodes.get(piece.node);
-    if (there) there.push(piece);
-    else nodes.set(piece.node, [piece]);
+/** The wires of each node, with a dot wherever three or more of their pieces meet. */
+export function nodesOf(paths: readonly (readonly Piece[])[], at: ReadonlyMap<string, Meeting>): NodeWires[] {
+  const nodes = new Map<string, { node: string; lines: Point[][]; dots: Point[] }>();
+  const nodeAt = (node: string): { lines: Point[][]; dots: Point[] } => {
+    const found = nodes.get(node) ?? { node, lines: [], dots: [] };
+    nodes.set(node, found);
+    return found;
+  };
+  for (const wire of paths.flatMap(wiresOf)) nodeAt(wire[0]?.node ?? '').lines.push(cornersOf(wire));
+  for (const { point, begin, count } of at.values()) {
+    if (count > 2) nodeAt(begin[0]?.node ?? '').dots.push(point);
   }
-  return [...nodes].map(([node, own]) => ({
-    node,
-    lines: pathsOf(own).map((path) => path.points),
-    dots: dotsOf(own),
-  }));
-}
-
-function dotsOf(pieces: readonly Piece[]): Point[] {
-  const at = meetings(pieces);
-  const points = new Map(pieces.flatMap(({ from, to }) => [from, to].map((point) => [keyOf(point), point])));
-  return [...points].flatMap(([key, point]) => ((at.get(key)?.length ?? 0) > 2 ? [point] : []));
+  return [...nodes.values()];
 }
