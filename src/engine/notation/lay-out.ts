@@ -91,7 +91,7 @@ export function layOut(cursor: Cursor, { chain, placed, ends }: Line): Circuit {
     const ids = [...spans.keys()].map((item) => item.label.text);
     if (waiting.some((other) => other.label.text === id))
       cursor.note(label, mistake('across itself', label.text));
-    else if (place.across && !cursor.labels.has(id)) {
+    else if (place.across && cursor.tokens.filter(({ text }) => text === id).length === 1) {
       cursor.note(place.across, { code: 'no such component', data: { id, suggestion: nearest(id, ids) } });
     }
   }
