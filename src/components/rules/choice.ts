@@ -25,7 +25,8 @@ const plain = (word: string): string =>
 export function choiceOf(text: string, all: readonly Rule[]): Choice {
   const words = text.split(/[\s,]+/).filter(Boolean);
   if (words.length === 0) return { rules: all };
-  const named = (word: string): readonly Rule[] => all.filter((rule) => plain(rule).startsWith(plain(word)));
+  const named = (word: string): readonly Rule[] =>
+    all.filter((rule) => plain(word) && plain(rule).startsWith(plain(word)));
   const wanted = words.flatMap(named);
   const found = words.find((word) => named(word).length === 0);
   return {

@@ -141,7 +141,7 @@ describe('a meter is heard', () => {
     it(`without a finding of axe in ${name}`, async () => {
       await emulateFeatures(features);
       const made = await bench(line, { of: 'A2' });
-      made.page.style.colorScheme = 'light dark';
+      Object.assign(made.page.style, { colorScheme: 'light dark', background: 'Canvas' });
       await expect(made.element).to.be.accessible();
       await made.show('B1 6 V + A2');
       await settled();

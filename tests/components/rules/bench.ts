@@ -17,12 +17,19 @@ export function bench(
   return besideBoard<RheoletRules>('rheolet-rules', circuit, attributes);
 }
 
+/** An equation as one would type it: formulae have no blanks in their text. */
+const typed = (formulae: string): string =>
+  formulae
+    .replace(/\s/g, '')
+    .replace(/[=+−×<]/g, ' $& ')
+    .replace(/(\d)([AVΩW])(?= |$)/g, '$1 $2');
+
 /** The places where rules hold: symbols, numbers, verdict. */
 export function held(made: RulesBench): string[][] {
   const [symbols, numbers, verdicts] = ['symbols', 'numbers', 'verdict'].map((part) =>
     made.texts(`[part=${part}]`),
   );
-  return symbols!.map((text, place) => [text, numbers![place]!, verdicts![place]!]);
+  return symbols!.map((text, place) => [typed(text), typed(numbers![place]!), verdicts![place]!]);
 }
 
 /** The line that has the focus. */

@@ -51,7 +51,7 @@ describe('the rule checker shows each rule where it holds, in symbols and in num
     const made = await bench(pump, { rules: 'series-p.d.' });
     made.board.set('R1', '18');
     await settled();
-    expect(held(made)).to.deep.equal([['VB1 = VR1 + VR2', '12.00 V = 6.00 V + 6.00 V', 'holds']]);
+    expect(held(made)).to.deep.equal([['VB1 = VR1 + VR2', '12.0 V = 6.0 V + 6.0 V', 'holds']]);
   });
 
   it('in the class’s own words, letter and decimal sign', async () => {
