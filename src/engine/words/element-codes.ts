@@ -52,4 +52,5 @@ export interface ElementData {
   'unknown rule': { readonly found: string; readonly suggestion: string };
   holds: { readonly rounded: boolean };
   'do not apply': { readonly count: number };
+  total: Record<never, never>;
 }
