@@ -73,7 +73,10 @@ export function readProperties(cursor: Cursor, label: Token, kind: Kind): Proper
     const found = cursor.since(start);
     const cells = count ? Number(count.text) : 1;
     if (!(Number.isInteger(cells) && cells > 0 && cells <= cellLimit)) {
-      cursor.halt(start, { code: 'out of range', data: { found, low: '1', high: `${cellLimit}` } });
+      cursor.halt(start, {
+        code: 'out of range',
+        data: { found: count?.text ?? '', low: '1', high: `${cellLimit}` },
+      });
     }
     if (count) keep(start, '×', cells);
     if (negative && kind !== 'supply') {
@@ -91,7 +94,10 @@ export function readProperties(cursor: Cursor, label: Token, kind: Kind): Proper
     cursor.expect('%', 'percent', '%');
     const value = token.number?.value ?? new Fraction(0);
     if (value.n === 0n || value.compare(100) >= 0) {
-      cursor.halt(token, { code: 'out of range', data: { found: token.text, low: '0', high: '100' } });
+      cursor.halt(token, {
+        code: 'out of range',
+        data: { found: `${token.text}%`, low: '0%', high: '100%' },
+      });
     }
     keep(start, '±', value);
   };
