@@ -1,0 +1,58 @@
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import { parseCircuit } from '../../../src/engine/notation/index.ts';
+import { drawSchematic, textSize, type Drawing } from '../../../src/engine/schematic/index.ts';
+import { drawings } from './random-drawings.ts';
+
+/** Advance widths of DejaVu Sans 2.37 (a free font, wider than the usual system fonts) in 1/2048 of its size, as a browser measures them. */
+const rows: readonly (readonly [letters: string, widths: string])[] = [
+  [
+    'ABCDEFGHIJKLMNOPQRSTUVWXYZ',
+    '1401 1405 1430 1577 1294 1178 1587 1540 604 604 1343 1141 1767 1532 1612 1235 1612 1423 1300 1251 1499 1401 2025 1403 1251 1403',
+  ],
+  [
+    'abcdefghijklmnopqrstuvwxyz',
+    '1255 1300 1126 1300 1260 721 1300 1298 569 569 1186 569 1995 1298 1253 1300 1300 842 1067 803 1298 1212 1675 1212 1212 1075',
+  ],
+  ['0123456789', '1303 1303 1303 1303 1303 1303 1303 1303 1303 1303'],
+  ['.,?/-±%Ωµ\u202f ', '651 651 1087 690 739 1716 1946 1565 1303 409 651'],
+];
+const advance = new Map(
+  rows.flatMap(([letters, widths]) => {
+    const numbers = widths.split(' ').map(Number);
+    return Array.from(letters, (letter, i) => [letter, numbers[i] ?? NaN] as const);
+  }),
+);
+const widthOf = (text: string): number =>
+  (Array.from(text, (letter) => advance.get(letter) ?? NaN).reduce((a, b) => a + b, 0) / 2048) * textSize;
+
+function drawn(line: string): Drawing {
+  const drawing = drawSchematic(parseCircuit(line));
+  if (drawing.kind === 'irreducible') throw new Error(drawing.reason);
+  return drawing;
+}
+
+test('every label and value has room for its text in a wide font', () => {
+  for (const { drawing } of drawings()) {
+    for (const { text, box } of drawing.labels)
+      assert.ok(box.width >= widthOf(text), `${text}: ${box.width}`);
+  }
+});
+
+test('every letter and digit has room', () => {
+  for (const letter of 'ABCDEFGHIJKLMNOPQRSTUVWXYZ') {
+    for (const small of 'abcdefghijklmnopqrstuvwxyz') {
+      const label = `${letter}${small}${small}${small}0`;
+      const [box] = drawn(`resistor ${label} 5 MΩ`).labels.map((each) => each.box);
+      assert.ok(box && box.width >= widthOf(label), label);
+    }
+  }
+});
+
+test('a slider has room for the text of every setting', () => {
+  const line = (value: string): string => `B1 6 V + R1 [0.5..100 step 0.25] ${value} kΩ`;
+  for (const value of ['0.5', '88.75', '100']) {
+    const label = drawn(line(value)).labels.find(({ id, role }) => id === 'R1' && role === 'value');
+    assert.ok(label && label.box.width >= widthOf('88.75\u202fkΩ'));
+  }
+});
