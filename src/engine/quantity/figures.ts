@@ -1,4 +1,4 @@
-import { Fraction } from './fraction.ts';
+import type { Fraction } from './fraction.ts';
 
 /** A value rounded to some significant figures: digits × 10^exponent, both exact. */
 interface Figures {
@@ -62,9 +62,13 @@ export function significant(value: Fraction | number, figures: number, shift = 0
 
 /** The value times 10^shift with so many decimals, rounded half away from zero. */
 export function fixed(value: Fraction | number, decimals: number, shift = 0): string {
-  const exact = new Fraction(value);
-  const up = 10n ** BigInt(Math.abs(decimals + shift));
-  const numerator = decimals + shift < 0 ? exact.n : exact.n * up;
-  const denominator = decimals + shift < 0 ? exact.d * up : exact.d;
-  return plain(exact.s < 0n, (2n * numerator + denominator) / (2n * denominator), -decimals);
+  const power = decimals + shift;
+  if (typeof value === 'number') {
+    // Not by way of a fraction: finding the one that a float stands for takes a hundred times as long.
+    return plain(value < 0, BigInt(Math.round(Math.abs(value) * 10 ** power)), -decimals);
+  }
+  const up = 10n ** BigInt(Math.abs(power));
+  const numerator = power < 0 ? value.n : value.n * up;
+  const denominator = power < 0 ? value.d * up : value.d;
+  return plain(value.s < 0n, (2n * numerator + denominator) / (2n * denominator), -decimals);
 }
