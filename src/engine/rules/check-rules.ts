@@ -1,14 +1,14 @@
 import type { Circuit } from '../circuit/index.ts';
 import { solveExact, type Readings } from '../solve/index.ts';
 import type { Said } from '../words/index.ts';
-import { fails } from './check.ts';
+import type { Found } from './found.ts';
 import { junctionLaw, loopLaw, ohmsLaw, powerBalance } from './laws.ts';
 import { parallelCurrent, parallelResistance, parallelVoltage } from './parallel.ts';
-import type { Rule, RuleCheck, Value } from './rule-check.ts';
+import type { Equation, Rule, RuleCheck, Value } from './rule-check.ts';
 import { seriesCurrent, seriesResistance, seriesVoltage } from './series.ts';
 import { Survey } from './survey.ts';
 
-const checkers: Readonly<Record<Rule, (survey: Survey) => readonly RuleCheck[]>> = {
+const checkers: Readonly<Record<Rule, (survey: Survey) => readonly Found[]>> = {
   'series current': seriesCurrent,
   'series p.d.': seriesVoltage,
   'series resistance': seriesResistance,
@@ -20,45 +20,44 @@ const checkers: Readonly<Record<Rule, (survey: Survey) => readonly RuleCheck[]>>
   'V = IR': ohmsLaw,
   'power balance': powerBalance,
 };
-const rules = Object.keys(checkers) as readonly Rule[];
 
-/** Why no rule at all applies. */
-function obstacle(circuit: Circuit, solution: Readings<Value>, { live }: Survey): Said | undefined {
+/** Why a rule applies nowhere, if what hinders it is no matter of places. */
+function obstacleOf(rule: Rule, circuit: Circuit, { solution, live, supplies }: Survey): Said | undefined {
   if (solution.status === 'faulty') return { code: 'circuit has a fault', data: {} };
-  if (live.length > 0) return undefined;
-  if (circuit.terminals) return { code: 'no path', data: {} };
-  const remark = solution.remarks.find(({ code }) => code === 'open loop');
-  return remark ?? { code: 'open loop', data: { switches: [] } };
+  if (live.length === 0) {
+    const [remark] = solution.remarks.filter(({ code }) => code === 'open loop');
+    return circuit.terminals
+      ? { code: 'no path', data: {} }
+      : (remark ?? { code: 'open loop', data: { switches: [] } });
+  }
+  return supplies.length > 0 || rule.endsWith('resistance') ? undefined : { code: 'not driven', data: {} };
 }
 
-/** Where a rule does not apply, whatever else there is: in a bridge, to a supply, or for want of parts. */
-function exceptions(
-  rule: Rule,
-  { bridge, supplies: [supply] }: Survey,
-  isEmpty: boolean,
-): readonly RuleCheck[] {
-  if (rule === 'V = IR' && supply)
-    return [fails(rule, [supply.id], { code: 'not a resistance', data: supply })];
-  if (bridge.length > 0 && /^(series|parallel)/.test(rule))
-    return [fails(rule, bridge, { code: 'bridge', data: { ids: bridge } })];
-  if (!isEmpty) return [];
-  return [
-    fails(rule, [], {
-      code: /^(parallel|junction)/.test(rule) ? 'only one path' : 'nothing to add',
-      data: {},
-    }),
+/** The quantities of an equation in any order, and how they are related: where these are the same, so is what is said. */
+const key = ({ form, relation, sides }: Equation): string =>
+  [
+    form,
+    relation,
+    ...sides
+      .map((side) =>
+        side
+          .map(({ name }) => name)
+          .sort()
+          .join(),
+      )
+      .sort(),
+  ].join('=');
+
+/** Every place of a rule, none said twice; and why it has none, or not everywhere. */
+function places(rule: Rule, survey: Survey): readonly Found[] {
+  const all = checkers[rule](survey);
+  const different = [
+    ...new Map(all.toReversed().map((one) => [one.equation ? key(one.equation) : one, one])).values(),
   ];
-}
-
-/** The quantities of an equation, whatever their order: where two have the same, the rule says the same. */
-function quantities({ substituted }: RuleCheck): string {
-  const sides = substituted?.sides.map((side) =>
-    side
-      .map(({ name }) => name)
-      .sort()
-      .join(),
-  );
-  return [substituted?.form, substituted?.relation, sides?.sort().join('=')].join();
+  const nowhere = { code: /^[pj]/.test(rule) ? 'only one path' : 'nothing to add', data: {} } as const;
+  const ids = /^(series|parallel)/.test(rule) ? survey.bridge : [];
+  if (ids.length > 0) different.unshift({ about: ids, why: { code: 'bridge', data: { ids } } });
+  return different.length > 0 ? different.reverse() : [{ about: [], why: nowhere }];
 }
 
 /**
@@ -70,15 +69,13 @@ export function checkRules(
   solution: Readings<Value> = solveExact(circuit),
 ): readonly RuleCheck[] {
   const survey = new Survey(circuit, solution);
-  const why = obstacle(circuit, solution, survey);
-  if (why) return rules.map((rule) => fails(rule, [], why));
-  return rules.flatMap((rule) => {
-    const isDriven = survey.supplies.length > 0 || rule.endsWith('resistance');
-    if (!isDriven) return [fails(rule, [], { code: 'not driven', data: {} })];
-    const checks = checkers[rule](survey);
-    const different = new Map(
-      checks.toReversed().map((check) => [check.substituted ? quantities(check) : check, check]),
+  return (Object.keys(checkers) as readonly Rule[]).flatMap((rule) => {
+    const obstacle = obstacleOf(rule, circuit, survey);
+    return (obstacle ? [{ about: [], why: obstacle }] : places(rule, survey)).map(
+      ({ about, why, equation }): RuleCheck => {
+        if (!equation) return { rule, about, status: 'does not apply', within: 0, why };
+        return { rule, about, substituted: equation, status: 'holds', within: survey.spread(equation), why };
+      },
     );
-    return [...[...different.values()].reverse(), ...exceptions(rule, survey, checks.length === 0)];
   });
 }

@@ -11,8 +11,8 @@ export interface RuleData extends RuleNames {
   'side by side': { readonly ids: readonly string[] };
   'one junction': { readonly ids: readonly string[] };
   'closed loop': { readonly ids: readonly string[] };
-  'has resistance': { readonly id: string };
-  'energy is kept': Record<never, never>;
+  resists: { readonly ids: readonly string[] };
+  'energy is kept': { readonly ids: readonly string[] };
 
   /** Two neighbours with a junction between. */
   'current splits': { readonly ids: readonly string[] };
@@ -22,7 +22,7 @@ export interface RuleData extends RuleNames {
   'supply inside': { readonly ids: readonly string[] };
   /** A branch without resistance takes the whole current. */
   bypassed: { readonly ids: readonly string[] };
-  'not a resistance': { readonly id: string };
+  'not resistance': { readonly ids: readonly string[] };
   'not driven': Record<never, never>;
 
   /** An operator in words. */

@@ -8,7 +8,8 @@ import {
   thinSpace,
   type Unit,
 } from '../quantity/index.ts';
-import { absolute, add, negate, parallel, product, total, zero } from './arithmetic.ts';
+import { absolute, add, negate, zero } from './arithmetic.ts';
+import { valueOf } from './equation.ts';
 import type { Equation, Term, Value } from './rule-check.ts';
 
 const units: Readonly<Record<string, Unit>> = { I: 'A', V: 'V', R: 'Ω', P: 'W' };
@@ -74,7 +75,7 @@ export function figuresOf(
   const scaleOf = (term: Term): Scale => (form === 'product' ? new Scale([term], figures) : shared);
   const [whole = zero, ...others] = sides.map((side) => {
     const written = side.map((term) => ({ ...term, value: scaleOf(term).rounded(term.value) }));
-    return form === 'sum' ? total(written) : form === 'product' ? product(written) : parallel(written);
+    return valueOf(form, written);
   });
   // A sum closes to the last figure; a product, or a sum of reciprocals, when it rounds to what is written.
   const first = sides[0]?.[0];

@@ -1,98 +1,86 @@
 import { junctions, loops } from '../topology/index.ts';
-import { product } from './arithmetic.ts';
-import { balance, holds, spread, spreadOf } from './check.ts';
-import type { Equation, RuleCheck } from './rule-check.ts';
-import { telling } from './block.ts';
+import { telling, type Block } from './block.ts';
+import { balance, flipped, magnitudes } from './equation.ts';
+import { found, type Found } from './found.ts';
 import type { Survey } from './survey.ts';
-import { flipped, isBare, magnitudes } from './terms.ts';
 
-/** The junction law, Kirchhoff's first: as much current flows in as out. Where two junctions say the same, the plainer one. */
-export function junctionLaw(survey: Survey): readonly RuleCheck[] {
-  const largest = survey.largest('I');
+const isSupply = ({ supplies }: Block): boolean => supplies.length > 0;
+const joins = ({ voltage }: Block): boolean => voltage.length === 0;
+
+/**
+ * The junction law, Kirchhoff's first: as much current flows in as out. Of two junctions that say the same because their
+ * branches are the same, the one where more of the branches show their ammeters.
+ */
+export function junctionLaw(survey: Survey): readonly Found[] {
+  const { live, blocks } = survey;
   const told = new Map<string, string>();
-  for (const { parts } of survey.chains) {
-    const [best] = telling(parts)?.ends ?? [];
-    for (const { component } of parts) if (component && best) told.set(component.id, best);
+  for (const { tree, parts } of blocks) {
+    const best = tree.kind === 'series' && telling(parts)?.first;
+    if (best) for (const part of parts) told.set(part.first, best);
   }
-  const checks = junctions({ components: survey.live }).map(({ ends }) => {
-    const ids = ends.map(({ id }) => id);
-    const away = ends.flatMap(({ id, end }) => {
-      const component = survey.components.get(id);
-      return component ? survey.terms.current(component, end === 'to') : [];
-    });
-    const equation = balance([], away);
-    const check = holds(
-      'junction law',
-      ids,
-      equation,
-      { code: 'one junction', data: { ids } },
-      spreadOf(equation, largest),
+  const best = (ids: readonly string[]): readonly string[] => ids.map((id) => told.get(id) ?? id);
+  const shown = (ids: readonly string[]): number => best(ids).filter((id) => ids.includes(id)).length;
+  const places = junctions({ components: live }).map(({ ends, node }) => {
+    const steps = ends.map(({ id, end }) =>
+      survey.step({ kind: 'component', id, reversed: end === 'to', from: node, to: node }),
     );
-    const best = ids.map((id) => told.get(id) ?? id);
-    return { check, key: best.toSorted().join(), borrowed: best.filter((id) => !ids.includes(id)).length };
+    const about = ends.map(({ id }) => id);
+    return { steps, shown: shown(about), key: best(about).toSorted().join() };
   });
-  const plainest = checks.toSorted((a, b) => b.borrowed - a.borrowed);
-  const different = new Map(plainest.map(({ key, check }) => [key, check]));
-  return checks.flatMap(({ check }) => ([...different.values()].includes(check) ? check : []));
+  const plain = new Map(places.toSorted((a, b) => a.shown - b.shown).map((place) => [place.key, place]));
+  return places
+    .filter((place) => plain.get(place.key) === place)
+    .map(({ steps }) =>
+      found(
+        'one junction',
+        steps,
+        balance(
+          [],
+          steps.flatMap(({ current }) => current),
+        ),
+      ),
+    );
 }
 
 /** The loop law, Kirchhoff's second: round a loop, what the supplies lift the others drop. */
-export function loopLaw(survey: Survey): readonly RuleCheck[] {
-  const largest = survey.largest('V');
-  return loops({ components: survey.live }).flatMap((loop) => {
-    const ids = loop.map(({ id }) => id);
-    const steps = loop.flatMap(({ id, reversed }) => {
-      const component = survey.components.get(id);
-      return component
-        ? [{ isSupply: component.kind === 'supply', terms: survey.terms.voltage(component, reversed) }]
-        : [];
-    });
-    const of = (supplies: boolean) =>
-      steps.flatMap(({ isSupply, terms }) => (isSupply === supplies ? terms : []));
-    const equation = balance(flipped(of(true)), of(false));
-    if (equation.sides.some((side) => side.length === 0)) return [];
-    return holds(
-      'loop law',
-      ids,
-      equation,
-      { code: 'closed loop', data: { ids } },
-      spreadOf(equation, largest),
-    );
+export const loopLaw = (survey: Survey): readonly Found[] =>
+  loops({ components: survey.live }).flatMap((loop) => {
+    const steps = loop.map((step) => survey.step(step));
+    const over = (some: readonly Block[]) => some.flatMap(({ voltage }) => voltage);
+    const rises = flipped(over(steps.filter(isSupply)));
+    const drops = over(steps.filter((step) => !isSupply(step)));
+    return rises.length + drops.length > 1 ? found('closed loop', steps, balance(rises, drops)) : [];
   });
-}
 
-/** V = IR for whatever has a resistance: its p.d. is its current times its resistance. */
-export function ohmsLaw(survey: Survey): readonly RuleCheck[] {
-  const { live, terms } = survey;
-  const largest = survey.largest('V');
-  return live.flatMap((component) => {
-    const { id, kind } = component;
-    if (kind === 'supply' || isBare(component)) return [];
-    const voltage = magnitudes(terms.voltage(component, false));
-    const factors = [...magnitudes(terms.current(component, false)), terms.resistance(component)];
-    const equation: Equation = { form: 'product', relation: 'equal', sides: [voltage, factors] };
-    const within = spread([product(voltage), product(factors)], largest);
-    return holds('V = IR', [id], equation, { code: 'has resistance', data: { id } }, within);
-  });
-}
+/** The live components one by one, each along itself. */
+const steps = (survey: Survey): readonly Block[] =>
+  survey.live.map(({ id, from, to }) => survey.step({ kind: 'component', id, reversed: false, from, to }));
+
+/** V = IR for whatever has a resistance, and no other law for a supply. */
+export const ohmsLaw = (survey: Survey): readonly Found[] => {
+  const all = steps(survey);
+  const some = all.filter((step) => !isSupply(step) && !joins(step));
+  return [
+    ...some.map((step) =>
+      found('resists', [step], {
+        form: 'product',
+        relation: 'equal',
+        sides: [magnitudes(step.voltage), [...magnitudes(step.current), step.resistance]],
+      }),
+    ),
+    ...all
+      .filter(isSupply)
+      .slice(0, 1)
+      .map((step) => found('not resistance', [step])),
+  ];
+};
 
 /** The balance of power: what the supplies give, the others take. */
-export function powerBalance(survey: Survey): readonly RuleCheck[] {
-  const { live, terms, supplies } = survey;
-  const taken = live.filter((component) => component.kind !== 'supply' && !isBare(component));
-  const equation = balance(
-    supplies.map((supply) => terms.power(supply)),
-    taken.map((component) => terms.power(component)),
-  );
-  const about = [...supplies, ...taken].map(({ id }) => id);
+export function powerBalance(survey: Survey): readonly Found[] {
+  const all = steps(survey).filter((step) => !joins(step));
+  const power = (some: readonly Block[]) =>
+    some.flatMap(({ component }) => (component ? survey.read('P', component) : []));
+  const taken = all.filter((step) => !isSupply(step));
   if (taken.length === 0) return [];
-  return [
-    holds(
-      'power balance',
-      about,
-      equation,
-      { code: 'energy is kept', data: {} },
-      spreadOf(equation, survey.largest('P')),
-    ),
-  ];
+  return [found('energy is kept', all, balance(power(all.filter(isSupply)), power(taken)))];
 }

@@ -1,80 +1,118 @@
-import type { Circuit, Component } from '../circuit/index.ts';
+import { resistanceOf, type Circuit, type Component } from '../circuit/index.ts';
 import type { Readings } from '../solve/index.ts';
-import { electrical, looksOn } from '../topology/index.ts';
-import { multiply, total } from './arithmetic.ts';
-import { blocksOf, type Block } from './block.ts';
-import { spread } from './check.ts';
-import type { Term, Value } from './rule-check.ts';
-import { Terms } from './terms.ts';
+import { electrical, looksOn, type Single, type Tree } from '../topology/index.ts';
+import { add, negate, zero } from './arithmetic.ts';
+import { bears, together, type Block } from './block.ts';
+import { flipped, valueOf } from './equation.ts';
+import type { Equation, Term, Value } from './rule-check.ts';
+
+/** Whether a block closes on itself through its first part, a supply. */
+export const isClosed = ({ tree }: Block): boolean => tree.kind === 'series' && tree.from === tree.to;
 
 /** A circuit looked over: all that the rules go by. */
 export class Survey {
   readonly solution: Readings<Value>;
-  readonly terms: Terms;
   /** The components that a current can flow in. */
   readonly live: readonly Component[];
-  readonly components: ReadonlyMap<string, Component>;
   /** The supplies among them. */
   readonly supplies: readonly Component[];
+  /** Those in bridges. */
   readonly bridge: readonly string[];
   /** Ideal voltmeters. */
-  readonly lookingOn: readonly Component[];
-  /** All blocks, each before its parts; those in series, and those in parallel. */
+  readonly watching: readonly Component[];
+  /** All blocks, each before its parts. */
   readonly blocks: readonly Block[];
-  readonly chains: readonly Block[];
-  readonly groups: readonly Block[];
   /** The block that a block is a part of. */
   readonly around: ReadonlyMap<Block, Block>;
+  readonly #components: ReadonlyMap<string, Component>;
 
   constructor(circuit: Circuit, solution: Readings<Value>) {
     const { live, trees, bridge } = electrical(circuit);
     this.solution = solution;
-    this.terms = new Terms(solution);
     this.live = live;
     this.supplies = live.filter(({ kind }) => kind === 'supply');
     this.bridge = bridge;
-    this.components = new Map(live.map((component) => [component.id, component]));
-    const { blocks, around } = blocksOf(trees, this.components, this.terms);
-    this.lookingOn = circuit.components.filter(looksOn);
-    this.blocks = blocks;
-    this.chains = blocks.filter(({ tree }) => tree.kind === 'series');
-    this.groups = blocks.filter(({ tree }) => tree.kind === 'parallel');
+    this.watching = circuit.components.filter(looksOn);
+    this.#components = new Map(circuit.components.map((component) => [component.id, component]));
+
+    const order: Tree[] = [];
+    const pending = trees.toReversed();
+    for (let tree = pending.pop(); tree; tree = pending.pop()) {
+      order.push(tree);
+      if (tree.kind !== 'component') for (const part of tree.parts.toReversed()) pending.push(part);
+    }
+    // From the leaves up, without recursion, so that any depth will do.
+    const built = new Map<Tree, Block>();
+    const around = new Map<Block, Block>();
+    for (const tree of order.toReversed()) {
+      const block =
+        tree.kind === 'component'
+          ? this.step(tree)
+          : together(
+              tree,
+              tree.parts.flatMap((part) => built.get(part) ?? []),
+            );
+      for (const part of block.parts) around.set(part, block);
+      built.set(tree, block);
+    }
+    this.blocks = order.flatMap((tree) => built.get(tree) ?? []);
     this.around = around;
   }
 
-  /** The largest value that a quantity of a letter has in the circuit; 1 where all are 0. */
-  largest(letter: 'I' | 'V' | 'P'): number {
-    const values = this.live.map(({ id }) =>
-      Math.abs(Number(this.solution.quantity(`${letter}_${id}`) ?? 0)),
-    );
-    const most = values.reduce((a, b) => Math.max(a, b), 0);
-    return most > 0 ? most : 1;
+  /** A step of a walk through one component. What a supply delivers leaves it at `from`. */
+  step(tree: Single): Block {
+    const { id, reversed, from, to } = tree;
+    const component = this.#components.get(id) ?? { kind: 'wire', id, from, to };
+    const isSupply = component.kind === 'supply';
+    const turned = (terms: readonly Term[], isTurned: boolean): readonly Term[] =>
+      isTurned ? flipped(terms) : terms;
+    const joins = !isSupply && component.kind !== 'resistor' && Number(resistanceOf(component)) === 0;
+    const isEmf = isSupply && !component.internalResistance;
+    return {
+      tree,
+      parts: [],
+      component,
+      label: id,
+      first: id,
+      last: id,
+      count: 1,
+      supplies: isSupply ? [id] : [],
+      current: turned([this.read('I', component)], reversed !== isSupply),
+      voltage: joins ? [] : turned([this.read('V', component, isEmf)], reversed),
+      resistance: this.read('R', component, true),
+    };
   }
 
-  /** The supply that a block lies straight across, alone but for what drops nothing, if it does. */
+  /** A quantity of a component, which its being hidden hides where it is its own value. */
+  read(letter: 'I' | 'V' | 'R' | 'P', { id, hidden }: Component, isOwn = false): Term {
+    const name = `${letter}_${id}`;
+    return { name, value: this.solution.quantity(name) ?? zero, ...(isOwn && hidden && { hidden }) };
+  }
+
+  /** The supply that a block lies straight across, alone but for what only joins, if it does. */
   across(block: Block): Block | undefined {
     const chain = this.around.get(block);
     if (!chain || !isClosed(chain)) return undefined;
     const [supply, ...rest] = chain.parts;
-    return rest.every((part) => part === block || part.voltage.length === 0) ? supply : undefined;
+    return rest.every((part) => part === block || !bears(part)) ? supply : undefined;
   }
 
-  /** `R_total`, where a block is all that is outside the one supply, or between the terminals. */
-  totalName(block: Block): string | undefined {
+  /** The resistance of a block: `R_total`, where that is all outside the one supply or between the terminals. */
+  resistance(block: Block): Term {
     const isPassive = this.supplies.length === 0 && !this.around.has(block);
-    const isAll = isPassive || isClosed(block) || this.across(block) !== undefined;
-    const isDefined = this.bridge.length === 0 && this.solution.totalResistance() !== undefined;
-    return isAll && isDefined ? 'R_total' : undefined;
+    const value = this.solution.totalResistance();
+    const isTotal = isPassive || isClosed(block) || this.across(block);
+    if (!isTotal || this.bridge.length > 0 || value === undefined) return block.resistance;
+    return { ...block.resistance, name: 'R_total', value };
   }
 
-  /** How far the p.d. across a block differs from its current times its resistance, or its resistance from the total one. */
-  measured({ name, value }: Term, voltage: readonly Term[], current: readonly Term[]): number {
-    if (this.supplies.length > 0)
-      return spread([total(voltage), multiply(total(current), value)], this.largest('V'));
-    const whole = name === 'R_total' ? this.solution.totalResistance() : undefined;
-    return spread([value, whole ?? value], Number(value));
+  /** How far the sides of an equation differ, relative to the largest quantity of its kind in the circuit. */
+  spread({ form, relation, sides }: Equation): number {
+    const [first = zero, ...others] = sides.map((side) => valueOf(form, side));
+    const letter = sides[0]?.[0]?.name.charAt(0) as 'I' | 'V' | 'P' | 'R';
+    const all = letter === 'R' ? [first] : this.live.map((component) => this.read(letter, component).value);
+    const scale = Math.max(...all.map((value) => Math.abs(Number(value))));
+    const away = others.map((value) => Math.abs(Number(add(value, negate(first)))));
+    return relation === 'less' || scale === 0 ? 0 : Math.max(...away) / scale;
   }
 }
-
-/** Whether a block closes on itself through its first part, a supply. */
-export const isClosed = ({ tree }: Block): boolean => tree.kind === 'series' && tree.from === tree.to;

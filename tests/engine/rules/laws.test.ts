@@ -1,13 +1,11 @@
 import assert from 'node:assert/strict';
 import { describe, it } from 'node:test';
-import fc from 'fast-check';
 import { Fraction } from '../../../src/engine/quantity/index.ts';
 import { checkRules, type Equation, type Rule, type RuleCheck } from '../../../src/engine/rules/index.ts';
 import { solve, solveExact, type ExactSolution } from '../../../src/engine/solve/index.ts';
 import { blockResistance } from './block-name.ts';
-import { random } from './random-circuit.ts';
+import { everySample } from './samples.ts';
 
-const runs = { numRuns: 2000 };
 const rules: readonly Rule[] = [
   'series current',
   'series p.d.',
@@ -40,117 +38,96 @@ function reading(name: string, solution: ExactSolution): Fraction | undefined {
 
 describe('the rules of a random circuit', () => {
   it('each appear at least once, about components that there are, with a reason', () => {
-    fc.assert(
-      fc.property(random, (circuit) => {
-        const checks = checkRules(circuit);
-        const ids = new Set(circuit.components.map(({ id }) => id));
-        for (const rule of rules)
-          assert.ok(
-            checks.some((check) => check.rule === rule),
-            rule,
-          );
-        for (const check of checks) {
-          assert.ok(rules.includes(check.rule));
-          assert.ok(
-            check.about.every((id) => ids.has(id)),
-            check.about.join(),
-          );
-          assert.equal(new Set(check.about).size, check.about.length, `${check.rule}: ${check.about.join()}`);
-          assert.equal(check.status === 'holds', check.substituted !== undefined);
-        }
-      }),
-      runs,
-    );
+    everySample(({ circuit, checks }) => {
+      const ids = new Set(circuit.components.map(({ id }) => id));
+      for (const rule of rules)
+        assert.ok(
+          checks.some((check) => check.rule === rule),
+          rule,
+        );
+      for (const check of checks) {
+        assert.ok(rules.includes(check.rule));
+        assert.ok(
+          check.about.every((id) => ids.has(id)),
+          check.about.join(),
+        );
+        assert.equal(new Set(check.about).size, check.about.length, `${check.rule}: ${check.about.join()}`);
+        assert.equal(check.status === 'holds', check.substituted !== undefined);
+      }
+    });
   });
 
   it('hold exactly on exact readings', () => {
-    fc.assert(
-      fc.property(random, (circuit) => {
-        for (const { equation, rule, within } of holding(checkRules(circuit))) {
-          assert.equal(within, 0, rule);
-          const values = equation.sides.map((_, index) => side(equation, index));
-          for (const value of values.slice(1)) {
-            assert.ok(
-              equation.relation === 'less' ? values[0]?.compare(value) === -1 : values[0]?.equals(value),
-              rule,
-            );
-          }
+    everySample(({ checks }) => {
+      for (const { equation, rule, within } of holding(checks)) {
+        assert.equal(within, 0, rule);
+        const values = equation.sides.map((_, index) => side(equation, index));
+        for (const value of values.slice(1)) {
+          assert.ok(
+            equation.relation === 'less' ? values[0]?.compare(value) === -1 : values[0]?.equals(value),
+            rule,
+          );
         }
-      }),
-      runs,
-    );
+      }
+    });
   });
 
   it('have the readings of the solution as their numbers, and blocks the resistance that their names tell', () => {
-    fc.assert(
-      fc.property(random, (circuit) => {
-        const solution = solveExact(circuit);
-        for (const { equation } of holding(checkRules(circuit, solution))) {
-          for (const { name, value } of equation.sides.flat()) {
-            const expected = name.startsWith('R_(')
-              ? blockResistance(name, circuit)
-              : reading(name, solution);
-            if (expected) assert.ok(expected.abs().equals(fraction(value).abs()), name);
-            else assert.match(name, /^[IV]_\(|…/);
-          }
+    everySample(({ circuit, checks }) => {
+      const solution = solveExact(circuit);
+      for (const { equation } of holding(checks)) {
+        for (const { name, value } of equation.sides.flat()) {
+          const expected = name.startsWith('R_(') ? blockResistance(name, circuit) : reading(name, solution);
+          if (expected) assert.ok(expected.abs().equals(fraction(value).abs()), name);
+          else assert.match(name, /^[IV]_\(|…/);
         }
-      }),
-      runs,
-    );
+      }
+    });
   });
 
   it('hold to 1e-12 on floats, in the same places', () => {
-    fc.assert(
-      fc.property(random, (circuit) => {
-        const places = (checks: readonly RuleCheck[]) =>
-          checks
-            .map(({ rule, about, status, why }) => [rule, [...about].sort(), status, why.code].join())
-            .sort();
-        const live = checkRules(circuit, solve(circuit));
-        for (const { within, rule } of holding(live)) assert.ok(within <= 1e-12, `${rule} ${within}`);
-        assert.deepEqual(places(live), places(checkRules(circuit)));
-      }),
-      runs,
-    );
+    everySample(({ circuit, checks }) => {
+      const places = (found: readonly RuleCheck[]) =>
+        found
+          .map(({ rule, about, status, why }) => [rule, [...about].sort(), status, why.code].join())
+          .sort();
+      const live = checkRules(circuit, solve(circuit));
+      for (const { within, rule } of holding(live)) assert.ok(within <= 1e-12, `${rule} ${within}`);
+      assert.deepEqual(places(live), places(checks));
+    });
   });
 
   it('say nothing twice', () => {
-    fc.assert(
-      fc.property(random, (circuit) => {
-        const said = checkRules(circuit).map(({ rule, substituted, about, why }) =>
-          substituted
-            ? `${rule} ${substituted.form} ${substituted.relation} ${substituted.sides
-                .map((one) =>
-                  one
-                    .map(({ name }) => name)
-                    .sort()
-                    .join('+'),
-                )
-                .sort()
-                .join('=')}`
-            : `${rule} ${why.code} ${about.join()}`,
-        );
-        assert.equal(new Set(said).size, said.length, said.join('\n'));
-      }),
-      runs,
-    );
+    everySample(({ checks }) => {
+      const said = checks.map(({ rule, substituted, about, why }) =>
+        substituted
+          ? `${rule} ${substituted.form} ${substituted.relation} ${substituted.sides
+              .map((one) =>
+                one
+                  .map(({ name }) => name)
+                  .sort()
+                  .join('+'),
+              )
+              .sort()
+              .join('=')}`
+          : `${rule} ${why.code} ${about.join()}`,
+      );
+      assert.equal(new Set(said).size, said.length, said.join('\n'));
+    });
   });
 
   it('have nothing negative but what a parallel p.d. takes away', () => {
-    fc.assert(
-      fc.property(random, (circuit) => {
-        for (const { equation, rule } of holding(checkRules(circuit))) {
-          for (const terms of equation.sides) {
-            assert.ok(terms.length > 0, rule);
-            if (rule !== 'parallel p.d.')
-              assert.ok(
-                terms.every(({ value }) => Number(value) >= 0),
-                rule,
-              );
-          }
+    everySample(({ checks }) => {
+      for (const { equation, rule } of holding(checks)) {
+        for (const terms of equation.sides) {
+          assert.ok(terms.length > 0, rule);
+          if (rule !== 'parallel p.d.')
+            assert.ok(
+              terms.every(({ value }) => Number(value) >= 0),
+              rule,
+            );
         }
-      }),
-      runs,
-    );
+      }
+    });
   });
 });

@@ -22,7 +22,7 @@ export const rules: Sentences<RuleData> = {
   'side by side': ({ ids }) => `${all(ids)} join the same two points.`,
   'one junction': ({ ids }) => `${all(ids)} meet at one junction.`,
   'closed loop': ({ ids }) => `${all(ids)} form a closed loop.`,
-  'has resistance': ({ id }) => `${id} has a resistance.`,
+  resists: ({ ids }) => `${all(ids)} has a resistance.`,
   'energy is kept': () => 'Energy is conserved.',
 
   'current splits': ({ ids }) => `${all(ids)} are not in series: the current splits between them.`,
@@ -31,7 +31,7 @@ export const rules: Sentences<RuleData> = {
   'only one path': () => 'There is only one path.',
   'supply inside': ({ ids }) => `With ${all(ids)} inside, the resistances alone do not decide.`,
   bypassed: ({ ids }) => `${all(ids)} has no resistance and takes the whole current.`,
-  'not a resistance': ({ id }) => `${id} is a supply, not a resistance.`,
+  'not resistance': ({ ids }) => `${all(ids)} is a supply, not a resistance.`,
   'not driven': () => 'Without a supply there is no current.',
 
   operator: ({ sign }) => signs[sign],
