@@ -92,6 +92,7 @@ export class RheoletBoard extends LitElement implements BoardFace {
   });
   readonly #children = new MutationObserver(() => this.#childrenChanged());
   #given: string | Circuit | undefined;
+  #text: string | undefined;
   #opened = false;
   #problem = '';
   #revealed = false;
@@ -289,7 +290,8 @@ export class RheoletBoard extends LitElement implements BoardFace {
   }
 
   #open(): void {
-    const source = this.#given ?? textOf(this.childNodes);
+    this.#text = textOf(this.childNodes);
+    const source = this.#given ?? this.#text;
     if (typeof source === 'string' && !source.trim() && document.readyState === 'loading') return;
     const read = readSource(source);
     this.#opened = true;
@@ -303,7 +305,7 @@ export class RheoletBoard extends LitElement implements BoardFace {
   }
 
   readonly #childrenChanged = (): void => {
-    if (this.#given === undefined) this.#open();
+    if (this.#given === undefined && textOf(this.childNodes) !== this.#text) this.#open();
     this.requestUpdate();
   };
 
@@ -353,7 +355,7 @@ export class RheoletBoard extends LitElement implements BoardFace {
   }
 
   readonly #point = (event: Event): void => this.#show(idOf(event) ?? this.#pointed);
-  readonly #unpoint = (): void => this.#show(undefined);
+  readonly #unpoint = (): void => this.#show(focusOf(this.shadowRoot?.activeElement));
 
   #show(id: string | undefined): void {
     if (id === this.#pointed) return;
@@ -401,6 +403,9 @@ export class RheoletBoard extends LitElement implements BoardFace {
 
 /** The component that an event is about. */
 function idOf({ target }: Event): string | undefined {
-  const group = target instanceof Element ? target.closest<SVGElement>('[data-id]') : undefined;
-  return group?.dataset['id'];
+  return target instanceof Element ? focusOf(target.closest('[data-id]')) : undefined;
+}
+
+function focusOf(group: Element | null | undefined): string | undefined {
+  return group instanceof SVGElement ? group.dataset['id'] : undefined;
 }

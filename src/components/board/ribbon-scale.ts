@@ -1,7 +1,7 @@
 import { solve, withValue, type Circuit, type Solution } from '../../engine/index.ts';
 
 /** The widest ribbon at the settings with the largest currents, in pixels. */
-const widest = 14;
+const widest = 16;
 /** How much larger than now the currents may be that the ribbons leave room for. */
 const room = 4;
 /** Wider than this no ribbon is drawn. */

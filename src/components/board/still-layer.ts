@@ -81,12 +81,23 @@ export class StillLayer {
   }
 }
 
-function component({ id, at, path, filled, letter, hit }: PlacedSymbol): SVGGElement {
+/** How far the frame of a focused component stands off its symbol. */
+const off = 5;
+
+function component({ id, at, path, filled, letter, hit, box }: PlacedSymbol): SVGGElement {
   const move = { transform: `translate(${at.x} ${at.y})` };
   return shape(
     'g',
     { class: 'component', 'data-id': id, role: 'graphics-object', tabindex: -1 },
-    shape('rect', { class: 'hit', x: hit.x, y: hit.y, width: hit.width, height: hit.height, rx: 4 }),
+    shape('rect', { class: 'hit', ...hit }),
+    shape('rect', {
+      class: 'ring',
+      x: box.x - off,
+      y: box.y - off,
+      width: box.width + 2 * off,
+      height: box.height + 2 * off,
+      rx: 4,
+    }),
     shape('path', { class: 'symbol', d: path, ...move }),
     ...(filled ? [shape('path', { class: 'filled', d: filled, ...move })] : []),
     ...(letter

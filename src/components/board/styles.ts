@@ -70,15 +70,18 @@ export const styles: CSSResult = css`
   .hit {
     pointer-events: all;
   }
-  .component {
-    outline: none;
-    cursor: default;
+  :focus-visible {
+    outline: 2px solid var(--focus);
+    outline-offset: 1px;
   }
-  .component:focus-visible .hit {
+  .component:focus-visible {
+    outline: none;
+  }
+  .component:focus-visible .ring {
     stroke: var(--focus);
     stroke-width: 2;
   }
-  .lit .hit {
+  .lit .ring {
     stroke: var(--ink);
     stroke-width: 1.5;
     stroke-dasharray: 5 3;
@@ -146,10 +149,6 @@ export const styles: CSSResult = css`
     border-color: var(--ink);
     box-shadow: inset 0 0 0 1px var(--ink);
   }
-  :focus-visible {
-    outline: 2px solid var(--focus);
-    outline-offset: 1px;
-  }
   [part='notes'] {
     min-block-size: 1.4em;
     margin-block: 0.5rem 0;
@@ -177,6 +176,11 @@ export const styles: CSSResult = css`
   @media (pointer: coarse) {
     button {
       min-block-size: 44px;
+    }
+  }
+  @media (forced-colors: active) {
+    .light {
+      stop-color: GrayText;
     }
   }
   @media print {

@@ -31,6 +31,7 @@ export const ink: CSSResult = css`
   }
   @media print {
     :host {
+      --paper: transparent;
       color-scheme: light;
     }
   }

@@ -4,9 +4,8 @@ import { css, type CSSResult } from 'lit';
 export const styles: CSSResult = css`
   [part='value'] {
     display: inline-grid;
-    justify-items: end;
+    justify-items: center;
     white-space: nowrap;
-    color: var(--rheolet-value, inherit);
     font-weight: 600;
     direction: ltr;
   }
@@ -14,6 +13,9 @@ export const styles: CSSResult = css`
     content: attr(data-room);
     block-size: 0;
     visibility: hidden;
+  }
+  .covered {
+    border-block-end: 1px dotted var(--ink);
   }
   .heard {
     position: absolute;

@@ -63,7 +63,12 @@ export class RheoletValue extends LitElement {
     const usual = `0.${'0'.repeat(figures)}${text.replace(/^[^\s]*/, '')}`;
     for (const each of [usual, text.replace(/\d/g, '0')])
       if (each.length > this.#room.length) this.#room = each;
-    return html`<span part="value" aria-hidden="true" data-room=${this.#room}>${text}</span
+    return html`<span
+        part="value"
+        class=${snapshot.covered ? 'covered' : ''}
+        aria-hidden="true"
+        data-room=${this.#room}
+        >${text}</span
       ><span class="heard">${spoken}</span>`;
   }
 
