@@ -1,11 +1,10 @@
-import { nearest, resistanceOf, type Circuit } from '../circuit/index.ts';
-import type { Fraction } from '../quantity/index.ts';
-import { addressOf, partsOf, type Address, type Part } from './address.ts';
+import { nearest, resistanceOf, type Circuit, type Component } from '../circuit/index.ts';
+import { Fraction } from '../quantity/index.ts';
 import { cautionsOf } from './cautions.ts';
 import type { Flow } from './flow.ts';
 import { pieceOf } from './forest.ts';
 import type { Branch, Graph, Node } from './graph.ts';
-import { quantities, type Letter, type Total } from './names.ts';
+import { isNamed, lettersOf, quantities } from './names.ts';
 import { remarksOf } from './remarks.ts';
 import type { Caution, Fault, Readings, Reason, Remark } from './solution.ts';
 import { outside } from './terminals.ts';
@@ -16,9 +15,22 @@ export interface Arithmetic<N> {
   readonly sum: (a: N, b: N) => N;
   readonly product: (a: N, b: N) => N;
   readonly quotient: (a: N, b: N) => N;
-  readonly zero: N;
   /** Solves another circuit in the same arithmetic. */
   readonly solve: (circuit: Circuit) => Readings<N>;
+}
+
+/** A component and, if it conducts, its branch. */
+interface Part {
+  readonly component: Component;
+  readonly branch: Branch | undefined;
+}
+
+const zero = new Fraction(0);
+
+/** The letter of a name and what follows: `I_R1` is I and R1. */
+function split(name: string): readonly [string, string] {
+  const cut = name.indexOf('_');
+  return [name.slice(0, cut), name.slice(cut + 1)];
 }
 
 /** The readings of a circuit, each worked out when it is asked for. */
@@ -26,12 +38,13 @@ export class Answer<N extends number | Fraction> implements Readings<N> {
   readonly faults: readonly Fault[];
   readonly #circuit: Circuit;
   readonly #graph: Graph;
-  readonly #flow: Flow<N> | undefined;
   readonly #arithmetic: Arithmetic<N>;
-  readonly #supplies: readonly Branch[];
-  #known: ReadonlyMap<string, Part> | undefined;
+  /** Absent where there is a fault. */
+  readonly #flow: Flow<N> | undefined;
+  /** The same, but absent from a network without a supply of its own: it has no currents. */
+  readonly #driven: Flow<N> | undefined;
+  #parts: Map<string, Part> | undefined;
 
-  /** `flow` is absent where there is a fault. */
   constructor(
     circuit: Circuit,
     graph: Graph,
@@ -42,9 +55,9 @@ export class Answer<N extends number | Fraction> implements Readings<N> {
     this.#circuit = circuit;
     this.#graph = graph;
     this.faults = faults;
-    this.#flow = flow;
     this.#arithmetic = arithmetic;
-    this.#supplies = graph.branches.filter(({ component }) => component.kind === 'supply');
+    this.#flow = flow;
+    this.#driven = circuit.terminals || graph.supplies.length === 0 ? undefined : flow;
   }
 
   get status(): 'solved' | 'faulty' {
@@ -52,7 +65,7 @@ export class Answer<N extends number | Fraction> implements Readings<N> {
   }
 
   get remarks(): readonly Remark[] {
-    return this.#flow ? remarksOf(this.#circuit, this.#graph) : [];
+    return this.#driven ? remarksOf(this.#circuit, this.#graph) : [];
   }
 
   get cautions(): readonly Caution[] {
@@ -64,147 +77,159 @@ export class Answer<N extends number | Fraction> implements Readings<N> {
   }
 
   current(id: string): N | undefined {
-    return this.#letter('I', this.#parts.get(id));
+    const part = this.#part(id);
+    if (!part || !this.#driven) return undefined;
+    return part.branch ? this.#driven.current(part.branch) : this.#arithmetic.of(zero);
   }
 
   voltage(id: string): N | undefined {
-    return this.#letter('V', this.#parts.get(id));
+    const { byName } = this.#graph;
+    const component = this.#part(id)?.component;
+    return component && this.#between(byName.get(component.from), byName.get(component.to));
   }
 
   power(id: string): N | undefined {
-    return this.#letter('P', this.#parts.get(id));
+    const current = this.current(id);
+    return this.#part(id)?.branch ? this.#both('product', this.voltage(id), current) : current;
   }
 
   resistance(id: string): N | undefined {
-    return this.#letter('R', this.#parts.get(id));
+    const component = this.#part(id)?.component;
+    const ohms = component && resistanceOf(component);
+    return ohms && this.#arithmetic.of(ohms);
   }
 
   totalResistance(): N | undefined {
-    return this.#total('R_total');
+    const main = this.#main;
+    if (!main?.loops.length || !this.#flow) return undefined;
+    if (main.volts)
+      return this.#both('quotient', this.#flow.between(main.head, main.tail), this.#flow.current(main));
+    // Nothing drives a supply of 0 V, but what it is joined to has its resistance all the same.
+    const network = outside(this.#circuit);
+    return network && this.#arithmetic.solve(network).totalResistance();
   }
 
   totalCurrent(): N | undefined {
-    return this.#total('I_total');
+    return this.#main && this.#driven?.current(this.#main);
   }
 
   quantity(name: string): N | undefined {
-    const address = addressOf(name, this.#parts, this.#graph);
-    return address && this.#value(address);
+    return this.#read(name)?.[0];
   }
 
   reason(name: string): Reason | undefined {
-    const address = addressOf(name, this.#parts, this.#graph);
-    if (!address) {
+    const found = this.#read(name);
+    const { supplies } = this.#graph;
+    if (!found) {
       return {
         code: 'no such quantity',
         data: { name, suggestion: nearest(name, quantities(this.#circuit)) },
       };
     }
-    if (this.#value(address) !== undefined) {
-      const carries =
-        'total' in address ? address.total === 'I_total' : 'part' in address && address.letter === 'I';
-      const part = 'part' in address ? address.part : { branch: this.#supplies[0] };
-      return carries && this.#isDead(part.branch) ? { code: 'no current', data: {} } : undefined;
+    const [letter, id] = split(name);
+    const part = this.#part(id);
+    if (found[0] !== undefined) {
+      return letter === 'I' && this.#isDead(part ? part.branch : supplies[0])
+        ? { code: 'no current', data: {} }
+        : undefined;
     }
-    if ('part' in address && address.letter === 'R') {
-      return { code: 'no finite resistance', data: { id: address.part.component.id } };
-    }
+    if (letter === 'R' && part) return { code: 'no finite resistance', data: { id } };
     if (!this.#flow) return { code: 'circuit has a fault', data: {} };
-    if (this.#isUndriven && (name !== 'R_total' || this.#supplies.length === 0)) {
-      return { code: 'no supply', data: { name } };
+    if (!this.#driven && !(this.#main && name === 'R_total')) return { code: 'no supply', data: { name } };
+    if (letter === 'V' || letter === 'P') return { code: 'no steady reading', data: {} };
+    if (this.#main) return { code: 'no path', data: {} };
+    return {
+      code: 'several supplies',
+      data: { name, instead: supplies.map(({ component }) => `I_${component.id}`) },
+    };
+  }
+
+  /** The one supply. */
+  get #main(): Branch | undefined {
+    const { supplies } = this.#graph;
+    return supplies.length === 1 ? supplies[0] : undefined;
+  }
+
+  #part(id: string): Part | undefined {
+    if (!this.#parts) {
+      this.#parts = new Map();
+      const { branches } = this.#graph;
+      let place = 0;
+      for (const component of this.#circuit.components) {
+        const branch = branches[place]?.component === component ? branches[place++] : undefined;
+        this.#parts.set(component.id, { component, branch });
+      }
     }
-    if (!('total' in address)) return { code: 'no steady reading', data: {} };
-    if (this.#supplies.length === 1) return { code: 'no path', data: {} };
-    const instead = this.#supplies.map(({ component }) => `I_${component.id}`);
-    return { code: 'several supplies', data: { name, instead } };
+    return this.#parts.get(id);
   }
 
-  get #parts(): ReadonlyMap<string, Part> {
-    return (this.#known ??= partsOf(this.#circuit, this.#graph));
+  /** What two quantities make if both have a value. */
+  #both(operation: 'sum' | 'product' | 'quotient', a: N | undefined, b: N | undefined): N | undefined {
+    return a === undefined || b === undefined ? undefined : this.#arithmetic[operation](a, b);
   }
 
-  /** A network without a supply of its own has no currents. */
-  get #isUndriven(): boolean {
-    return this.#supplies.length === 0 || this.#circuit.terminals !== undefined;
+  #between(p: Node | undefined, q: Node | undefined): N | undefined {
+    return p && q && pieceOf(p) === pieceOf(q) ? this.#driven?.between(p, q) : undefined;
   }
 
   /** Whether nothing can flow: it conducts nothing, lies on no loop, or nothing drives its piece round a loop. */
   #isDead(branch: Branch | undefined): boolean {
-    if (!branch || branch.loops.length === 0) return true;
+    if (!branch?.loops.length) return true;
     const piece = pieceOf(branch.tail);
-    return !this.#supplies.some(({ tail, loops }) => loops.length > 0 && pieceOf(tail) === piece);
+    return !this.#graph.supplies.some(({ tail, loops }) => loops.length > 0 && pieceOf(tail) === piece);
   }
 
-  #between(p: Node | undefined, q: Node | undefined): N | undefined {
-    if (!p || !q || this.#isUndriven || pieceOf(p) !== pieceOf(q)) return undefined;
-    return this.#flow?.between(p, q);
-  }
-
-  #value(address: Address): N | undefined {
-    if ('total' in address) return this.#total(address.total);
-    return 'part' in address ? this.#letter(address.letter, address.part) : this.#between(...address.ends);
-  }
-
-  #letter(letter: Letter, part: Part | undefined): N | undefined {
-    if (!part) return undefined;
-    const { of, product, zero } = this.#arithmetic;
-    const { component, branch } = part;
-    const { byName } = this.#graph;
-    switch (letter) {
-      case 'E':
-        return component.kind === 'supply' ? of(component.emf.value) : undefined;
-      case 'R':
-      case 'r': {
-        const ohms = resistanceOf(component);
-        return ohms && of(ohms);
-      }
-      case 'V':
-        return this.#between(byName.get(component.from), byName.get(component.to));
-      case 'I':
-        if (!this.#flow || this.#isUndriven) return undefined;
-        return branch ? this.#flow.current(branch) : zero;
-      case 'P':
-      case 'Pemf':
-      case 'Pr': {
-        const current = this.#letter('I', part);
-        if (current === undefined || !branch) return current;
-        const along = this.#letter(letter === 'P' ? 'V' : letter === 'Pr' ? 'r' : 'E', part);
-        if (along === undefined) return undefined;
-        return product(letter === 'Pr' ? product(along, current) : along, current);
+  /** What a name stands for, as a list of its value; undefined if there is no such quantity. */
+  #read(name: string): [N | undefined] | undefined {
+    const [letter, id] = split(name);
+    const { byName, supplies } = this.#graph;
+    const component = this.#part(id)?.component;
+    if (component && lettersOf(component).includes(letter)) {
+      const [current, ohms] = [this.current(id), this.resistance(id)];
+      const emf = component.kind === 'supply' ? this.#arithmetic.of(component.emf.value) : undefined;
+      switch (letter) {
+        case 'I':
+          return [current];
+        case 'V':
+          return [this.voltage(id)];
+        case 'P':
+          return [this.power(id)];
+        case 'E':
+          return [emf];
+        case 'Pemf':
+          return [this.#both('product', emf, current)];
+        case 'Pr':
+          return [this.#both('product', this.#both('product', ohms, current), current)];
+        default:
+          return [ohms];
       }
     }
-  }
-
-  #total(total: Total): N | undefined {
-    const { of, sum, quotient, zero, solve } = this.#arithmetic;
-    const flow = this.#flow;
-    const branches = total === 'P_total' ? this.#supplies : this.#graph.branches;
-    const main = this.#supplies.length === 1 ? this.#supplies[0] : undefined;
-    if (!flow || (this.#isUndriven && total !== 'R_total')) return undefined;
-    switch (total) {
+    switch (name) {
+      case 'I_total':
+        return [this.totalCurrent()];
+      case 'R_total':
+        return [this.totalResistance()];
+      case 'R_loop':
+        return [
+          this.#driven &&
+            this.#both('sum', this.totalResistance(), this.resistance(this.#main?.component.id ?? '')),
+        ];
       case 'P_total':
       case 'P_dissipated':
-        return branches.reduce((power, branch) => {
-          const own = this.#letter(total === 'P_total' ? 'Pemf' : 'Pr', {
-            component: branch.component,
-            branch,
-          });
-          return own === undefined ? power : sum(power, own);
-        }, zero);
-      case 'I_total':
-        return main && flow.current(main);
-      case 'R_loop': {
-        const outside = this.#total('R_total');
-        const inside = main && resistanceOf(main.component);
-        return outside === undefined || !inside ? undefined : sum(outside, of(inside));
-      }
-      case 'R_total': {
-        if (!main || main.loops.length === 0) return undefined;
-        if (main.volts) return quotient(flow.between(main.head, main.tail), flow.current(main));
-        // Nothing drives a supply of 0 V, but what it is joined to has its resistance all the same.
-        const network = outside(this.#circuit);
-        return network && solve(network).totalResistance();
-      }
+        return [
+          supplies.reduce<N | undefined>(
+            (power, { component }) => this.#both('sum', power, this.quantity(`Pemf_${component.id}`)),
+            this.#driven && this.#arithmetic.of(zero),
+          ),
+        ];
     }
+    // A junction may have an underline in its name.
+    for (let cut = id.indexOf('_'); letter === 'V' && cut > 0; cut = id.indexOf('_', cut + 1)) {
+      const [p, q] = [id.slice(0, cut), id.slice(cut + 1)].map((end) =>
+        isNamed(end) ? byName.get(end) : undefined,
+      );
+      if (p && q) return [this.#between(p, q)];
+    }
+    return undefined;
   }
 }

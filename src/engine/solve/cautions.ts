@@ -1,7 +1,9 @@
 import type { Circuit, Component } from '../circuit/index.ts';
-import { Fraction, writeReading } from '../quantity/index.ts';
+import { writeReading, type Fraction } from '../quantity/index.ts';
+import { idsOf, shorted } from './faults.ts';
+import { loopOf } from './forest.ts';
 import type { Graph } from './graph.ts';
-import { idsOf, isShortCircuit, loopOf } from './loop.ts';
+import { round } from './round.ts';
 import type { Caution, Readings } from './solution.ts';
 
 /** Volts d.c. up to which parts that may be touched count as extra-low voltage (IEC 60335-1, as taken over by IEC 62282-5-1:2012, 3.23). */
@@ -11,43 +13,42 @@ const lampMargin = 1.2;
 /** Keeps what takes just its rating from being over it by a rounding. */
 const rounding = 1 + 1e-9;
 
-/** The most power that a component is made for; undefined if that is not known. */
+const number = (x: number | Fraction): number => (typeof x === 'number' ? x : round(x.s * x.n, x.d));
+
+/** The power that a component is made for; undefined if that is not known. */
 function ratingOf(component: Component): Fraction | undefined {
-  if (component.kind === 'resistor') return component.ratedPower?.value;
-  if (component.kind !== 'lamp') return undefined;
-  const { ratedPower, ratedVoltage, ratedCurrent } = component;
-  if (ratedPower) return ratedPower.value;
+  if (component.kind !== 'resistor' && component.kind !== 'lamp') return undefined;
+  if (component.ratedPower || component.kind === 'resistor') return component.ratedPower?.value;
+  const { ratedVoltage, ratedCurrent } = component;
   return ratedVoltage && ratedCurrent && ratedVoltage.value.mul(ratedCurrent.value);
 }
 
 /** The hazards of the real circuit. */
-export function cautionsOf<N extends number | Fraction>(
+export function cautionsOf(
   { components }: Circuit,
-  { branches, chords, slack, byName }: Graph,
-  readings: Readings<N>,
+  { chords, slack, supplies, byName }: Graph,
+  readings: Readings<number | Fraction>,
 ): Caution[] {
   const cautions: Caution[] = [];
-  const shorts = [...slack, ...chords].map(loopOf).filter(isShortCircuit);
-  const shorted = idsOf(
-    branches.filter(({ component }) => shorts.some(({ supplies }) => supplies.includes(component.id))),
-  );
-  if (shorted.length > 0) {
-    cautions.push({ code: 'cell shorted', data: { supplies: shorted }, ids: shorted });
-  }
+  const shorts = idsOf([...new Set([...slack, ...chords].flatMap((chord) => shorted(loopOf(chord))))]);
+  if (shorts.length > 0) cautions.push({ code: 'cell shorted', data: { supplies: shorts }, ids: shorts });
   for (const component of components) {
-    const { id, kind } = component;
     const rating = ratingOf(component);
-    const power = rating && readings.power(id);
-    if (power === undefined || !rating) continue;
-    if (Number(power) <= Number(rating) * rounding * (kind === 'lamp' ? lampMargin : 1)) continue;
+    const { id, kind } = component;
+    const power = (rating && readings.power(id)) ?? 0;
+    if (!rating || number(power) <= Number(rating) * rounding * (kind === 'lamp' ? lampMargin : 1)) continue;
     const data = { id, power: writeReading(power, 'W').text, rating: writeReading(rating, 'W').text };
     cautions.push({ code: 'over its rating', data, ids: [id] });
   }
-  const potentials = [...byName.keys()].map((node) => Number(readings.potential(node) ?? 0));
-  const voltage = Math.max(...potentials) - Math.min(...potentials);
-  if (voltage > extraLow * rounding) {
-    const ids = idsOf(branches.filter(({ volts }) => volts));
-    cautions.push({ code: 'not extra-low voltage', data: { voltage: writeReading(voltage, 'V').text }, ids });
+  let [lowest, highest] = [0, 0];
+  for (const node of byName.keys()) {
+    const potential = number(readings.potential(node) ?? 0);
+    lowest = Math.min(lowest, potential);
+    highest = Math.max(highest, potential);
+  }
+  if (highest - lowest > extraLow * rounding) {
+    const data = { voltage: writeReading(highest - lowest, 'V').text };
+    cautions.push({ code: 'not extra-low voltage', data, ids: idsOf(supplies) });
   }
   return cautions;
 }

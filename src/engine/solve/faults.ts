@@ -1,15 +1,34 @@
 import { exactFlow } from './exact.ts';
+import { loopOf, type Step } from './forest.ts';
 import type { Branch, Graph } from './graph.ts';
-import { idsOf, isShortCircuit, loopOf, type Loop } from './loop.ts';
 import type { Fault } from './solution.ts';
 
+/** The ids of the components of branches, in the circuit's order. */
+export function idsOf(branches: readonly Branch[]): string[] {
+  return [...branches].sort((a, b) => a.place - b.place).map(({ component }) => component.id);
+}
+
+/** The steps of a loop that have an e.m.f. */
+const driving = (loop: readonly Step[]): Step[] => loop.filter(({ branch }) => branch.volts);
+
+/**
+ * The supplies that a loop short-circuits: nothing in it has resistance but inside of supplies, and all e.m.f.s, one at least, drive the
+ * same way round. None if it is no short circuit.
+ */
+export function shorted(loop: readonly Step[]): Branch[] {
+  const steps = driving(loop);
+  const ways = new Set(steps.map(({ branch, along }) => branch.volts > 0n === along));
+  const limits = loop.some(({ branch }) => branch.ohms && branch.component.kind !== 'supply');
+  return ways.size > 1 || limits ? [] : steps.map(({ branch }) => branch);
+}
+
 /** Loops that share a branch become one list of branches. */
-function merge(loops: readonly Loop[]): Branch[][] {
+function merge(loops: readonly (readonly Branch[])[]): Branch[][] {
   const groups: Branch[][] = [];
-  for (const { branches } of loops) {
-    const group = groups.find((own) => branches.some((branch) => own.includes(branch)));
-    if (group) group.push(...branches.filter((branch) => !group.includes(branch)));
-    else groups.push([...branches]);
+  for (const loop of loops) {
+    const group = groups.find((own) => loop.some((branch) => own.includes(branch)));
+    if (group) group.push(...loop.filter((branch) => !group.includes(branch)));
+    else groups.push([...loop]);
   }
   return groups;
 }
@@ -22,18 +41,25 @@ function merge(loops: readonly Loop[]): Branch[][] {
 export function faultsOf(graph: Graph): Fault[] {
   if (graph.slack.length === 0) return [];
   const loops = graph.slack.map(loopOf);
-  const driven = loops.filter(({ emfs }) => emfs.reduce((sum, emf) => sum + emf, 0n) !== 0n);
-  if (driven.length > 0) {
-    return driven.map((loop): Fault => {
-      const { branches, supplies } = loop;
-      const ids = idsOf(branches);
-      if (!isShortCircuit(loop)) return { code: 'supplies in contradiction', data: { supplies }, ids };
-      const path = branches.map(({ component }) => component.id).filter((id) => !supplies.includes(id));
-      return { code: 'short circuit', data: { supplies, path }, ids };
-    });
-  }
+  const faults = loops.flatMap((loop): Fault[] => {
+    const emf = loop.reduce(
+      (sum, { branch, along }) => (along ? sum + branch.volts : sum - branch.volts),
+      0n,
+    );
+    if (!emf) return [];
+    const branches = loop.map(({ branch }) => branch);
+    const ids = idsOf(branches);
+    const short = shorted(loop);
+    const supplies = idsOf(driving(loop).map(({ branch }) => branch));
+    if (short.length === 0) return [{ code: 'supplies in contradiction', data: { supplies }, ids }];
+    const path = branches.filter((branch) => !short.includes(branch)).map(({ component }) => component.id);
+    return [{ code: 'short circuit', data: { supplies, path }, ids }];
+  });
+  if (faults.length > 0) return faults;
   const flow = exactFlow(graph, (current) => current !== 0n);
-  const shared = loops.filter(({ branches }) => branches.some((branch) => flow.current(branch)));
+  const shared = loops
+    .map((loop) => loop.map(({ branch }) => branch))
+    .filter((loop) => loop.some((branch) => flow.current(branch)));
   return merge(shared).map((branches) => {
     const ids = idsOf(branches);
     return { code: 'share undetermined', data: { ids }, ids };

@@ -3,47 +3,31 @@ import type { Branch, Graph, Node } from './graph.ts';
 /** The node that stands for all the nodes that conductors join to this one (union–find, paths halved). */
 export function pieceOf(node: Node): Node {
   let at = node;
-  while (at.piece) {
-    at.piece = at.piece.piece ?? at.piece;
-    at = at.piece;
-  }
+  while (at.piece) at = at.piece = at.piece.piece ?? at.piece;
   return at;
 }
 
-/**
- * Goes round the loop that a chord closes, along the forest from its head back to its tail, as two arms that meet: one onwards
- * from its head, one back from its tail. `along` says whether the loop runs from the branch's tail to its head.
- */
-export function goRound(
-  chord: Branch,
-  visit: (branch: Branch, along: boolean, onwards: boolean) => void,
-): void {
-  let { head, tail } = chord;
-  while (head !== tail) {
-    const onwards = head.depth > tail.depth;
-    const lower = onwards ? head : tail;
-    const { up } = lower;
-    if (!up) return;
-    visit(up.branch, (onwards ? up.branch.tail : up.branch.head) === lower, onwards);
-    if (onwards) head = up.node;
-    else tail = up.node;
-  }
+/** A branch as part of a loop; `along` where the loop runs from its tail to its head. */
+export interface Step {
+  readonly branch: Branch;
+  readonly along: boolean;
 }
 
-/** Puts the nodes of a piece in order, each after the node above it. */
-function plant(root: Node, nodes: Node[]): void {
-  if (root.place >= 0) return;
-  let next = nodes.length;
-  root.place = nodes.push(root) - 1;
-  for (let node: Node | undefined = root; node; node = nodes[++next]) {
-    for (const branch of node.twigs) {
-      const child = branch.tail === node ? branch.head : branch.tail;
-      if (child.place >= 0) continue;
-      child.up = { branch, node };
-      child.depth = node.depth + 1;
-      child.place = nodes.push(child) - 1;
-    }
+/** The loop that a chord closes: along itself, then through the forest from its head back to its tail. */
+export function loopOf(chord: Branch): Step[] {
+  const onwards: Step[] = [{ branch: chord, along: true }];
+  const back: Step[] = [];
+  let { head, tail } = chord;
+  while (head !== tail) {
+    const isAhead = head.depth > tail.depth;
+    const { up } = isAhead ? head : tail;
+    if (!up) break;
+    const { branch, node } = up;
+    (isAhead ? onwards : back).push({ branch, along: (isAhead ? branch.head : branch.tail) === node });
+    if (isAhead) head = node;
+    else tail = node;
   }
+  return [...onwards, ...back.reverse()];
 }
 
 /** Wires first, then ideal supplies, then by resistance. */
@@ -52,7 +36,7 @@ function rank({ component, resistance }: Branch): number {
 }
 
 /**
- * Grows the spanning forest of the smallest resistances (Kruskal 1956), rooted at `ground`, and finds the loops. With the
+ * Grows the spanning forest of the smallest resistances (Kruskal 1956), the piece of `ground` first, and finds the loops. With the
  * smallest resistances in the forest no loop's own resistance is lost beside what it shares with others, whatever the spread.
  */
 export function grow(
@@ -60,23 +44,33 @@ export function grow(
   ground: Node | undefined,
   all: Iterable<Node>,
 ): Pick<Graph, 'nodes' | 'chords' | 'slack'> {
-  const chords: Branch[] = [];
-  const slack: Branch[] = [];
+  const [chords, slack, nodes]: [Branch[], Branch[], Node[]] = [[], [], []];
   for (const branch of [...branches].sort((a, b) => rank(a) - rank(b))) {
     const [tail, head] = [pieceOf(branch.tail), pieceOf(branch.head)];
     if (tail !== head) {
       tail.piece = head;
       branch.tail.twigs.push(branch);
       branch.head.twigs.push(branch);
-    } else if (branch.ohms) chords.push(branch);
-    else slack.push(branch);
+    } else (branch.ohms ? chords : slack).push(branch);
   }
-  const nodes: Node[] = [];
-  if (ground) plant(ground, nodes);
-  for (const node of all) plant(node, nodes);
-  chords.forEach((chord, k) => {
-    chord.loops.push(k);
-    goRound(chord, (branch, along) => branch.loops.push(along ? k : ~k));
+  const plant = (node: Node): void => {
+    if (node.place < 0) node.place = nodes.push(node) - 1;
+  };
+  for (const root of ground ? [ground, ...all] : all) {
+    let next = nodes.length;
+    plant(root);
+    for (let node = nodes[next]; node; node = nodes[++next]) {
+      for (const branch of node.twigs) {
+        const child = branch.tail === node ? branch.head : branch.tail;
+        if (child.place >= 0) continue;
+        child.up = { branch, node };
+        child.depth = node.depth + 1;
+        plant(child);
+      }
+    }
+  }
+  chords.forEach((chord, row) => {
+    for (const { branch, along } of loopOf(chord)) branch.loops.push({ row, along });
   });
   return { nodes, chords, slack };
 }

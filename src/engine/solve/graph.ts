@@ -7,9 +7,9 @@ export interface Node {
   /** Tree branches at this node. */
   readonly twigs: Branch[];
   /** Another node of its piece, unless it is the one that stands for the piece (see `pieceOf`). */
-  piece: Node | undefined;
+  piece?: Node;
   /** The tree branch towards the root, and the node at its other end; absent at a root. */
-  up: { readonly branch: Branch; readonly node: Node } | undefined;
+  up?: { readonly branch: Branch; readonly node: Node };
   /** Tree branches between it and its root. */
   depth: number;
   /** Its place in `Graph.nodes`; −1 until it has one. */
@@ -23,13 +23,13 @@ export interface Branch {
   /** Its current is positive from tail to head: inside a supply that is from the negative to the positive terminal. */
   readonly tail: Node;
   readonly head: Node;
-  /** Whole numbers in the graph's units, and the same as floating-point numbers. */
-  readonly ohms: bigint;
-  readonly volts: bigint;
-  readonly resistance: number;
-  readonly emf: number;
-  /** The loops through it: k where loop k runs from tail to head, ~k where it runs from head to tail. */
-  readonly loops: number[];
+  /** Whole numbers in the graph's units. */
+  ohms: bigint;
+  volts: bigint;
+  /** `ohms` as a floating-point number. */
+  resistance: number;
+  /** The loops through it, by their rows in the equations; `along` where a loop runs from tail to head. */
+  readonly loops: { readonly row: number; readonly along: boolean }[];
 }
 
 /**
@@ -41,7 +41,9 @@ export interface Graph {
   /** Every node, each after the node above it; the node of 0 V is the first. */
   readonly nodes: readonly Node[];
   readonly branches: readonly Branch[];
-  /** Chord k closes loop k. */
+  /** Those of the supplies. */
+  readonly supplies: readonly Branch[];
+  /** Chord k closes the loop of row k. */
   readonly chords: readonly Branch[];
   /** Chords that close a loop without any resistance. */
   readonly slack: readonly Branch[];
@@ -53,10 +55,7 @@ export interface Graph {
 const zero = new Fraction(0);
 
 function commonMultiple(a: bigint, b: bigint): bigint {
-  if (a % b === 0n) return a;
-  let [x, y] = [a, b];
-  while (y) [x, y] = [y, x % y];
-  return (a / x) * b;
+  return a % b ? new Fraction(a).lcm(b).n : a;
 }
 
 /** Compiles a circuit: all resistances in one unit and all e.m.f.s in another, such that every one is a whole number. */
@@ -64,38 +63,38 @@ export function graphOf({ components }: Circuit): Graph {
   const byName = new Map<string, Node>();
   const nodeOf = (name: string): Node => {
     let node = byName.get(name);
-    if (!node) byName.set(name, (node = { twigs: [], piece: undefined, up: undefined, depth: 0, place: -1 }));
+    if (!node) byName.set(name, (node = { twigs: [], depth: 0, place: -1 }));
     return node;
   };
-  const conducting: { component: Component; from: Node; to: Node; resistance: Fraction; emf: Fraction }[] =
-    [];
+  const branches: Branch[] = [];
+  const values: (readonly [Fraction, Fraction])[] = [];
   let [ohm, volt] = [1n, 1n];
-  let ground: Node | undefined;
   for (const component of components) {
     const [from, to] = [nodeOf(component.from), nodeOf(component.to)];
     const resistance = resistanceOf(component);
     if (!resistance) continue;
-    const emf = component.kind === 'supply' ? component.emf.value : zero;
+    const [emf, tail, head] =
+      component.kind === 'supply' ? [component.emf.value, to, from] : [zero, from, to];
     ohm = commonMultiple(ohm, resistance.d);
     volt = commonMultiple(volt, emf.d);
-    if (component.kind === 'supply') ground ??= to;
-    conducting.push({ component, from, to, resistance, emf });
-  }
-  const branches = conducting.map(({ component, from, to, resistance, emf }, place): Branch => {
-    const supply = component.kind === 'supply';
-    const ohms = resistance.n * (ohm / resistance.d);
-    const volts = emf.s * emf.n * (volt / emf.d);
-    return {
+    values.push([resistance, emf]);
+    branches.push({
       component,
-      place,
-      tail: supply ? to : from,
-      head: supply ? from : to,
-      ohms,
-      volts,
-      resistance: Number(ohms),
-      emf: Number(volts),
+      place: branches.length,
+      tail,
+      head,
+      ohms: 0n,
+      volts: 0n,
+      resistance: 0,
       loops: [],
-    };
+    });
+  }
+  branches.forEach((branch, place) => {
+    const [resistance = zero, emf = zero] = values[place] ?? [];
+    branch.ohms = resistance.n * (ohm / resistance.d);
+    branch.volts = emf.s * emf.n * (volt / emf.d);
+    branch.resistance = Number(branch.ohms);
   });
-  return { byName, branches, ohm, volt, ...grow(branches, ground, byName.values()) };
+  const supplies = branches.filter(({ component }) => component.kind === 'supply');
+  return { byName, branches, supplies, ohm, volt, ...grow(branches, supplies[0]?.tail, byName.values()) };
 }

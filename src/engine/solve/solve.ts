@@ -36,7 +36,6 @@ const live: Arithmetic<number> = {
   // Adding 0 makes 0 of −0.
   product: (a, b) => a * b + 0,
   quotient: (a, b) => a / b,
-  zero: 0,
   solve,
 };
 
@@ -45,7 +44,6 @@ const exact: Arithmetic<Fraction> = {
   sum: (a, b) => a.add(b),
   product: (a, b) => a.mul(b),
   quotient: (a, b) => a.div(b),
-  zero: new Fraction(0),
   solve: solveExact,
 };
 

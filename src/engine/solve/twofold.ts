@@ -5,12 +5,8 @@ const splitter = 2 ** 27 + 1;
  * product", SIAM J. Sci. Comput. 26, 2005; from memory).
  */
 export class Twofold {
-  high: number;
+  high = 0;
   low = 0;
-
-  constructor(value: number) {
-    this.high = value;
-  }
 
   /** Adds a number that may have a low part of its own. */
   add(x: number, low = 0): void {
@@ -27,10 +23,5 @@ export class Twofold {
     const bHigh = splitter * b - (splitter * b - b);
     const [aLow, bLow] = [a - aHigh, b - bHigh];
     this.add(product, aLow * bLow - (product - aHigh * bHigh - aLow * bHigh - aHigh * bLow) + a * low);
-  }
-
-  /** The sum, rounded once. */
-  get value(): number {
-    return this.high + this.low;
   }
 }
