@@ -9,7 +9,7 @@ type FieldOf<K extends Kind, C = Component> = C extends { readonly kind: infer K
     : never
   : never;
 
-/** The field of a component that each sign tells, in the order in which properties are written. */
+/** The field of a component that each sign tells. */
 export const fields: { readonly [K in Kind]: Readonly<Partial<Record<Sign, FieldOf<K>>>> } = {
   supply: { '×': 'cells', V: 'emf', r: 'internalResistance' },
   resistor: { '[': 'range', Ω: 'resistance', W: 'ratedPower', '±': 'tolerance' },

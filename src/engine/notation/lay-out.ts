@@ -23,6 +23,14 @@ function holdsSupply(part: Part): boolean {
   return part.type === 'component' && part.component?.kind === 'supply';
 }
 
+/** The junctions that are named once in the whole line. */
+function namedOnce({ tokens }: Cursor): readonly Token[] {
+  const named = tokens.filter(({ type, text }) => type === '@' && text);
+  const uses = new Map<string, number>();
+  for (const { text } of named) uses.set(text, (uses.get(text) ?? 0) + 1);
+  return named.filter(({ text }) => uses.get(text) === 1);
+}
+
 /** Joins the components of a line and names the points: junctions as written, the others 1, 2, … along the line. */
 export function layOut(cursor: Cursor, { chain, placed, ends }: Line): Circuit {
   const spans = new Map<Item, Span>();
@@ -96,15 +104,11 @@ export function layOut(cursor: Cursor, { chain, placed, ends }: Line): Circuit {
     }
   }
 
-  const terminals: readonly Token[] = ends?.between ?? [];
-  const named = cursor.tokens.filter(({ type, text }) => type === '@' && text);
-  const uses = new Map<string, number>();
-  for (const { text } of named) uses.set(text, (uses.get(text) ?? 0) + 1);
-  for (const token of named) {
-    const { text } = token;
-    if ((chain && uses.get(text) === 1) || (terminals.includes(token) && !junctions.has(text))) {
-      cursor.note(token, mistake('junction once', text));
-    }
+  const terminals = ends?.between ?? [];
+  const lonely = chain ? namedOnce(cursor) : [];
+  const nowhere = terminals.filter((token) => !junctions.has(token.text));
+  for (const token of new Set([...lonely, ...nowhere])) {
+    cursor.note(token, mistake('junction once', token.text));
   }
 
   let number = 0;
@@ -126,8 +130,8 @@ export function layOut(cursor: Cursor, { chain, placed, ends }: Line): Circuit {
     return { components };
   }
   if (first && last) return { components, terminals: [first, last] };
-  const [a, z] = [placed[0], placed.at(-1)].map((item) => item && spans.get(item));
-  const suggestion = `; ends @${a?.[0].name ?? 'a'}–@${z?.[1].name ?? 'b'}`;
+  const [a, z] = [placed[0], placed.at(-1)].map((item) => item?.place.between);
+  const suggestion = `; ends @${a?.[0].text ?? 'a'}–@${z?.[1].text ?? 'b'}`;
   if (cursor.mistakes.length === 0) cursor.note({ at: 0 }, mistake('ends missing', '', suggestion));
   return { components };
 }

@@ -24,7 +24,7 @@ test('a circuit from a line is what is read back when it is written', () => {
       const { text } = new RandomLine(new Random(seed), size);
       roundTrip(parseCircuit(text), text);
     }),
-    { numRuns: 3000 },
+    { numRuns: 2000 },
   );
 });
 
@@ -34,7 +34,7 @@ test('a circuit from JSON is what is read back when it is written, bridges, dead
       const json = randomJSON(new Random(seed), size);
       roundTrip(circuitFrom(json), JSON.stringify(json));
     }),
-    { numRuns: 3000 },
+    { numRuns: 2000 },
   );
 });
 
