@@ -51,6 +51,8 @@ function rangeOf(fields: Fields, path: string): Range | undefined {
       data: { expected: '"log", "E12" or "E24"', found: shown(scale) },
     });
   }
+  // A scale tells its own steps.
+  if (scale) object(range, where, ['min', 'max', 'scale']);
   const step = field(range, 'step', where, 'Ω', 'positive');
   return {
     min: requiredField(range, 'min', where, 'Ω', scale ? 'positive' : 'not negative'),

@@ -136,6 +136,12 @@ void describe('a circuit from JSON', () => {
       'wrong type',
     ],
     [
+      'a step beside a scale, which has its own',
+      quay({ ...resistor, range: { min: 1, max: 100, step: 1, scale: 'log' } }),
+      'components[1].range',
+      'unknown field',
+    ],
+    [
       'a tolerance of 100 %',
       quay({ ...resistor, tolerance: 100 }),
       'components[1].tolerance',
