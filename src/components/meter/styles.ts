@@ -70,7 +70,4 @@ export const sheet: CSSResult = css`
     line-height: 1.35;
     color: var(--soft);
   }
-  [part='problem'] {
-    color: var(--alert);
-  }
 `;

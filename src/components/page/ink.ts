@@ -1,6 +1,6 @@
 import { css, type CSSResult } from 'lit';
 
-/** Ink on paper: the colours and the type of every element, in both schemes, in forced colours and on paper. */
+/** Ink on paper: the colours and the type of every element, in both schemes, in forced colours and on paper; what is only heard. */
 export const ink: CSSResult = css`
   :host {
     --ink: var(--rheolet-ink, light-dark(#1d1b1c, #ece9e6));
@@ -16,6 +16,21 @@ export const ink: CSSResult = css`
   }
   :host([hidden]) {
     display: none;
+  }
+  :focus-visible {
+    outline: 2px solid var(--focus);
+  }
+  .heard {
+    position: absolute;
+    inline-size: 1px;
+    block-size: 1px;
+    overflow: hidden;
+    clip-path: inset(50%);
+    white-space: nowrap;
+    user-select: none;
+  }
+  [part='problem'] {
+    color: var(--alert);
   }
   @media (forced-colors: active) {
     :host {

@@ -6,7 +6,6 @@ import {
   type PropertyDeclarations,
   type TemplateResult,
 } from 'lit';
-import { repeat } from 'lit/directives/repeat.js';
 import { say } from '../../engine/index.ts';
 import { BoardLink } from '../link/index.ts';
 import { ink } from '../page/index.ts';
@@ -65,7 +64,8 @@ export class RheoletRules extends LitElement {
   #view: View | undefined;
   /** The key of the line that the Tab key comes to. */
   #at = '';
-  #focused: Element | null = null;
+  /** Whether a line has the focus. */
+  #focused = false;
 
   constructor() {
     super();
@@ -74,7 +74,7 @@ export class RheoletRules extends LitElement {
 
   override willUpdate(): void {
     const { snapshot } = this.#link;
-    this.#focused = this.shadowRoot?.activeElement ?? null;
+    this.#focused = Boolean(this.shadowRoot?.activeElement?.matches('[part=line]'));
     this.#view = snapshot && viewOf(snapshot, this);
     const problem = this.#view?.problem;
     if (snapshot) this.#link.report(problem?.code, problem && say(problem));
@@ -96,24 +96,18 @@ export class RheoletRules extends LitElement {
     >
       ${problem ? html`<p part="problem">${say(problem)}</p>` : nothing}
       ${obstacles.map((obstacle) => html`<p part="obstacle">${obstacle}</p>`)}
-      ${repeat(
-        rules,
-        (rule) => rule,
-        (rule) =>
-          html`<p part="rule">${rule}</p>
-            ${this.#list(
-              rule,
-              holding.filter((line) => line.rule === rule),
-              holdingItem,
-            )}`,
-      )}
+      ${rules.map((rule) => {
+        const lines = holding.filter((line) => line.rule === rule);
+        return html`<p part="rule">${rule}</p>
+          ${this.#list(rule, lines, holdingItem)}`;
+      })}
       ${refusals.length > 0 ? this.#folded(refusals, holding.length === 0) : nothing}
     </div>`;
   }
 
+  /** The focus stays with what a line says, wherever that has gone in the list. */
   override updated(): void {
-    if (this.#focused && !this.#focused.isConnected)
-      this.#items.find(({ tabIndex }) => tabIndex === 0)?.focus();
+    if (this.#focused) this.#items.find(({ tabIndex }) => tabIndex === 0)?.focus();
     this.#shine();
   }
 
@@ -133,11 +127,7 @@ export class RheoletRules extends LitElement {
     item: (line: L, isCurrent: boolean) => TemplateResult,
   ): TemplateResult {
     return html`<ul role="list" aria-label=${name}>
-      ${repeat(
-        lines,
-        ({ key }) => key,
-        (line) => item(line, line.key === this.#at),
-      )}
+      ${lines.map((line) => item(line, line.key === this.#at))}
     </ul>`;
   }
 

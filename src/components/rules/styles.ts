@@ -24,14 +24,12 @@ export const sheet: CSSResult = css`
   [part='line'] {
     position: relative;
     padding: 0.3em calc(0.75em + 3px);
-    outline: none;
   }
   [part='line']:is(:hover, :focus) {
     padding-inline-start: 0.75em;
     border-inline-start: 3px solid;
   }
   [part='line']:focus-visible {
-    outline: 2px solid var(--focus);
     outline-offset: -2px;
   }
   [part='why'],
@@ -70,23 +68,9 @@ export const sheet: CSSResult = css`
     padding-block: 0.35em;
     cursor: default;
   }
-  summary:focus-visible {
-    outline: 2px solid var(--focus);
-  }
-  .heard {
-    position: absolute;
-    inline-size: 1px;
-    block-size: 1px;
-    overflow: hidden;
-    clip-path: inset(50%);
-    white-space: nowrap;
-  }
   [part='obstacle'] {
     padding-inline-start: 0.75em;
     border-inline-start: 3px solid var(--alert);
-  }
-  [part='problem'] {
-    color: var(--alert);
   }
   @media print {
     summary {

@@ -17,16 +17,4 @@ export const styles: CSSResult = css`
   .covered {
     border-block-end: 1px dotted var(--ink);
   }
-  .heard {
-    position: absolute;
-    inline-size: 1px;
-    block-size: 1px;
-    overflow: hidden;
-    clip-path: inset(50%);
-    white-space: nowrap;
-    user-select: none;
-  }
-  [part='problem'] {
-    color: var(--alert);
-  }
 `;

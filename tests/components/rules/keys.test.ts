@@ -121,6 +121,25 @@ describe('the focus is never lost', () => {
     expect(line!.textContent).to.contain('L1');
   });
 
+  it('it stays with a line that others come before', async () => {
+    const made = await bench('B1 6 V + ((S1 open + R1 12 Ω) ∥ R2 6 Ω)', { rules: 'ohm' });
+    await made.tab();
+    expect(focused(made)!.textContent).to.contain('R2');
+    made.board.set('S1', 'closed');
+    await settled();
+    expect(at(made)).to.equal(1);
+    expect(focused(made)!.textContent).to.contain('R2');
+    expect(made.lit).to.deep.equal(['R2']);
+  });
+
+  it('it is not taken by lines that change while it is elsewhere', async () => {
+    const made = await bench(quay, { rules: 'ohm' });
+    made.page.querySelector('button')!.focus();
+    made.board.set('R1', '20');
+    await settled();
+    expect(document.activeElement?.localName).to.equal('button');
+  });
+
   it('it goes to the first line where its own is no more', async () => {
     const made = await bench('B1 6 V + (R1 12 Ω ∥ (S1 closed + R2 6 Ω))', { rules: 'ohm' });
     await made.tab();
