@@ -1,11 +1,21 @@
+import { readFileSync } from 'node:fs';
+
+/** The custom properties that every element has, described with the sheet that they share. */
+const sheet = readFileSync('src/components/page/ink.ts', 'utf8');
+const shared = [...sheet.matchAll(/@cssprop (--[\w-]+) - (.+)/g)].map(([, name, description]) => ({
+  name,
+  description,
+}));
+
 /** Of an element's class keeps what a page may use. */
-function publicFace({ members = [], ...declaration }) {
+function publicFace({ members = [], cssProperties = [], ...declaration }) {
   const isPublic = ({ name, privacy = 'public', static: isStatic }) =>
     privacy === 'public' && !isStatic && !name.startsWith('#');
   return {
     ...declaration,
     superclass: { name: 'LitElement', package: 'lit' },
     members: members.filter(isPublic),
+    cssProperties: [...cssProperties, ...shared],
   };
 }
 

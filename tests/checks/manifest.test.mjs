@@ -12,12 +12,13 @@ const elements = modules.flatMap(({ declarations }) => declarations);
 const sections = ['attributes', 'members', 'events', 'slots', 'cssParts', 'cssProperties'];
 const names = (element, section) => (element[section] ?? []).map(({ name }) => name);
 
-/** All of the source in an element's folder, as one text. */
+/** All of the source in an element's folder and in the one that all elements share, as one text. */
 function sourceOf({ tagName }) {
-  const folder = `src/components/${tagName.replace('rheolet-', '')}`;
-  return readdirSync(folder, { recursive: true })
-    .filter((file) => file.endsWith('.ts'))
-    .map((file) => readFileSync(join(folder, file), 'utf8'))
+  return ['page', tagName.replace('rheolet-', '')]
+    .map((name) => `src/components/${name}`)
+    .flatMap((folder) => readdirSync(folder, { recursive: true }).map((file) => join(folder, file)))
+    .filter((path) => path.endsWith('.ts'))
+    .map((path) => readFileSync(path, 'utf8'))
     .join('\n');
 }
 
