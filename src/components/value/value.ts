@@ -21,6 +21,7 @@ const modes = ['magnitude', 'signed', 'fraction'] as const;
  * @slot - What stands in its place until there is a reading.
  * @fires {CustomEvent<ProblemDetail>} rheolet-problem - There is no such board or quantity.
  * @csspart value - The number with its unit.
+ * @csspart problem - Why there is nothing to show.
  */
 export class RheoletValue extends LitElement {
   static override styles: CSSResultGroup = [ink, styles];
