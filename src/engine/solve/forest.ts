@@ -44,9 +44,12 @@ export function grow(
   ground: Node | undefined,
   all: Iterable<Node>,
 ): Pick<Graph, 'nodes' | 'chords' | 'slack'> {
-  const [chords, slack, nodes]: [Branch[], Branch[], Node[]] = [[], [], []];
+  const chords: Branch[] = [];
+  const slack: Branch[] = [];
+  const nodes: Node[] = [];
   for (const branch of [...branches].sort((a, b) => rank(a) - rank(b))) {
-    const [tail, head] = [pieceOf(branch.tail), pieceOf(branch.head)];
+    const tail = pieceOf(branch.tail);
+    const head = pieceOf(branch.head);
     if (tail !== head) {
       tail.piece = head;
       branch.tail.twigs.push(branch);

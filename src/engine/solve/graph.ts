@@ -7,9 +7,9 @@ export interface Node {
   /** Tree branches at this node. */
   readonly twigs: Branch[];
   /** Another node of its piece, unless it is the one that stands for the piece (see `pieceOf`). */
-  piece?: Node;
+  piece: Node | undefined;
   /** The tree branch towards the root, and the node at its other end; absent at a root. */
-  up?: { readonly branch: Branch; readonly node: Node };
+  up: { readonly branch: Branch; readonly node: Node } | undefined;
   /** Tree branches between it and its root. */
   depth: number;
   /** Its place in `Graph.nodes`; −1 until it has one. */
@@ -58,43 +58,52 @@ function commonMultiple(a: bigint, b: bigint): bigint {
   return a % b ? new Fraction(a).lcm(b).n : a;
 }
 
+/** A fraction counted in a unit of which there are `unit` in one: a whole number. */
+function counted({ s, n, d }: Fraction, unit: bigint): bigint {
+  const whole = d === unit ? n : n * (unit / d);
+  return s < 0n ? -whole : whole;
+}
+
 /** Compiles a circuit: all resistances in one unit and all e.m.f.s in another, such that every one is a whole number. */
 export function graphOf({ components }: Circuit): Graph {
   const byName = new Map<string, Node>();
   const nodeOf = (name: string): Node => {
     let node = byName.get(name);
-    if (!node) byName.set(name, (node = { twigs: [], depth: 0, place: -1 }));
+    if (!node) byName.set(name, (node = { twigs: [], piece: undefined, up: undefined, depth: 0, place: -1 }));
     return node;
   };
   const branches: Branch[] = [];
-  const values: (readonly [Fraction, Fraction])[] = [];
-  let [ohm, volt] = [1n, 1n];
+  const values: Fraction[] = [];
+  let ohm = 1n;
+  let volt = 1n;
   for (const component of components) {
-    const [from, to] = [nodeOf(component.from), nodeOf(component.to)];
+    const from = nodeOf(component.from);
+    const to = nodeOf(component.to);
     const resistance = resistanceOf(component);
     if (!resistance) continue;
-    const [emf, tail, head] =
-      component.kind === 'supply' ? [component.emf.value, to, from] : [zero, from, to];
-    ohm = commonMultiple(ohm, resistance.d);
-    volt = commonMultiple(volt, emf.d);
-    values.push([resistance, emf]);
+    const isSupply = component.kind === 'supply';
+    if (resistance.d !== ohm) ohm = commonMultiple(ohm, resistance.d);
+    if (isSupply) volt = commonMultiple(volt, component.emf.value.d);
     branches.push({
       component,
       place: branches.length,
-      tail,
-      head,
+      tail: isSupply ? to : from,
+      head: isSupply ? from : to,
       ohms: 0n,
       volts: 0n,
       resistance: 0,
       loops: [],
     });
+    values.push(resistance);
   }
+  const supplies: Branch[] = [];
   branches.forEach((branch, place) => {
-    const [resistance = zero, emf = zero] = values[place] ?? [];
-    branch.ohms = resistance.n * (ohm / resistance.d);
-    branch.volts = emf.s * emf.n * (volt / emf.d);
+    const { component } = branch;
+    branch.ohms = counted(values[place] ?? zero, ohm);
     branch.resistance = Number(branch.ohms);
+    if (component.kind !== 'supply') return;
+    branch.volts = counted(component.emf.value, volt);
+    supplies.push(branch);
   });
-  const supplies = branches.filter(({ component }) => component.kind === 'supply');
   return { byName, branches, supplies, ohm, volt, ...grow(branches, supplies[0]?.tail, byName.values()) };
 }

@@ -10,10 +10,11 @@ let matrix = new Float64Array(1024);
 const nothing = 2 ** -64;
 
 /** Writes the matrix of the loop equations, and gives the e.m.f. round each loop. */
-function equations({ branches, chords: { length } }: Graph): Twofold[] {
+function equations({ branches, chords }: Graph): Twofold[] {
+  const { length } = chords;
   if (matrix.length < length ** 2) matrix = new Float64Array(length ** 2);
   else matrix.fill(0, 0, length ** 2);
-  const emfs = Array.from({ length }, () => new Twofold());
+  const emfs = chords.map(() => new Twofold());
   for (const { loops, resistance, volts } of branches) {
     for (const { row, along } of loops) {
       if (volts) emfs[row]?.add(Number(along ? volts : -volts));
@@ -33,8 +34,9 @@ function potentials({ nodes }: Graph, currents: readonly Twofold[]): Twofold[] {
   for (const { up } of nodes) {
     const potential = new Twofold();
     found.push(potential);
-    const [below, current] = up ? [found[up.node.place], currents[up.branch.place]] : [];
-    if (!up || !below || !current) continue;
+    const below = up && found[up.node.place];
+    const current = up && currents[up.branch.place];
+    if (!below || !current) continue;
     const sign = up.branch.tail === up.node ? 1 : -1;
     potential.add(below.high, below.low);
     potential.addProduct(-sign * up.branch.resistance, current);
@@ -60,21 +62,25 @@ export function liveFlow(graph: Graph): Flow<number> {
       const more = new Twofold();
       for (const { row, along } of loops) more.add((along ? 1 : -1) * (found[row] ?? 0));
       currents[place]?.add(more.high, more.low);
+      if (round > 0 || resistance === 0) return;
       const drop = new Twofold();
       drop.addProduct(-resistance, more);
       for (const { row, along } of loops)
         left[row]?.add(along ? drop.high : -drop.high, along ? drop.low : -drop.low);
     });
   }
-  const largest = nothing * Math.max(...currents.map(({ high }) => Math.abs(high)));
+  let largest = 0;
+  for (const { high } of currents) largest = Math.max(largest, nothing * Math.abs(high));
   let known: Twofold[] | undefined;
   return {
     current({ place }) {
-      const { high = 0, low = 0 } = currents[place] ?? {};
-      return Math.abs(high) > largest ? ((high + low) * ohm) / volt : 0;
+      const current = currents[place];
+      return current && Math.abs(current.high) > largest ? ((current.high + current.low) * ohm) / volt : 0;
     },
     between(p, q) {
-      const [a, b] = [p, q].map(({ place }) => (known ??= potentials(graph, currents))[place]);
+      known ??= potentials(graph, currents);
+      const a = known[p.place];
+      const b = known[q.place];
       if (!a || !b) return 0;
       const difference = a.high - b.high + (a.low - b.low);
       return Math.abs(difference) > nothing * Math.max(Math.abs(a.high), Math.abs(b.high))
