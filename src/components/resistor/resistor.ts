@@ -28,7 +28,7 @@ const problem = (sentence: string): TemplateResult => html`<span part="problem">
  * A slider-driven resistor: a slider, a box to type in, and two step buttons, in a board or anywhere in a page.
  *
  * @tag rheolet-resistor
- * @attr {string} aria-label - A name for it, for those who hear it; `label` comes first.
+ * @attr {string} aria-label - Is taken as `label`.
  * @fires {CustomEvent<ChangeDetail>} rheolet-input - The slider is moving.
  * @fires {CustomEvent<ChangeDetail>} rheolet-change - A new value has settled.
  * @fires {CustomEvent<ProblemDetail>} rheolet-problem - There is no such board, or nothing to be turned.
