@@ -21,13 +21,13 @@ import { isContent, textOf } from './fallback.ts';
 import type { Moment } from './moment.ts';
 import { spokenNotes } from './notes.ts';
 import { Painter } from './painter.ts';
+import { Pointing } from './pointing.ts';
 import { readingsTable } from './readings-table.ts';
 import { coverable, shown, type Word } from './shown.ts';
 import { readSource } from './source.ts';
 import { BoardStore } from './store.ts';
 import { styles } from './styles.ts';
 import { view, type Act } from './view.ts';
-import { walk } from './walk.ts';
 
 const styled = ['course', 'symbols', 'show', 'hide', 'label'] as const;
 
@@ -49,6 +49,7 @@ const styled = ['course', 'symbols', 'show', 'hide', 'label'] as const;
  * @csspart notes - Faults, remarks and cautions.
  * @csspart table - The readings of a circuit that is not drawn.
  * @csspart problem - What is wrong with the circuit.
+ * @cssprop --rheolet-light - The glow of a lamp.
  */
 export class RheoletBoard extends LitElement implements BoardFace {
   static override shadowRootOptions: ShadowRootInit = {
@@ -77,18 +78,23 @@ export class RheoletBoard extends LitElement implements BoardFace {
   declare label: string;
 
   readonly #store = new BoardStore();
-  readonly #painter = new Painter(this, {
+  readonly #painter: Painter = new Painter(this, {
     snapshot: () => this.snapshot,
     style: () => ({
       symbols: this.symbols === 'ansi' ? 'ansi' : 'iec',
       shown: this.#shown,
       label: this.#name,
     }),
-    reached: () => this.#reachable,
+    reached: () => this.#pointing.reached,
     painted: (whole) => {
       this.requestUpdate();
       if (whole) this.#painted();
     },
+  });
+  readonly #pointing = new Pointing(this.#painter.stage, {
+    circuit: () => this.circuit,
+    toggle: (id) => this.#toggle(id),
+    changed: () => this.requestUpdate(),
   });
   readonly #children = new MutationObserver(() => this.#childrenChanged());
   #given: string | Circuit | undefined;
@@ -96,8 +102,6 @@ export class RheoletBoard extends LitElement implements BoardFace {
   #opened = false;
   #problem = '';
   #revealed = false;
-  #pointed: string | undefined;
-  #reached: string | undefined;
   /** What was last said, once settled. */
   #heard: Moment | undefined;
   #painted: () => void = () => undefined;
@@ -231,23 +235,14 @@ export class RheoletBoard extends LitElement implements BoardFace {
     if (!snapshot || !state)
       return html`<slot></slot>
         <p part="problem" ?hidden=${!this.#problem}>${this.#problem}</p>`;
-    const pointed = snapshot.circuit.components.find(({ id }) => id === this.#pointed);
+    const pointed = this.#component(this.#pointing.id);
     return html`${
         undrawn
           ? [
               html`<p part="notes">${say({ code: 'not drawn', data: { reason: undrawn } })}</p>`,
               readingsTable(snapshot, this.#name),
             ]
-          : html`<div
-              class="frame"
-              @pointerover=${this.#point}
-              @pointerleave=${this.#unpoint}
-              @focusin=${this.#focus}
-              @click=${this.#click}
-              @keydown=${this.#key}
-            >
-              ${stage.element}
-            </div>`
+          : stage.element
       }<slot></slot>${view({
         snapshot,
         state,
@@ -268,12 +263,6 @@ export class RheoletBoard extends LitElement implements BoardFace {
     this.renderRoot.querySelector('slot')?.assign(...(this.snapshot ? nodes.filter(isContent) : nodes));
   }
 
-  /** The component that the Tab key reaches. */
-  get #reachable(): string | undefined {
-    const symbols = this.#painter.stage.drawing?.symbols ?? [];
-    return symbols.some(({ id }) => id === this.#reached) ? this.#reached : symbols[0]?.id;
-  }
-
   get #name(): string {
     return this.label || say({ code: 'diagram', data: {} });
   }
@@ -292,7 +281,7 @@ export class RheoletBoard extends LitElement implements BoardFace {
   #open(): void {
     this.#text = textOf(this.childNodes);
     const source = this.#given ?? this.#text;
-    if (typeof source === 'string' && !source.trim() && document.readyState === 'loading') return;
+    if (this.#given === undefined && document.readyState === 'loading') return;
     const read = readSource(source);
     this.#opened = true;
     this.#await();
@@ -354,30 +343,6 @@ export class RheoletBoard extends LitElement implements BoardFace {
     return this.circuit?.components.find((component) => component.id === id);
   }
 
-  readonly #point = (event: Event): void => this.#show(idOf(event) ?? this.#pointed);
-  readonly #unpoint = (): void => this.#show(focusOf(this.shadowRoot?.activeElement));
-
-  #show(id: string | undefined): void {
-    if (id === this.#pointed) return;
-    this.#pointed = id;
-    this.requestUpdate();
-  }
-
-  readonly #focus = (event: Event): void => {
-    const id = idOf(event);
-    if (id === undefined) return;
-    this.#reached = id;
-    this.#painter.stage.still.reach(id);
-    this.#show(id);
-  };
-
-  readonly #click = (event: Event): void => {
-    const id = idOf(event);
-    if (id === undefined) return;
-    this.#toggle(id);
-    this.#painter.stage.still.group(id)?.focus();
-  };
-
   /** Ctrl+Z and Ctrl+Y (or Shift+Ctrl+Z), but where the pupil writes: there they take back letters. */
   readonly #shortcut = (event: KeyboardEvent): void => {
     const [target] = event.composedPath();
@@ -388,24 +353,4 @@ export class RheoletBoard extends LitElement implements BoardFace {
     event.preventDefault();
     this.#act(act);
   };
-
-  readonly #key = (event: KeyboardEvent): void => {
-    const id = idOf(event);
-    const { tree, still } = this.#painter.stage;
-    if (id === undefined || !tree || event.ctrlKey || event.altKey || event.metaKey) return;
-    const next = walk(tree, id, event.key);
-    if (next !== undefined) still.group(next)?.focus();
-    else if (event.key === 'Enter' || event.key === ' ') this.#toggle(id);
-    else return;
-    event.preventDefault();
-  };
-}
-
-/** The component that an event is about. */
-function idOf({ target }: Event): string | undefined {
-  return target instanceof Element ? focusOf(target.closest('[data-id]')) : undefined;
-}
-
-function focusOf(group: Element | null | undefined): string | undefined {
-  return group instanceof SVGElement ? group.dataset['id'] : undefined;
 }

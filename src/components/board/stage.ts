@@ -1,13 +1,11 @@
 import {
   describeCircuit,
-  drawTree,
-  seriesParallel,
+  drawSchematic,
   track,
   type Component,
   type Drawing,
   type Irreducible,
   type Tracker,
-  type Tree,
 } from '../../engine/index.ts';
 import type { Snapshot } from '../link/index.ts';
 import { componentName, isMeter, liveText, meterRoom } from './component-text.ts';
@@ -42,16 +40,10 @@ export class Stage {
   #tracked: { readonly id: string; readonly tracker: Tracker } | undefined;
   #currents = new Float64Array();
   #drawing: Drawing | undefined;
-  #tree: Tree | undefined;
 
   constructor() {
     this.element.className = 'stage';
     this.element.append(this.#moving.svg, this.still.svg, this.#digits.svg);
-  }
-
-  /** How the circuit is put together; undefined where it is not drawn. */
-  get tree(): Tree | undefined {
-    return this.#tree;
   }
 
   /** What is drawn. */
@@ -67,19 +59,20 @@ export class Stage {
   /** Plans the drawing and takes its room; says why a circuit cannot be drawn. */
   plan(snapshot: Snapshot, style: StageStyle): Irreducible['reason'] | 'too many' | undefined {
     const { circuit, start } = snapshot;
-    const tree = circuit.components.length > most ? undefined : seriesParallel(circuit);
-    this.#tree = tree?.kind === 'irreducible' ? undefined : tree;
     this.#drawing = undefined;
     this.#style = style;
-    if (!tree || tree.kind === 'irreducible') return tree?.reason ?? 'too many';
     const byId = new Map(circuit.components.map((component) => [component.id, component]));
     const values = (id: string): string | undefined => {
       const component = byId.get(id);
       if (component && isMeter(component) && style.shown.has('meters')) return meterRoom(component, snapshot);
       return style.shown.has('values') ? undefined : '';
     };
-    this.#drawing = drawTree(tree, circuit, { symbols: style.symbols, width: style.width, values });
-    this.still.size(this.#drawing);
+    const { symbols, width } = style;
+    const drawing =
+      circuit.components.length > most ? undefined : drawSchematic(circuit, { symbols, width, values });
+    if (drawing?.kind !== 'drawing') return drawing?.reason ?? 'too many';
+    this.#drawing = drawing;
+    this.still.size(drawing);
     if (start !== this.#scaled) this.#scale = ribbonScale(start);
     this.#scaled = start;
     return undefined;

@@ -125,7 +125,7 @@ describe('a board in its page', () => {
       board.style.setProperty('width', `${width}px`);
       await nextFrame();
       await nextFrame();
-      expect(bench.find('.frame').scrollWidth, `at ${width}`).to.be.at.most(width);
+      expect(bench.find('.stage').scrollWidth, `at ${width}`).to.be.at.most(width);
       expect(bench.find('.still').getBoundingClientRect().width).to.be.at.most(width);
     }
   });
