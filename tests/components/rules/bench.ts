@@ -4,10 +4,10 @@ import { besideBoard, type BesideBoard } from '../beside-board.ts';
 
 export type RulesBench = BesideBoard<RheoletRules>;
 
-/** 6 V drive 0.5 A through a control of 12 Ω and 0.75 A through a lamp of 8 Ω beside it: 1.25 A in all. */
-export const quay = 'B1 6 V + A1 + (R1 [4..40] 12 Ω ∥ (A2 + L1 8 Ω))';
-/** 12 V on 6 Ω and 18 Ω in one path: 0.5 A, 3 V and 9 V. */
-export const pump = 'B1 12 V + R1 [1..20] 6 Ω + R2 18 Ω';
+/** 9 V drive 1.5 A through a control of 6 Ω and 3 A through a lamp of 3 Ω beside it: 4.5 A in all, as through 2 Ω. */
+export const quay = 'B1 9 V + A1 + (R1 [2..40] 6 Ω ∥ (A2 + L1 3 Ω))';
+/** 9 V on 4 Ω and 5 Ω in one path: 1 A, 4 V and 5 V. */
+export const pump = 'B1 9 V + R1 [1..20] 4 Ω + R2 5 Ω';
 
 /** A rule checker with its attributes, beside a board with a circuit. */
 export function bench(

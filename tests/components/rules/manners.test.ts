@@ -29,13 +29,13 @@ describe('what the pupil is to work out is not given away', () => {
 describe('the rules keep up with what moves', () => {
   it('and are exact in the first frame at rest', async () => {
     const made = await bench(pump, { rules: 'series-current' });
-    made.board.move('R1', '12');
+    made.board.move('R1', '7');
     await settled();
-    expect(held(made)[0]![1]).to.equal('0.400 A = 0.400 A = 0.400 A');
-    made.board.set('R1', '14');
+    expect(held(made)[0]![1]).to.equal('0.750 A = 0.750 A = 0.750 A');
+    made.board.set('R1', '13');
     await nextFrame();
     await made.element.updateComplete;
-    expect(held(made)[0]![1]).to.equal('0.375 A = 0.375 A = 0.375 A');
+    expect(held(made)[0]![1]).to.equal('0.500 A = 0.500 A = 0.500 A');
   });
 
   it('at most 15 times a second meanwhile', async () => {
@@ -60,9 +60,9 @@ describe('a formula is seen and said', () => {
     const formulae = made.all('math');
     expect(formulae.every((math) => math.closest('[aria-hidden=true]') !== null)).to.equal(true);
     expect(formulae[0]!.namespaceURI).to.equal('http://www.w3.org/1998/Math/MathML');
-    expect(made.texts('.heard')).to.deep.equal(['1.25 A equals 0.50 A plus 0.75 A:']);
+    expect(made.texts('.heard')).to.deep.equal(['4.50 A equals 1.50 A plus 3.00 A:']);
     expect(made.heard('[part=line]')).to.equal(
-      'A1, R1, and A2 meet at one junction. 1.25 A equals 0.50 A plus 0.75 A: holds',
+      'A1, R1, and A2 meet at one junction. 4.50 A equals 1.50 A plus 3.00 A: holds',
     );
   });
 

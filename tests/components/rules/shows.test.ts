@@ -11,19 +11,19 @@ describe('the rule checker shows each rule where it holds, in symbols and in num
       'In series: the resistances add up.',
     ]);
     expect(held(made)).to.deep.equal([
-      ['IB1 = IR1 = IR2', '0.500 A = 0.500 A = 0.500 A', 'holds'],
-      ['VB1 = VR1 + VR2', '12.0 V = 3.0 V + 9.0 V', 'holds'],
-      ['Rtotal = RR1 + RR2', '24.0 Ω = 6.0 Ω + 18.0 Ω', 'holds'],
+      ['IB1 = IR1 = IR2', '1.00 A = 1.00 A = 1.00 A', 'holds'],
+      ['VB1 = VR1 + VR2', '9.00 V = 4.00 V + 5.00 V', 'holds'],
+      ['Rtotal = RR1 + RR2', '9.00 Ω = 4.00 Ω + 5.00 Ω', 'holds'],
     ]);
   });
 
   it('in parallel the p.d. is the same, currents add up, and so do reciprocals', async () => {
     const made = await bench(quay, { rules: 'parallel' });
     expect(held(made)).to.deep.equal([
-      ['VB1 = VR1 = VL1', '6.00 V = 6.00 V = 6.00 V', 'holds'],
-      ['IA1 = IR1 + IA2', '1.25 A = 0.50 A + 0.75 A', 'holds'],
-      ['1Rtotal = 1RR1 + 1RL1', '14.8 Ω = 112.0 Ω + 18.0 Ω', 'holds'],
-      ['Rtotal < RL1', '4.80 Ω < 8.00 Ω', 'holds'],
+      ['VB1 = VR1 = VL1', '9.00 V = 9.00 V = 9.00 V', 'holds'],
+      ['IA1 = IR1 + IA2', '4.50 A = 1.50 A + 3.00 A', 'holds'],
+      ['1Rtotal = 1RR1 + 1RL1', '12.00 Ω = 16.00 Ω + 13.00 Ω', 'holds'],
+      ['Rtotal < RL1', '2.00 Ω < 3.00 Ω', 'holds'],
     ]);
     expect(made.all('mfrac').length, 'reciprocals are set as fractions').to.equal(6);
   });
@@ -31,27 +31,27 @@ describe('the rule checker shows each rule where it holds, in symbols and in num
   it('both of Kirchhoff’s laws, Ohm’s law and the balance of power', async () => {
     const made = await bench(quay, { rules: 'junction loop ohm power' });
     expect(held(made)).to.deep.equal([
-      ['IA1 = IR1 + IA2', '1.25 A = 0.50 A + 0.75 A', 'holds'],
-      ['VB1 = VR1', '6.00 V = 6.00 V', 'holds'],
-      ['VB1 = VL1', '6.00 V = 6.00 V', 'holds'],
-      ['VR1 = IR1 × RR1', '6.00 V = 0.500 A × 12.0 Ω', 'holds'],
-      ['VL1 = IL1 × RL1', '6.00 V = 0.750 A × 8.00 Ω', 'holds'],
-      ['PB1 = PR1 + PL1', '7.50 W = 3.00 W + 4.50 W', 'holds'],
+      ['IA1 = IR1 + IA2', '4.50 A = 1.50 A + 3.00 A', 'holds'],
+      ['VB1 = VR1', '9.00 V = 9.00 V', 'holds'],
+      ['VB1 = VL1', '9.00 V = 9.00 V', 'holds'],
+      ['VR1 = IR1 × RR1', '9.00 V = 1.50 A × 6.00 Ω', 'holds'],
+      ['VL1 = IL1 × RL1', '9.00 V = 3.00 A × 3.00 Ω', 'holds'],
+      ['PB1 = PR1 + PL1', '40.5 W = 13.5 W + 27.0 W', 'holds'],
     ]);
   });
 
   it('says "rounded" where written figures miss by one: three thirds of a volt', async () => {
     const made = await bench('B1 1 V + R1 1 Ω + R2 1 Ω + R3 1 Ω', { rules: 'series-p.d.' });
-    expect(held(made)).to.deep.equal([
-      ['VB1 = VR1 + VR2 + VR3', '1.00 V = 0.33 V + 0.33 V + 0.33 V', 'holds, rounded'],
-    ]);
+    const [line] = held(made);
+    expect(line![1]).to.match(/^1\.0+ V = 0\.3+ V \+ 0\.3+ V \+ 0\.3+ V$/);
+    expect(line![2]).to.equal('holds, rounded');
   });
 
   it('follows a new setting', async () => {
     const made = await bench(pump, { rules: 'series-p.d.' });
-    made.board.set('R1', '18');
+    made.board.set('R1', '13');
     await settled();
-    expect(held(made)).to.deep.equal([['VB1 = VR1 + VR2', '12.0 V = 6.0 V + 6.0 V', 'holds']]);
+    expect(held(made)).to.deep.equal([['VB1 = VR1 + VR2', '9.00 V = 6.50 V + 2.50 V', 'holds']]);
   });
 
   it('in the class’s own words, letter and decimal sign', async () => {
@@ -59,7 +59,7 @@ describe('the rule checker shows each rule where it holds, in symbols and in num
     made.board.setAttribute('course', 'voltage U comma');
     await settled();
     expect(made.texts('[part=rule]')).to.deep.equal(['In series: the voltages add up.']);
-    expect(held(made)[0]!.slice(0, 2)).to.deep.equal(['UB1 = UR1 + UR2', '12,0 V = 3,0 V + 9,0 V']);
+    expect(held(made)[0]!.slice(0, 2)).to.deep.equal(['UB1 = UR1 + UR2', '9,00 V = 4,00 V + 5,00 V']);
   });
 });
 
