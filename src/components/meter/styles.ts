@@ -1,6 +1,6 @@
 import { css, type CSSResult } from 'lit';
 
-/** A symbol and digits in ink, in a hairline frame; it is as wide as its widest reading, whatever the caption. */
+/** A symbol and digits in ink, in a hairline frame; it is as wide as its widest reading, whatever is written. */
 export const sheet: CSSResult = css`
   :host {
     display: inline-block;
@@ -47,7 +47,6 @@ export const sheet: CSSResult = css`
     visibility: hidden;
     white-space: nowrap;
   }
-  /* What is written is never what makes it wide. */
   [part='reading'] > span,
   [part='caption'] {
     display: block;
