@@ -1,6 +1,6 @@
 export type { DescriptionData, PartName, Phrase } from './codes.ts';
 export { describeCircuit } from './describe.ts';
-export { drawSchematic, drawTree } from './draw.ts';
+export { drawSchematic } from './draw.ts';
 export type {
   Arrow,
   Box,

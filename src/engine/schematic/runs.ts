@@ -2,10 +2,8 @@ import type { Arrow, Point, RibbonRun, Turn } from './drawing.ts';
 import { cornersOf, wiresOf } from './net.ts';
 import type { Piece } from './page.ts';
 
-/** The least straight wire that has room for an arrowhead. */
-const arrowRoom = 16;
 /** A straight wire this long has an arrowhead even where another in the same run has one. */
-const longWire = 60;
+const longWire = 90;
 
 interface Leg extends Arrow {
   readonly length: number;
@@ -18,24 +16,15 @@ function legTo(to: Point, from: Point): Leg {
   return { at: { x: from.x + dx / 2, y: from.y + dy / 2 }, turn, length: Math.abs(dx + dy) };
 }
 
-/** An arrowhead on the longest straight wire, and on the longest of every straight line that has a long one. */
+/** An arrowhead on the longest straight wire, and on every long one. */
 function arrowsOf(path: readonly Piece[]): Arrow[] {
   const legs = wiresOf(path).flatMap((wire) =>
     cornersOf(wire).flatMap((to, i, points) => points.slice(i - 1, i).map((from) => legTo(to, from))),
   );
-  const enough = Math.min(longWire, Math.max(...legs.map(({ length }) => length)));
-  const best: Leg[] = [];
-  let turn: Turn | undefined;
-  for (const leg of legs) {
-    const onward = leg.turn === turn;
-    const last = best.at(-1);
-    if (!onward) best.push(leg);
-    else if (last && leg.length > last.length) best.splice(-1, 1, leg);
-    turn = leg.turn;
-  }
-  return best
-    .filter(({ length }) => length >= Math.max(enough, arrowRoom))
-    .map((leg) => ({ at: leg.at, turn: leg.turn }));
+  const longest = legs.reduce((best, leg) => (leg.length > best.length ? leg : best));
+  return legs
+    .filter((leg) => leg === longest || leg.length >= longWire)
+    .map(({ at, turn }) => ({ at, turn }));
 }
 
 /** The stretches of the circuit that carry one current each. */
