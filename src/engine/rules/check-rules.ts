@@ -33,20 +33,9 @@ function obstacleOf(rule: Rule, circuit: Circuit, { solution, live, supplies }: 
   return supplies.length > 0 || rule.endsWith('resistance') ? undefined : { code: 'not driven', data: {} };
 }
 
-/** The quantities of an equation in any order, and how they are related: where these are the same, so is what is said. */
+/** The quantities of an equation, on whatever side, and how they are related: where these are the same, so is what is said. */
 const key = ({ form, relation, sides }: Equation): string =>
-  [
-    form,
-    relation,
-    ...sides
-      .map((side) =>
-        side
-          .map(({ name }) => name)
-          .sort()
-          .join(),
-      )
-      .sort(),
-  ].join('=');
+  [form, relation, ...sides.flatMap((side) => side.map(({ name }) => name)).sort()].join();
 
 /** Every place of a rule, none said twice; and why it has none, or not everywhere. */
 function places(rule: Rule, survey: Survey): readonly Found[] {
@@ -54,10 +43,11 @@ function places(rule: Rule, survey: Survey): readonly Found[] {
   const different = [
     ...new Map(all.toReversed().map((one) => [one.equation ? key(one.equation) : one, one])).values(),
   ];
-  const nowhere = { code: /^[pj]/.test(rule) ? 'only one path' : 'nothing to add', data: {} } as const;
+  const nowhere = { code: /^(pa|j)/.test(rule) ? 'only one path' : 'nothing to add', data: {} } as const;
   const ids = /^(series|parallel)/.test(rule) ? survey.bridge : [];
   if (ids.length > 0) different.unshift({ about: ids, why: { code: 'bridge', data: { ids } } });
-  return different.length > 0 ? different.reverse() : [{ about: [], why: nowhere }];
+  if (different.length === 0) return [{ about: [], why: nowhere }];
+  return different.reverse().sort((a, b) => Number(!a.equation) - Number(!b.equation));
 }
 
 /**

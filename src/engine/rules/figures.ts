@@ -20,22 +20,28 @@ class Scale {
   readonly #shift: number;
   readonly #decimals: number;
 
-  /** The largest gets `figures` significant figures, all get more decimals where one would else stand as 0. */
-  constructor(terms: readonly Term[], figures: number) {
+  /**
+   * The largest number gets `figures` significant figures. All get one decimal more, if that may be, where a smaller one
+   * would else lose a figure that it has; and more where it would stand as 0 and is not small beside the largest. The prefix
+   * suits the largest of `among`.
+   */
+  constructor(terms: readonly Term[], figures: number, among: readonly Term[], mayHaveMore: boolean) {
     const unit = units[terms[0]?.name.charAt(0) ?? ''] ?? 'W';
-    const sizes = terms.map(({ value }) => Math.abs(Number(value)));
-    const largest = sizes.reduce((a, b) => Math.max(a, b), 0);
-    const prefix = sharedPrefix(sizes, unit, figures);
+    const values = (some: readonly Term[]): readonly Value[] => some.map(({ value }) => absolute(value));
+    const prefix = sharedPrefix(values(among), unit, figures);
     const power = exponentOf(prefix);
-    // What is below a ten-thousandth of the largest may.
-    const least = sizes.reduce((a, b) => (b > largest / 1e4 ? Math.min(a, b) : a), largest);
+    const largest = values(terms).reduce<number>((a, b) => Math.max(a, Number(b)), 0);
+    const decimals = (size: Value, wanted: number): number => power + wanted - 1 - leadingPower(size, wanted);
+    const few = Math.max(0, decimals(largest, figures));
+    const needed = values(terms).map((value) => {
+      if (Number(value) <= largest / 1e4) return few;
+      const isCut = Number(fixed(value, few, -power)) !== Number(fixed(value, few + 1, -power));
+      const isMore = mayHaveMore && isCut && decimals(value, figures) > few;
+      return Math.max(decimals(value, 1), isMore ? few + 1 : few);
+    });
     this.unit = prefix + unit;
     this.#shift = -power;
-    this.#decimals = Math.max(
-      0,
-      figures - 1 - leadingPower(largest, figures) + power,
-      power - leadingPower(least, 1),
-    );
+    this.#decimals = Math.max(few, ...needed);
   }
 
   write(value: Value): string {
@@ -62,20 +68,19 @@ export interface Figures {
   readonly closes: boolean;
 }
 
-/** Writes the numbers of an equation: with equal decimals, but each factor of a product on its own. */
-export function figuresOf(
+function written(
   { form, relation, sides }: Equation,
   figures: number,
   decimalSign: '.' | ',',
+  mayHaveMore: boolean,
 ): Figures {
-  const shared = new Scale(
-    sides.flat().filter(({ hidden }) => !hidden),
-    figures,
-  );
-  const scaleOf = (term: Term): Scale => (form === 'product' ? new Scale([term], figures) : shared);
+  const shown = sides.flat().filter(({ hidden }) => !hidden);
+  const shared = new Scale(shown, figures, shown, mayHaveMore);
+  const scaleOf = (term: Term): Scale =>
+    form === 'sum' ? shared : new Scale([term], figures, form === 'product' ? [term] : shown, false);
   const [whole = zero, ...others] = sides.map((side) => {
-    const written = side.map((term) => ({ ...term, value: scaleOf(term).rounded(term.value) }));
-    return valueOf(form, written);
+    const rounded = side.map((term) => ({ ...term, value: scaleOf(term).rounded(term.value) }));
+    return valueOf(form, rounded);
   });
   // A sum closes to the last figure; a product, or a sum of reciprocals, when it rounds to what is written.
   const first = sides[0]?.[0];
@@ -92,4 +97,14 @@ export function figuresOf(
     return { term, number, unit: scale.unit, text: number + thinSpace + scale.unit };
   };
   return { sides: sides.map((side) => side.map(write)), closes };
+}
+
+/**
+ * Writes the numbers of an equation: of a sum with equal decimals, such that it closes if it can; else each number on its
+ * own, resistances with one prefix.
+ */
+export function figuresOf(equation: Equation, figures: number, decimalSign: '.' | ','): Figures {
+  const more = written(equation, figures, decimalSign, true);
+  const few = more.closes ? more : written(equation, figures, decimalSign, false);
+  return few.closes ? few : more;
 }

@@ -81,6 +81,6 @@ export function powerBalance(survey: Survey): readonly Found[] {
   const power = (some: readonly Block[]) =>
     some.flatMap(({ component }) => (component ? survey.read('P', component) : []));
   const taken = all.filter((step) => !isSupply(step));
-  if (taken.length === 0) return [];
+  if (all.length < 2) return [];
   return [found('energy is kept', all, balance(power(all.filter(isSupply)), power(taken)))];
 }

@@ -22,7 +22,9 @@ export const parallelVoltage = (survey: Survey): readonly Found[] =>
     const sides = [...(kind === 'parallel' ? block.parts : [block]), ...meters];
     if (sides.length < 2) return [];
     const voltages = sides.map((side) =>
-      bears(side) ? side.voltage : [{ name: `V_${side.first}`, value: zero }],
+      bears(side)
+        ? side.voltage
+        : [{ name: `V_${side.component ? side.label : `(${side.label})`}`, value: zero }],
     );
     if (supply) voltages.unshift(flipped(supply.voltage));
     const isBackwards = Number(total(block.voltage)) < 0;

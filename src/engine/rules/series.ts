@@ -20,6 +20,13 @@ export const seriesCurrent = ({ blocks, around }: Survey): readonly Found[] =>
     return before && after ? found('current splits', [before, after]) : [];
   });
 
+/** The chains that have a p.d. and a resistance as wholes: not the one that closes a circuit through a bridge. */
+const chains = ({ blocks, around }: Survey): readonly Block[] =>
+  blocks.filter(
+    (block) =>
+      block.tree.kind === 'series' && (around.has(block) || isClosed(block) || block.supplies.length === 0),
+  );
+
 /** The p.d. across a chain by another name: that across what is beside it; else it has a name of its own. */
 function outside(chain: Block, survey: Survey): readonly Term[] {
   const group = survey.around.get(chain);
@@ -33,8 +40,7 @@ function outside(chain: Block, survey: Survey): readonly Term[] {
 
 /** In series: the p.d.s add up. */
 export const seriesVoltage = (survey: Survey): readonly Found[] =>
-  survey.blocks.flatMap((chain) => {
-    if (chain.tree.kind !== 'series') return [];
+  chains(survey).flatMap((chain) => {
     const parts = chain.parts.filter(bears);
     const rises = isClosed(chain) ? parts.filter(({ component }) => component?.kind === 'supply') : [];
     const whole = isClosed(chain) ? flipped(rises.flatMap(({ voltage }) => voltage)) : outside(chain, survey);
@@ -45,9 +51,9 @@ export const seriesVoltage = (survey: Survey): readonly Found[] =>
 
 /** In series: the resistances add up. */
 export const seriesResistance = (survey: Survey): readonly Found[] =>
-  survey.blocks.flatMap((chain) => {
+  chains(survey).flatMap((chain) => {
     const parts = chain.parts.slice(isClosed(chain) ? 1 : 0).filter(bears);
-    if (chain.tree.kind !== 'series' || parts.length < 2) return [];
+    if (parts.length < 2) return [];
     if (parts.some(({ supplies }) => supplies.length > 0)) return driven(parts);
     return found(
       'one path',
