@@ -62,7 +62,7 @@ describe('a formula is seen and said', () => {
     expect(formulae[0]!.namespaceURI).to.equal('http://www.w3.org/1998/Math/MathML');
     expect(made.texts('.heard')).to.deep.equal(['4.50 A equals 1.50 A plus 3.00 A:']);
     expect(made.heard('[part=line]')).to.equal(
-      'A1, R1, and A2 meet at one junction. 4.50 A equals 1.50 A plus 3.00 A: holds',
+      'A1, R1 and A2 meet at one junction. 4.50 A equals 1.50 A plus 3.00 A: holds',
     );
   });
 
