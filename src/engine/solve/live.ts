@@ -7,7 +7,7 @@ import { Twofold } from './twofold.ts';
 let matrix = new Float64Array(1024);
 
 /** What is less than this share of the largest is a zero that rounding has hidden. */
-const nothing = 2 ** -64;
+const nothing = 2 ** -80;
 
 /** Writes the matrix of the loop equations, and gives the e.m.f. round each loop. */
 function equations({ branches, chords }: Graph): Twofold[] {

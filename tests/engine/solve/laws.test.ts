@@ -3,9 +3,10 @@ import { describe, it } from 'node:test';
 import fc from 'fast-check';
 import { resistanceOf, type Circuit, type Component } from '../../../src/engine/circuit/index.ts';
 import { Fraction } from '../../../src/engine/quantity/index.ts';
-import { quantities, solveExact, type ExactSolution } from '../../../src/engine/solve/index.ts';
+import { quantities, solve, solveExact, type ExactSolution } from '../../../src/engine/solve/index.ts';
 import { disagreement } from './agreement.ts';
 import { anyCircuit, numRuns, spreadCircuit } from './random-circuit.ts';
+import { short } from './short.ts';
 
 const zero = new Fraction(0);
 const sum = (terms: readonly (Fraction | undefined)[]): Fraction =>
@@ -129,6 +130,32 @@ describe('live readings', () => {
   it('stay so when resistances are spread over a factor of more than 10¹⁰', () => {
     fc.assert(
       fc.property(spreadCircuit, (circuit) => assert.ok(disagreement(circuit, quantities(circuit)) <= 1e-15)),
+      { numRuns },
+    );
+  });
+
+  it('are 0, not nearly 0, just where the exact current or p.d. is 0', () => {
+    fc.assert(
+      fc.property(spreadCircuit, (circuit) => {
+        const [live, exact] = [solve(circuit), solveExact(circuit)];
+        for (const name of quantities(circuit).filter((one) => /^[IV]_/.test(one)))
+          assert.equal(live.quantity(name) === 0, exact.quantity(name)?.equals(0) ?? false, name);
+      }),
+      { numRuns },
+    );
+  });
+
+  it('of any balanced bridge are 0 in its middle', () => {
+    const ohms = fc.integer({ min: 1, max: 9999 });
+    fc.assert(
+      fc.property(ohms, ohms, ohms, ohms, ohms, (a, b, k, middle, inside) => {
+        const bridge = short(
+          `B1 a g 9.7 ${inside}/100; R1 a b ${a}/1000; R2 b g ${b}/1000; R3 a c ${a * k}/700; R4 c g ${b * k}/700; ` +
+            `R5 b c ${middle}/10; R6 a h 68; R7 h g 33`,
+        );
+        assert.equal(solve(bridge).current('R5'), 0);
+        assert.equal(solve(bridge).voltage('R5'), 0);
+      }),
       { numRuns },
     );
   });
