@@ -4,7 +4,7 @@ import { pieceOf } from './forest.ts';
 import type { Graph, Node } from './graph.ts';
 import type { Remark } from './solution.ts';
 
-/** The open switches between parts that nothing but supplies join: with one of them on every path, closing it may close one. */
+/** The (open) switches between parts that nothing but supplies join: with one of them on every path, closing it may close one. */
 function breaks({ components }: Circuit, { nodes, byName }: Graph): string[] {
   const parts = new Map<Node | undefined, Node | undefined>();
   for (const node of nodes) {
@@ -13,7 +13,7 @@ function breaks({ components }: Circuit, { nodes, byName }: Graph): string[] {
   }
   const partOf = (node: string): Node | undefined => parts.get(byName.get(node));
   return components.flatMap((part) =>
-    part.kind === 'switch' && !part.closed && partOf(part.from) !== partOf(part.to) ? [part.id] : [],
+    part.kind === 'switch' && partOf(part.from) !== partOf(part.to) ? [part.id] : [],
   );
 }
 

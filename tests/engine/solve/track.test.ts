@@ -105,6 +105,10 @@ describe('a tracked resistor', () => {
     ['between two supplies', 'B1 a g 6 1; R1 a b 10; B2 b g 4 2; R2 b g 30'],
     ['under a supply of 0 V', 'B1 a g 0 1; R1 a b 10; R2 b g 4'],
     ['beside a short circuit elsewhere', 'B1 a g 6; W1 a g; R1 a g 10'],
+    [
+      'where its short takes the current from an undetermined share',
+      'B1 b a 6 1; R2 b d 1; R1 a d 9; A1 a e; W1 a e; R3 e d 1',
+    ],
     ['by itself between terminals', 'R1 a b 10; ends a b'],
     ['in a network without a path', 'R1 a b 10; R2 c d 5; ends a c'],
   ] as const) {
