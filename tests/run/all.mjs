@@ -20,7 +20,7 @@ for (const step of steps) {
   });
   // A step that counts nothing (the compiler, the linter) is one check; a step that died is one failure.
   const ok = status === 0;
-  const counted = recorded(folder).get(step) ?? { passed: ok ? 1 : 0, failed: 0 };
+  const counted = recorded(folder, step) ?? { passed: ok ? 1 : 0, failed: 0 };
   sum.passed += counted.passed;
   sum.failed += ok ? 0 : Math.max(1, counted.failed);
   console.log(`  ${((Date.now() - start) / 1000).toFixed(1)} s`);

@@ -2,4 +2,4 @@
 import { runNodeTests } from './node-tests.mjs';
 
 const name = process.argv[2];
-process.exitCode = runNodeTests(`check:${name}`, `tests/checks/${name}.test.mjs`, { verbose: true });
+process.exitCode = await runNodeTests(`check:${name}`, `tests/checks/${name}.test.mjs`, { verbose: true });

@@ -5,4 +5,5 @@ import { load } from './load.mjs';
 const folder = 'tests/engine/schematic/golden';
 const { pictures, svgOf } = await load('tests/engine/schematic/golden.ts');
 mkdirSync(folder, { recursive: true });
-for (const [name, picture] of Object.entries(pictures)) writeFileSync(`${folder}/${name}.svg`, `${svgOf(picture)}\n`);
+for (const [name, picture] of Object.entries(pictures))
+  writeFileSync(`${folder}/${name}.svg`, `${svgOf(picture)}\n`);

@@ -30,8 +30,9 @@ export default async function* report(events) {
       yield `${indent}✖ ${data.name}\n${explain(data.details.error, `${indent}    `)}\n`;
     }
   }
-  record(process.env.SUITE ?? 'tests', passed, failed);
-  yield `  ${passed} passed, ${failed} failed${skipped ? `, ${skipped} skipped` : ''}\n`;
+  const suite = process.env.SUITE ?? 'tests';
+  record(suite, passed, failed);
+  yield `  ${suite}: ${passed} passed, ${failed} failed${skipped ? `, ${skipped} skipped` : ''}\n`;
   if (passed + failed === 0) {
     process.exitCode = 1;
     yield '  No test was run.\n';
