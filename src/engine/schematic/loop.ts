@@ -31,7 +31,7 @@ function rectangleOf({ supply, lead, main, tail, whole }: Sides, upright: boolea
       lead.after + tail.before + 8,
       supply.length + (nearSupply > 0 ? 0 : 2 * inside),
     ),
-    across: Math.max(sides + nearSupply + nearMain, supply.after + main.before + 8),
+    across: Math.max(sides + nearSupply + nearMain, supply.after + main.before),
     inset,
     nearSupply,
     nearMain,

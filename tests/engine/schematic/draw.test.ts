@@ -41,6 +41,28 @@ test('parallel branches are evenly spaced', () => {
   }
 });
 
+test('the branches of a small circuit are as far from each other as from the supply', () => {
+  for (const line of ['B1 6 V + (R1 1 Ω ∥ R2 2 Ω)', 'B1 6 V + (L1 1 Ω ∥ (A1 + L2 2 Ω) ∥ V1)']) {
+    const drawing = drawn(line);
+    const heights = [...new Set(drawing.symbols.map(({ at }) => at.y))].sort((a, b) => a - b);
+    const steps = heights.slice(1).map((y, i) => y - (heights[i] ?? NaN));
+    assert.ok(Math.max(...steps) - Math.min(...steps) <= 2, `${line}: ${steps.join(', ')}`);
+  }
+});
+
+test('a loop without a junction is one ribbon, which begins and ends on the straight', () => {
+  for (const line of ['B1 6 V + R1 1 Ω', 'B1 6 V + S1 + A1 + R1 1 Ω + R2 2 Ω']) {
+    const [run, ...others] = drawn(line).ribbons;
+    assert.ok(run && others.length === 0);
+    const [first, second, last, before] = [0, 1, -1, -2].map((i) => run.points.at(i));
+    assert.deepEqual(first, last);
+    assert.ok(first && second && before);
+    assert.ok(
+      (first.x === second.x && first.x === before.x) || (first.y === second.y && first.y === before.y),
+    );
+  }
+});
+
 test('components in series are evenly spaced along their side', () => {
   const drawing = drawn(
     'B1 12 V + R1 2 Ω + R2 4 Ω + R3 6 Ω + R4 8 Ω + R5 10 Ω + R6 12 Ω + R7 14 Ω + R8 16 Ω',

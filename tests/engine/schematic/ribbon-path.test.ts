@@ -2,7 +2,7 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { prepareRibbons, type Drawing, type Point } from '../../../src/engine/schematic/index.ts';
 import { madeUpFlow, treeOf } from './flow.ts';
-import { lengthOf } from './plane.ts';
+import { keyOf, lengthOf } from './plane.ts';
 import { doubleArea, polygonsOf } from './polygons.ts';
 import { drawings } from './random-drawings.ts';
 
@@ -59,6 +59,33 @@ test('a corner is mitred: its outer and inner points lie half a width to either 
         }
       });
     }
+  }
+});
+
+test('at a junction a ribbon goes on to the far edge of the widest one that it meets at a right angle', () => {
+  for (const sample of some) {
+    const shown = ribbonsAt(sample, 1);
+    const ends = shown.flatMap(({ run, width }) =>
+      [run.points, run.points.toReversed()].map(([end, next]) => {
+        assert.ok(end && next);
+        return { end, next, upright: end.x === next.x, half: Math.abs(width) / 2 };
+      }),
+    );
+    shown.forEach(({ outline, width }, i) => {
+      for (const k of [0, 1]) {
+        const mine = ends[2 * i + k];
+        const corner = outline[k === 0 ? 0 : outline.length / 2];
+        assert.ok(mine && corner);
+        const met = ends.filter(
+          (other) => keyOf(other.end) === keyOf(mine.end) && other.upright !== mine.upright,
+        );
+        const beyond = Math.max(0, ...met.map(({ half }) => half));
+        const { end, next } = mine;
+        const [ex, ey] = [Math.sign(end.x - next.x), Math.sign(end.y - next.y)];
+        const along = (corner.x - end.x) * ex + (corner.y - end.y) * ey;
+        assert.ok(Math.abs(along - beyond) <= 0.0051, `${width} px: ${along} instead of ${beyond}`);
+      }
+    });
   }
 });
 
