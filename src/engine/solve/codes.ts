@@ -1,6 +1,6 @@
 /** Why a circuit has no single answer. Lists are ids. */
 export interface FaultData {
-  /** Ideal supplies that all drive the same way round a loop without resistance; the path is the rest of the loop. */
+  /** Ideal supplies that all drive the same way round a loop without resistance; the path is the rest of it, in order. */
   'short circuit': { readonly supplies: readonly string[]; readonly path: readonly string[] };
   /** Ideal supplies that drive against each other round a loop without resistance, and whose e.m.f.s do not cancel. */
   'supplies in contradiction': { readonly supplies: readonly string[] };
@@ -14,7 +14,7 @@ export interface FaultData {
 export interface RemarkData {
   /** No closed path: every current is 0; the open switches on the way, if any. */
   'open loop': { readonly switches: readonly string[] };
-  /** Components that are joined to nothing else that is driven. */
+  /** Components that conduct in no piece with a supply, while elsewhere a current can flow. */
   'cut off': { readonly ids: readonly string[] };
 }
 

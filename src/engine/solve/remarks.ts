@@ -17,17 +17,14 @@ function breaks({ components }: Circuit, { nodes, byName }: Graph): string[] {
   );
 }
 
-/** What is worth knowing of a circuit that has an answer; a network without a supply has none. */
+/** What is worth knowing of a circuit that has an answer. */
 export function remarksOf(circuit: Circuit, graph: Graph): Remark[] {
   const { branches, supplies } = graph;
-  const remarks: Remark[] = [];
-  if (circuit.terminals || supplies.length === 0) return remarks;
   if (supplies.every(({ loops }) => loops.length === 0)) {
     const switches = breaks(circuit, graph);
-    remarks.push({ code: 'open loop', data: { switches }, ids: switches });
+    return [{ code: 'open loop', data: { switches }, ids: switches }];
   }
   const driven = supplies.map(({ tail }) => pieceOf(tail));
   const ids = idsOf(branches.filter(({ tail }) => !driven.includes(pieceOf(tail))));
-  if (ids.length > 0) remarks.push({ code: 'cut off', data: { ids }, ids });
-  return remarks;
+  return ids.length > 0 ? [{ code: 'cut off', data: { ids }, ids }] : [];
 }

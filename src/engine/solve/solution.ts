@@ -14,7 +14,8 @@ export type Reason = Said<keyof ReasonData>;
 /**
  * What solving gives, in SI units; `N` is `number` or an exact `Fraction`. A current is positive from `from` to `to`, a
  * p.d. is potential(from) − potential(to); the current of a supply is what it delivers, out of `from`. A quantity that has no
- * value (every one of a faulty circuit, the p.d. across a part joined to nothing) is undefined; `reason` says why.
+ * value (in a faulty circuit all but what is given: resistances and e.m.f.s; the p.d. across a part joined to nothing) is undefined;
+ * `reason` says why. The live readings are right to a rounding or two of the largest of their kind, and 0 just where that is exact.
  */
 export interface Readings<N> {
   readonly status: 'solved' | 'faulty';
@@ -29,7 +30,7 @@ export interface Readings<N> {
   voltage(id: string): N | undefined;
   /** Watts: what a supply delivers at its terminals, what anything else takes in. */
   power(id: string): N | undefined;
-  /** Ohms: a component's own resistance (an open switch has none). */
+  /** Ohms: a component's own resistance, that inside a supply (an open switch has none). */
   resistance(id: string): N | undefined;
   /** Ohms outside the one supply, or between the terminals. */
   totalResistance(): N | undefined;

@@ -66,7 +66,7 @@ export const rows: readonly Row[] = [
     cautions: ['cell shorted: B1'],
   },
   {
-    what: 'two shorts of one supply',
+    what: 'two supplies, each with a wire across it',
     circuit: 'B1 a g 6; W1 a g; B2 c d 4; W2 c d; R1 g d 1',
     faults: ['short circuit: B1 W1', 'short circuit: B2 W2'],
     cautions: ['cell shorted: B1 B2'],
@@ -190,7 +190,7 @@ export const rows: readonly Row[] = [
   {
     what: 'two open switches in a chain',
     circuit: 'B1 a g 6; S1 a b open; L1 b c 12; S2 c g open',
-    remarks: ['open loop: S1 S2', 'cut off: L1'],
+    remarks: ['open loop: S1 S2'],
     readings: { I_L1: '0', V_L1: '0' },
   },
   {

@@ -18,13 +18,14 @@ export const solve: Sentences<FaultData & RemarkData & CautionData & ReasonData>
     switches.length > 0
       ? `No current: the circuit is open at ${all(switches)}.`
       : 'No current: there is no closed path from the supply back to itself.',
-  'cut off': ({ ids }) => `${all(ids)} ${ids.length === 1 ? 'is' : 'are'} cut off from the rest.`,
+  'cut off': ({ ids }) =>
+    `${all(ids)} ${ids.length === 1 ? 'is' : 'are'} cut off from any supply: no current there.`,
   'cell shorted': ({ supplies }) =>
-    `Caution: a real ${any(supplies)} in a short circuit can get hot, vent or start a fire. Do not build this. ${local}`,
+    `Caution: in a real short circuit ${any(supplies)} can get hot, vent or start a fire; do not build it. ${local}`,
   'over its rating': ({ id, power, rating }) =>
     `Caution: ${id} takes ${power}, more than its rating of ${rating}; it can burn. ${local}`,
   'not extra-low voltage': ({ voltage }) =>
-    `Caution: ${voltage} is more than schools treat as extra-low voltage. Do not build this. ${local}`,
+    `Caution: ${voltage} is more than schools treat as extra-low voltage; do not build it. ${local}`,
   'circuit has a fault': () => 'The circuit has a fault, so there is no reading.',
   'no such quantity': ({ name, suggestion }) =>
     `“${name}” is not a quantity of this circuit${suggestion && `; did you mean ${suggestion}?`}`,
