@@ -143,10 +143,10 @@ describe('the rules of a circuit', () => {
 
   it('are found at any depth', () => {
     const sections = Array.from(
-      { length: 1500 },
+      { length: 60 },
       (_, k) => `R${2 * k + 1} n${k} n${k + 1} 1; R${2 * k + 2} n${k + 1} e 1`,
     );
-    const ladder = short(`B1 n0 e 6; ${sections.slice(0, 60).join('; ')}`);
+    const ladder = short(`B1 n0 e 6; ${sections.join('; ')}`);
     assert.equal(
       checkRules(ladder).filter(({ rule, status }) => rule === 'V = IR' && status === 'holds').length,
       120,

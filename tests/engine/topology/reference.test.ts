@@ -5,7 +5,7 @@ import { Fraction } from '../../../src/engine/quantity/index.ts';
 import { seriesParallel, type Tree } from '../../../src/engine/topology/index.ts';
 import { byHand } from './by-hand.ts';
 import { resistor } from './planted.ts';
-import { networks, resistors } from './reference.ts';
+import { networkOf, networks } from '../solve/reference.ts';
 
 function resistance(tree: Tree, components: readonly Component[]): Fraction {
   if (tree.kind === 'component') {
@@ -23,8 +23,9 @@ describe('published networks of resistors', () => {
   it('that reduce have the published resistance, to the last digit', () => {
     let reduced = 0;
     for (const network of networks) {
-      const components = resistors(network);
-      const tree = seriesParallel({ components, terminals: network.nodes });
+      const circuit = networkOf(network);
+      const { components } = circuit;
+      const tree = seriesParallel(circuit);
       if (tree.kind === 'irreducible') continue;
       reduced += 1;
       assert.equal(resistance(tree, components).toFraction(), network.answer, network.id);
@@ -35,8 +36,9 @@ describe('published networks of resistors', () => {
   it('reduce exactly where reduction by hand ends at one part, and else leave the same core', () => {
     const bridges = new Set<string>();
     for (const network of networks) {
-      const components = resistors(network);
-      const tree = seriesParallel({ components, terminals: network.nodes });
+      const circuit = networkOf(network);
+      const { components } = circuit;
+      const tree = seriesParallel(circuit);
       const left = byHand(components, network.nodes);
       const kept = left.flatMap(({ ids }) => ids);
       if (tree.kind !== 'irreducible') assert.equal(left.length, 1, network.id);
