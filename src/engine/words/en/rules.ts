@@ -2,7 +2,6 @@ import type { RuleData } from '../../rules/index.ts';
 import type { Sentences } from '../language.ts';
 import { all } from './list.ts';
 
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 const signs = { '=': 'equals', '+': 'plus', '−': 'minus', '×': 'times', '<': 'is less than' };
 
 /** The rules, why they apply or do not, and how an equation is said. */
@@ -15,7 +14,7 @@ export const rules: Sentences<RuleData> = {
   'parallel resistance': () => 'In parallel: less resistance than any branch; the reciprocals add up.',
   'junction law': () => 'At a junction: as much current flows in as out.',
   'loop law': ({ pd }) => `Round a loop: the ${pd}s of the supplies equal the other ${pd}s.`,
-  'V = IR': ({ pd }) => `${capital(pd)} is current times resistance.`,
+  'V = IR': ({ pd }) => `Across a resistance: the ${pd} is current times resistance.`,
   'power balance': () => 'The supplies give the power that the rest takes.',
 
   'one path': ({ ids }) => `${all(ids)} follow one another on one path.`,
