@@ -78,7 +78,7 @@ function component(single: Single, { part, upright, stacked, left }: Measure): B
     single,
     from,
     to,
-    length: upright ? slot : Math.max(slot, even(width + 20)),
+    length: upright ? slot : Math.max(slot, even(width + 16)),
     before,
     after,
     offset: 0,

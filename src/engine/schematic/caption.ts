@@ -1,6 +1,6 @@
 import { settingAt, type Component, type Range, type Resistor } from '../circuit/index.ts';
 import { decimalsOf, thinSpace, writeQuantity, type Quantity } from '../quantity/index.ts';
-import { textWidth } from './text.ts';
+import { bold, textWidth } from './text.ts';
 
 /** What stands beside a symbol: its label, its values, and the widths to keep free for them. */
 export interface Caption {
@@ -55,5 +55,10 @@ export function captionOf(component: Component, value: string = valueOf(componen
   const label = component.id;
   const ranged = component.kind === 'resistor' && component.range && !component.hidden;
   const room = ranged ? widest(component.range, component) : value;
-  return { label, value, labelWidth: textWidth(label), valueWidth: value === '' ? 0 : textWidth(room) };
+  return {
+    label,
+    value,
+    labelWidth: Math.ceil(bold * textWidth(label)),
+    valueWidth: value === '' ? 0 : textWidth(room),
+  };
 }

@@ -59,7 +59,13 @@ export function drawingToSVG(drawing: Drawing, picture: Picture = {}): string {
         `</g>`,
     ),
     ...labels.map(({ id, role, text: words, at, anchor }) =>
-      text(at.x, at.y, anchor, words, ` class="${role}" data-${role}="${escape(id)}"`),
+      text(
+        at.x,
+        at.y,
+        anchor,
+        words,
+        ` class="${role}" data-${role}="${escape(id)}"${role === 'label' ? ' font-weight="600"' : ''}`,
+      ),
     ),
     '</svg>',
   ].join('');

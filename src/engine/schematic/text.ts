@@ -1,9 +1,12 @@
 /** The size of labels and of the letters in meters, in pixels. */
 export const textSize = 14;
 
-const narrow = /[ \u202f.,/ijlrtfIJ]/;
+const narrow = /[ \u202f.,/fijlIJ]/;
 const wide = /[mwMW%±]/;
 const capital = /[A-ZΩ]/;
+
+/** How much wider a label is for being bold. */
+export const bold = 1.12;
 
 /** Pixels that a line of text may take, in the widest of the usual fonts: no page is at hand to measure it. */
 export function textWidth(text: string): number {
