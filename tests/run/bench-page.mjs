@@ -36,6 +36,16 @@ function page(way, count) {
 const pages = {};
 for (const way of ways) for (const count of [1, 20]) pages[`/${way}/${count}`] = page(way, count);
 
+/** The browser's own counters, in processor time of the main thread: what else the machine does is not in them. */
+async function counters(tab) {
+  const protocol = await tab.createCDPSession();
+  await protocol.send('Performance.enable', { timeDomain: 'threadTicks' });
+  return async () => {
+    const { metrics } = await protocol.send('Performance.getMetrics');
+    return Object.fromEntries(metrics.map(({ name, value }) => [name, value]));
+  };
+}
+
 /** Milliseconds of the main thread for each frame, by kind of work, and the intervals between frames. */
 async function frame(browser, url, way) {
   const tab = await browser.newPage();
@@ -43,10 +53,11 @@ async function frame(browser, url, way) {
   await tab.goto(url, { waitUntil: 'networkidle0' });
   await tab.emulateCPUThrottling(slowdown);
   const tag = way === 'nothing' ? '' : way;
+  const count = await counters(tab);
   await tab.evaluate(drag, tag, 20);
-  const before = await tab.metrics();
+  const before = await count();
   const intervals = (await tab.evaluate(drag, tag, frames)).sort((a, b) => a - b);
-  const after = await tab.metrics();
+  const after = await count();
   await tab.close();
   const each = (name) => ((after[name] - before[name]) * 1000) / frames;
   return {
