@@ -1,15 +1,10 @@
-import { say, type Language } from '../words/index.ts';
+import { say, usualCourse, type Course, type Language } from '../words/index.ts';
 import { figuresOf } from './figures.ts';
 import type { Equation, RuleCheck } from './rule-check.ts';
 
-/** How a class writes. */
-export interface LineStyle {
-  /** Significant figures of the largest number; three unless said. */
+/** How a class writes, and in which language; three figures and the usual course unless said. */
+export interface LineStyle extends Partial<Omit<Course, 'figures'>> {
   readonly figures?: number;
-  readonly wording?: 'p.d.' | 'voltage';
-  /** The letter for p.d.; V unless said. */
-  readonly letter?: 'V' | 'U';
-  readonly decimalSign?: '.' | ',';
   readonly language?: Language;
 }
 
@@ -77,7 +72,8 @@ function spokenToken(token: Token, language: Language | undefined): string {
 
 /** How a check is shown and read out. */
 export function ruleLine(check: RuleCheck, style: LineStyle = {}): RuleLine {
-  const { figures = 3, wording = 'p.d.', letter = 'V', decimalSign = '.', language } = style;
+  const { figures = 3, language } = style;
+  const { wording, letter, decimalSign } = { ...usualCourse, ...style };
   const rule = say({ code: check.rule, data: { pd: wording } }, language);
   const why = say(check.why, language);
   const equation = check.substituted;

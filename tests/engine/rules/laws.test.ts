@@ -85,14 +85,14 @@ describe('the rules of a random circuit', () => {
     });
   });
 
-  it('hold to 1e-12 on floats, in the same places', () => {
+  it('hold to 1e-14 on floats, in the same places', () => {
     everySample(({ circuit, checks }) => {
       const places = (found: readonly RuleCheck[]) =>
         found
           .map(({ rule, about, status, why }) => [rule, [...about].sort(), status, why.code].join())
           .sort();
       const live = checkRules(circuit, solve(circuit));
-      for (const { within, rule } of holding(live)) assert.ok(within <= 1e-12, `${rule} ${within}`);
+      for (const { within, rule } of holding(live)) assert.ok(within <= 1e-14, `${rule} ${within}`);
       assert.deepEqual(places(live), places(checks));
     });
   });
