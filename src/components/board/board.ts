@@ -19,7 +19,7 @@ import { changeOf, fire, settingOf, type BoardFace, type Settings } from '../lin
 import { ink, speak } from '../page/index.ts';
 import { isContent, textOf } from './fallback.ts';
 import type { Moment } from './moment.ts';
-import { spokenNotes } from './notes.ts';
+import { notes, spokenNotes } from './notes.ts';
 import { Painter } from './painter.ts';
 import { Pointing } from './pointing.ts';
 import { readingsTable } from './readings-table.ts';
@@ -40,6 +40,16 @@ const styled = ['course', 'symbols', 'show', 'hide', 'label'] as const;
  * @fires {CustomEvent<ChangeDetail>} rheolet-change - A slider, switch or button has changed a setting.
  * @fires rheolet-hold - The pupil held the readings, or let go of them.
  * @fires {CustomEvent<ProblemDetail>} rheolet-problem - The circuit cannot be read.
+ * @cssprop [--rheolet-ink] - Lines and text.
+ * @cssprop [--rheolet-soft] - Hints.
+ * @cssprop [--rheolet-line] - Edges and rules.
+ * @cssprop [--rheolet-paper] - The ground.
+ * @cssprop [--rheolet-current] - Ribbons: plum.
+ * @cssprop [--rheolet-potential] - What shows potential: petrol.
+ * @cssprop [--rheolet-light] - The glow of lamps.
+ * @cssprop [--rheolet-alert] - What is wrong.
+ * @cssprop [--rheolet-focus] - The frame of what is focused.
+ * @cssprop [--rheolet-font] - The typeface.
  * @csspart drawing - The circuit diagram.
  * @csspart caption - The strip with the readings of one component.
  * @csspart key - The ribbon of a round current.
@@ -87,7 +97,7 @@ export class RheoletBoard extends LitElement implements BoardFace {
     }),
     reached: () => this.#pointing.reached,
     painted: (whole) => {
-      this.requestUpdate();
+      if (this.#differs()) this.requestUpdate();
       if (whole) this.#painted();
     },
   });
@@ -102,6 +112,7 @@ export class RheoletBoard extends LitElement implements BoardFace {
   #opened = false;
   #problem = '';
   #revealed = false;
+  #noted = '';
   /** What was last said, once settled. */
   #heard: Moment | undefined;
   #painted: () => void = () => undefined;
@@ -311,6 +322,15 @@ export class RheoletBoard extends LitElement implements BoardFace {
     this.#heard = snapshot;
     if (before?.start === snapshot.start && before.circuit !== snapshot.circuit)
       speak(this, spokenNotes(snapshot));
+  }
+
+  /** Whether anything under the drawing changes: while a slider moves, the caption and the notes alone do. */
+  #differs(): boolean {
+    const { snapshot } = this;
+    const noted = snapshot ? notes(snapshot).join() : '';
+    const same = noted === this.#noted && snapshot?.moving !== undefined && this.#pointing.id === undefined;
+    this.#noted = noted;
+    return !same;
   }
 
   #act(act: Act): void {

@@ -1,4 +1,5 @@
 import { prepareRibbons, type Drawing, type Ribbons } from '../../engine/index.ts';
+import type { Flow } from './flow.ts';
 import { put, shape } from './shape.ts';
 import type { Word } from './shown.ts';
 
@@ -7,33 +8,29 @@ export class MovingLayer {
   readonly svg: SVGSVGElement = shape('svg', { class: 'moving', 'aria-hidden': 'true' });
   readonly #path = shape('path', { class: 'ribbons' });
   #ribbons: Ribbons | undefined;
-  #glows: readonly { readonly id: string; readonly disc: SVGElement }[] = [];
+  #glows: readonly SVGElement[] = [];
 
-  /** Prepares for a drawing; `ids` is the order in which currents come, `lamps` are those that glow. */
-  prepare(
-    drawing: Drawing,
-    ids: readonly string[],
-    lamps: readonly string[],
-    shown: ReadonlySet<Word>,
-  ): void {
+  /** Prepares for a drawing and what flows in it. */
+  prepare(drawing: Drawing, { ids, lamps }: Flow, shown: ReadonlySet<Word>): void {
     const { width, height, symbols } = drawing;
     put(this.svg, 'viewBox', `0 0 ${width} ${height}`);
     const ribbons = shown.has('arrows')
       ? drawing.ribbons
       : drawing.ribbons.map((run) => ({ ...run, arrows: [] }));
     this.#ribbons = shown.has('ribbons') ? prepareRibbons({ ...drawing, ribbons }, ids) : undefined;
-    this.#glows = symbols.flatMap(({ id, at }) =>
-      lamps.includes(id)
-        ? [{ id, disc: shape('circle', { cx: at.x, cy: at.y, r: 24, fill: 'url(#glow)' }) }]
-        : [],
-    );
-    this.svg.replaceChildren(softEdge(), ...this.#glows.map(({ disc }) => disc), this.#path);
+    this.#glows = lamps.map((lamp) => {
+      const { x = 0, y = 0 } = symbols.find(({ id }) => id === lamp)?.at ?? {};
+      return shape('circle', { cx: x, cy: y, r: shown.has('readings') ? 24 : 0, fill: 'url(#glow)' });
+    });
+    this.svg.replaceChildren(softEdge(), ...this.#glows, this.#path);
   }
 
-  /** Draws the ribbons of these currents, at so many pixels for an ampere, and lets the lamps glow, each from 0 to 1. */
-  draw(currents: Float64Array, scale: number, glow: (id: string) => number): void {
-    put(this.#path, 'd', this.#ribbons?.path(currents, scale) ?? '');
-    for (const { id, disc } of this.#glows) put(disc, 'opacity', glow(id).toFixed(2));
+  /** Draws the ribbons at so many pixels for an ampere, and lets the lamps glow, most at `brightest` watts. */
+  draw({ currents, powers }: Flow, perAmpere: number, brightest: number): void {
+    this.#path.setAttribute('d', this.#ribbons?.path(currents, perAmpere) ?? '');
+    this.#glows.forEach((disc, lamp) => {
+      put(disc, 'fill-opacity', Math.min(1, (powers[lamp] ?? 0) / brightest).toFixed(2));
+    });
   }
 }
 

@@ -3,9 +3,9 @@ import type { Snapshot } from '../link/index.ts';
 import { componentName, isMeter } from './component-text.ts';
 
 /** The faults, remarks and cautions of a circuit, as sentences. */
-export function notes({ readings, covered }: Snapshot): readonly string[] {
-  if (covered) return [];
-  const { faults, remarks, cautions } = readings;
+export function notes(snapshot: Snapshot): readonly string[] {
+  if (snapshot.covered) return [];
+  const { faults, remarks, cautions } = snapshot.readings;
   return [...faults, ...cautions, ...remarks].map((note) => say(note));
 }
 

@@ -1,15 +1,14 @@
 import {
   describeCircuit,
   drawSchematic,
-  track,
   type Component,
   type Drawing,
   type Irreducible,
-  type Tracker,
 } from '../../engine/index.ts';
 import type { Snapshot } from '../link/index.ts';
 import { componentName, isMeter, liveText, meterRoom } from './component-text.ts';
 import { DigitsLayer } from './digits-layer.ts';
+import { Flow } from './flow.ts';
 import { MovingLayer } from './moving-layer.ts';
 import { ribbonScale, scaleFor, type RibbonScale } from './ribbon-scale.ts';
 import type { Word } from './shown.ts';
@@ -37,8 +36,7 @@ export class Stage {
   #style: StageStyle = { symbols: 'iec', width: 640, shown: new Set(), label: '' };
   #scale: RibbonScale = { perAmpere: 0, brightest: 1 };
   #scaled: Snapshot['start'] | undefined;
-  #tracked: { readonly id: string; readonly tracker: Tracker } | undefined;
-  #currents = new Float64Array();
+  #flow: Flow | undefined;
   #drawing: Drawing | undefined;
 
   constructor() {
@@ -53,7 +51,7 @@ export class Stage {
 
   /** Pixels for an ampere, as last drawn. */
   get perAmpere(): number {
-    return scaleFor(this.#currents, this.#scale);
+    return this.#flow ? scaleFor(this.#flow.currents, this.#scale) : 0;
   }
 
   /** Plans the drawing and takes its room; says why a circuit cannot be drawn. */
@@ -85,23 +83,16 @@ export class Stage {
     const { components } = snapshot.circuit;
     const { shown } = this.#style;
     const live = new Set(components.filter((each) => this.#changes(each)).map(({ id }) => id));
-    const ids = components.map(({ id }) => id);
-    const lamps = components.filter(({ kind }) => kind === 'lamp').map(({ id }) => id);
     this.still.draw(drawing, shown, live);
-    this.#moving.prepare(drawing, ids, lamps, shown);
+    this.#flow = new Flow(snapshot.circuit);
+    this.#moving.prepare(drawing, this.#flow, shown);
     this.#digits.prepare(drawing, live);
-    this.#currents = new Float64Array(ids.length);
   }
 
   /** Draws what moves. */
   move(snapshot: Snapshot): void {
-    this.#read(snapshot);
-    const { readings } = snapshot;
-    const glow = (id: string): number =>
-      this.#style.shown.has('readings')
-        ? Math.min(1, Number(readings.power(id) ?? 0) / this.#scale.brightest)
-        : 0;
-    this.#moving.draw(this.#currents, this.perAmpere, glow);
+    this.#flow?.read(snapshot);
+    if (this.#flow) this.#moving.draw(this.#flow, this.perAmpere, this.#scale.brightest);
   }
 
   /** Writes the numbers; at rest also the names of the components, `reached` being the one in the Tab order. */
@@ -127,23 +118,5 @@ export class Stage {
       !component.hidden &&
       shown.has('values')
     );
-  }
-
-  /** The currents, in the order of the components: while a slider moves, followed without a new solution. */
-  #read({ circuit, moving, readings }: Snapshot): void {
-    const resistor = circuit.components.find(({ id }) => id === moving);
-    if (resistor?.kind !== 'resistor') {
-      this.#tracked = undefined;
-      circuit.components.forEach(
-        ({ id }, place) => (this.#currents[place] = Number(readings.current(id) ?? 0)),
-      );
-      return;
-    }
-    const { id } = resistor;
-    if (this.#tracked?.id !== id) {
-      const names = circuit.components.map((component) => `I_${component.id}`);
-      this.#tracked = { id, tracker: track(circuit, id, names) };
-    }
-    if (!this.#tracked.tracker.at(Number(resistor.resistance.value), this.#currents)) this.#currents.fill(0);
   }
 }

@@ -11,7 +11,6 @@ export const styles: CSSResult = css`
     color: var(--ink);
     font-family: var(--font);
     line-height: 1.4;
-    container-type: inline-size;
   }
   .stage {
     position: relative;
@@ -27,10 +26,15 @@ export const styles: CSSResult = css`
     max-inline-size: 100%;
     block-size: auto;
   }
+  .stage .moving,
+  .stage .digits {
+    block-size: 100%;
+  }
   .moving,
   .digits {
     position: absolute;
     inset: 0;
+    contain: strict;
     inline-size: 100%;
     pointer-events: none;
   }
@@ -101,11 +105,12 @@ export const styles: CSSResult = css`
   }
   [part='caption'] {
     display: flex;
+    contain: content;
     flex: 1 1 14em;
     flex-wrap: wrap;
     gap: 0 1em;
   }
-  @container (max-width: 30rem) {
+  @media (max-width: 30rem) {
     [part='caption'] {
       min-block-size: 2.8em;
     }

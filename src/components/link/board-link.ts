@@ -11,16 +11,12 @@ import { watchBoards } from './watch-boards.ts';
 export type LinkHost = HTMLElement &
   ReactiveControllerHost & { readonly board: string; readonly of?: string };
 
-/** How closely the host follows what moves: its digits at most 15 times a second, or in every frame. */
-export type Pace = 'digits' | 'every frame';
-
 /**
  * Finds the board of its host and keeps it found, whatever comes, goes, moves or changes its name; updates the host when
  * the board changes. It gives a `snapshot`, else the `trouble` why there is none.
  */
 export class BoardLink implements ReactiveController, FrameTask {
   readonly #host: LinkHost;
-  readonly #pace: Pace;
   #board: HTMLElement | undefined;
   #problem: Said<'no board'> | undefined;
   #unsubscribe: (() => void) | undefined;
@@ -28,9 +24,8 @@ export class BoardLink implements ReactiveController, FrameTask {
   #wanted = '';
   #reported = '';
 
-  constructor(host: LinkHost, pace: Pace = 'digits') {
+  constructor(host: LinkHost) {
     this.#host = host;
-    this.#pace = pace;
     host.addController(this);
   }
 
@@ -98,7 +93,7 @@ export class BoardLink implements ReactiveController, FrameTask {
   }
 
   readonly #changed = (): void => {
-    if (this.#pace === 'digits' && this.snapshot?.moving !== undefined) inTurn(this);
+    if (this.snapshot?.moving !== undefined) inTurn(this);
     else nextFrame(this);
   };
 

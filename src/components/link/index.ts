@@ -1,5 +1,5 @@
 export { isBoard, type BoardFace } from './board-face.ts';
-export { BoardLink, type LinkHost, type Pace } from './board-link.ts';
+export { BoardLink, type LinkHost } from './board-link.ts';
 export { changeOf } from './change.ts';
 export { fire, type ChangeDetail, type ProblemDetail } from './events.ts';
 export { boardTag } from './find-board.ts';

@@ -1,6 +1,18 @@
 import { css, type CSSResult } from 'lit';
 
-/** Ink on paper: the colours and the type of every element, in both schemes, in forced colours and on paper; what is only heard. */
+/**
+ * Ink on paper: the colours and the type of every element, in both schemes, in forced colours and on paper; what is only heard.
+ *
+ * @cssprop --rheolet-ink - Lines, symbols and text.
+ * @cssprop --rheolet-soft - Text that stands back.
+ * @cssprop --rheolet-line - Rules and borders.
+ * @cssprop --rheolet-paper - The ground.
+ * @cssprop --rheolet-current - The hue of current: the ribbons.
+ * @cssprop --rheolet-potential - The hue of potential.
+ * @cssprop --rheolet-alert - What is wrong, and what to beware of.
+ * @cssprop --rheolet-focus - The outline of what has the focus.
+ * @cssprop --rheolet-font - The typeface.
+ */
 export const ink: CSSResult = css`
   :host {
     --ink: var(--rheolet-ink, light-dark(#1d1b1c, #ece9e6));

@@ -66,7 +66,7 @@ export class RheoletResistor extends LitElement {
   /** Keeps it from being turned. */
   declare disabled: boolean;
 
-  readonly #link = new BoardLink(this, 'every frame');
+  readonly #link = new BoardLink(this);
   readonly #internals: ElementInternals = this.attachInternals();
   #barred = false;
   /** What is being typed; undefined while the box shows the value. */
@@ -226,6 +226,7 @@ export class RheoletResistor extends LitElement {
     if (!range || !(target instanceof HTMLInputElement)) return;
     if (!this.#moves) addEventListener('pointerup', this.#letGo, { once: true });
     this.#turn(settingAt(range, target.valueAsNumber), 'move');
+    this.requestUpdate(); // its own value keeps step with the thumb; other sliders of the resistor follow like digits
   };
 
   get #moves(): boolean {

@@ -9,23 +9,27 @@ export const styles: CSSResult = css`
     gap: 0.25em 0.5em;
     max-inline-size: 100%;
     vertical-align: middle;
+    isolation: isolate; /* painted by itself while its board moves */
+    contain: layout style;
     color: var(--ink);
     font-family: var(--font);
   }
   [part='slider'] {
     flex: 1 1 9em;
+    contain: strict; /* a new value is laid out inside it alone */
     min-inline-size: 7em;
-    min-block-size: 1.5rem;
+    block-size: 1.75rem;
     margin: 0;
     accent-color: var(--ink);
   }
   .exact {
     display: inline-flex;
+    contain: layout;
   }
   [part='step'],
   [part='value'] {
     box-sizing: border-box;
-    min-block-size: 1.75rem;
+    block-size: 1.75rem;
     margin: 0;
     padding: 0;
     border: 1px solid var(--line);
@@ -43,6 +47,7 @@ export const styles: CSSResult = css`
     cursor: default;
   }
   [part='value'] {
+    contain: strict;
     inline-size: 5.5em;
     margin-inline: -1px;
   }
@@ -66,7 +71,7 @@ export const styles: CSSResult = css`
     [part='slider'],
     [part='step'],
     [part='value'] {
-      min-block-size: 44px;
+      block-size: 44px;
     }
     [part='step'] {
       min-inline-size: 44px;
