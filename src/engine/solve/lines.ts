@@ -50,8 +50,8 @@ export function endsOf(circuit: Circuit, id: string): Ends {
       )
     : short;
   const current = shorted.current(id) ?? 0;
-  // Where no current flows there is nothing that R could change.
-  // If even what opens it has a fault, it is one that only the short takes the current from.
+  // Where no current flows there is nothing that R could change. If it has a fault when open, but none when shorted, the short takes
+  // the current away from what cannot share it: then 0 Ω is the only setting without a fault.
   const opened = current ? solveRounded(switched(circuit, id, false)) : shorted;
   const isOnlyShorted = opened.status === 'faulty';
   const open = isOnlyShorted ? shorted : opened;

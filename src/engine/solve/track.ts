@@ -72,11 +72,14 @@ export function track(circuit: Circuit, id: string, names: readonly string[]): T
     powers.map(({ current }) => current),
   );
   const factors = new Float64Array(powers.length);
-  const own = names.indexOf(`R_${id}`);
-  const [outer, loop] = [names.indexOf('R_total'), names.indexOf('R_loop')];
-  const total = outer < 0 && loop < 0 ? undefined : totalOf(circuit, id);
-  const supply = circuit.components.find(({ kind }) => kind === 'supply');
-  const inside = Number((supply && resistanceOf(supply)) ?? NaN);
+  const resistances = names.flatMap((name, place) => {
+    if (name === `R_${id}`) return [{ place, read: (ohms: number) => ohms }];
+    if (name !== 'R_total' && name !== 'R_loop') return [];
+    const total = totalOf(circuit, id);
+    const supply = circuit.components.find(({ kind }) => kind === 'supply');
+    const inside = name === 'R_total' ? 0 : Number((supply && resistanceOf(supply)) ?? NaN);
+    return [{ place, read: (ohms: number) => total(ohms) + inside }];
+  });
   return {
     at(ohms, out) {
       const share = ends.share(ohms);
@@ -87,10 +90,10 @@ export function track(circuit: Circuit, id: string, names: readonly string[]): T
         const power = powers[k];
         if (power) out[power.place] = (out[power.place] ?? 0) * (factors[k] ?? 0) * power.times;
       }
-      if (own >= 0) out[own] = ohms;
-      const resistance = total?.(ohms) ?? NaN;
-      if (outer >= 0 && !Number.isNaN(resistance)) out[outer] = resistance;
-      if (loop >= 0 && !Number.isNaN(resistance + inside)) out[loop] = resistance + inside;
+      for (const { place, read } of resistances) {
+        const resistance = read(ohms);
+        if (!Number.isNaN(resistance)) out[place] = resistance;
+      }
       return true;
     },
     solution: (ohms) => solve(withValue(circuit, id, ohms)),

@@ -141,6 +141,13 @@ describe('a tracked resistor', () => {
     assert.deepEqual([...out], [2, untouched, untouched, untouched, untouched]);
   });
 
+  it('writes a quantity that is asked twice in both places', () => {
+    const names = ['R_R1', 'P_R1', 'R_loop', 'R_R1', 'P_R1', 'R_loop'];
+    const out = new Float64Array(names.length);
+    assert.ok(track(short('B1 a g 6 1; R1 a g 10'), 'R1', names).at(2, out));
+    assert.deepEqual([...out], [2, 8, 3, 2, 8, 3]);
+  });
+
   it('gives the whole solution for a setting', () => {
     const tracker = track(short('B1 a g 6; R1 a g 10'), 'R1', []);
     assert.equal(tracker.solution(4).current('R1'), 1.5);
