@@ -46,7 +46,9 @@ function reading(component: Component, snapshot: Snapshot, letter: string): Temp
 
 /** What the component that is pointed at or focused reads, under the drawing. */
 export function caption(component: Component | undefined, snapshot: Snapshot): TemplateResult {
-  if (!component) return html`<span class="hint">${say({ code: 'caption hint', data: {} })}</span>`;
+  const hint = snapshot.covered ? 'covered' : component ? undefined : 'caption hint';
+  if (!component || hint)
+    return html`<span class="hint">${say({ code: hint ?? 'caption hint', data: {} })}</span>`;
   const about = letters[component.kind].map((letter) => reading(component, snapshot, letter));
   return html`<b>${component.id}</b>${about.length > 0 ? about : nothing}`;
 }

@@ -86,7 +86,7 @@ export function view(all: View): TemplateResult {
   return html`${
       drawn
         ? html`<div class="strip">
-            <div part="caption">${shown.has('readings') ? caption(pointed, snapshot) : nothing}</div>
+            <div part="caption">${caption(pointed, snapshot)}</div>
             ${ribbonKey(all)}
           </div>`
         : nothing

@@ -221,7 +221,7 @@ describe('what a board shows', () => {
     expect(bench.digits('A1')).to.equal('?');
     bench.component('A1').focus();
     await bench.settled();
-    expect(bench.caption).to.equal('');
+    expect(bench.caption).to.equal('covered: predict it first');
     expect(bench.component('A1').getAttribute('aria-label')).to.equal('A1');
     expect(bench.board.snapshot?.covered).to.equal(true);
     bench.button('Show the readings').click();
