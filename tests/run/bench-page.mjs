@@ -25,12 +25,13 @@ await build({
   logLevel: 'warning',
 });
 
+/** One board has its slider; twenty follow one that is not theirs, so they show none. */
 function page(way, count) {
   const tag = way === 'nothing' ? 'rheolet-board' : way;
   const script = tag === 'plain-board' ? '/.tmp/plain-board.js' : '/dist/rheolet.js';
   const grid = '<style>body { display: grid; grid-template-columns: repeat(7, 320px) }</style>';
   return `<!doctype html>${grid}<script type="module" src="${script}"></script>
-    ${`<${tag} circuit="${circuit}"></${tag}>`.repeat(count)}`;
+    ${`<${tag} circuit="${circuit}"${count > 1 ? ' hide="sliders"' : ''}></${tag}>`.repeat(count)}`;
 }
 
 const pages = {};
