@@ -1,9 +1,9 @@
-import { nearest, resistanceOf, type Circuit, type Component } from '../circuit/index.ts';
+import { nearest, resistanceOf, type Circuit } from '../circuit/index.ts';
 import { Fraction } from '../quantity/index.ts';
 import { cautionsOf } from './cautions.ts';
 import type { Flow } from './flow.ts';
 import { pieceOf } from './forest.ts';
-import type { Branch, Graph, Node } from './graph.ts';
+import type { Branch, Graph, Node, Part } from './graph.ts';
 import { isNamed, lettersOf, quantities } from './names.ts';
 import { remarksOf } from './remarks.ts';
 import type { Caution, Fault, Readings, Reason, Remark } from './solution.ts';
@@ -17,12 +17,6 @@ export interface Arithmetic<N> {
   readonly quotient: (a: N, b: N) => N;
   /** Solves another circuit in the same arithmetic. */
   readonly solve: (circuit: Circuit) => Readings<N>;
-}
-
-/** A component and, if it conducts, its branch. */
-interface Part {
-  readonly component: Component;
-  readonly branch: Branch | undefined;
 }
 
 const zero = new Fraction(0);
@@ -43,7 +37,6 @@ export class Answer<N extends number | Fraction> implements Readings<N> {
   readonly #flow: Flow<N> | undefined;
   /** The same, but absent from a network without a supply of its own: it has no currents. */
   readonly #driven: Flow<N> | undefined;
-  #parts: Map<string, Part> | undefined;
 
   constructor(
     circuit: Circuit,
@@ -83,9 +76,8 @@ export class Answer<N extends number | Fraction> implements Readings<N> {
   }
 
   voltage(id: string): N | undefined {
-    const { byName } = this.#graph;
-    const component = this.#part(id)?.component;
-    return component && this.#between(byName.get(component.from), byName.get(component.to));
+    const part = this.#part(id);
+    return part && this.#between(part.from, part.to);
   }
 
   power(id: string): N | undefined {
@@ -150,17 +142,9 @@ export class Answer<N extends number | Fraction> implements Readings<N> {
     return supplies.length === 1 ? supplies[0] : undefined;
   }
 
+  /** A component that the circuit itself has: the id of a test supply is ''. */
   #part(id: string): Part | undefined {
-    if (!this.#parts) {
-      this.#parts = new Map();
-      const { branches } = this.#graph;
-      let place = 0;
-      for (const component of this.#circuit.components) {
-        const branch = branches[place]?.component === component ? branches[place++] : undefined;
-        this.#parts.set(component.id, { component, branch });
-      }
-    }
-    return this.#parts.get(id);
+    return id ? this.#graph.byId.get(id) : undefined;
   }
 
   /** What two quantities make if both have a value. */

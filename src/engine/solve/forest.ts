@@ -27,12 +27,7 @@ export function loopOf(chord: Branch): Step[] {
     if (isAhead) head = node;
     else tail = node;
   }
-  return [...onwards, ...back.reverse()];
-}
-
-/** Wires first, then ideal supplies, then by resistance. */
-function rank({ component, resistance }: Branch): number {
-  return resistance || (component.kind === 'supply' ? -1 : -2);
+  return onwards.concat(back.reverse());
 }
 
 /**
@@ -47,7 +42,7 @@ export function grow(
   const chords: Branch[] = [];
   const slack: Branch[] = [];
   const nodes: Node[] = [];
-  for (const branch of [...branches].sort((a, b) => rank(a) - rank(b))) {
+  for (const branch of branches.slice().sort((a, b) => a.rank - b.rank)) {
     const tail = pieceOf(branch.tail);
     const head = pieceOf(branch.head);
     if (tail !== head) {
@@ -56,22 +51,24 @@ export function grow(
       branch.head.twigs.push(branch);
     } else (branch.ohms ? chords : slack).push(branch);
   }
-  const plant = (node: Node): void => {
+  const place = (node: Node): void => {
     if (node.place < 0) node.place = nodes.push(node) - 1;
   };
-  for (const root of ground ? [ground, ...all] : all) {
+  const plant = (root: Node): void => {
     let next = nodes.length;
-    plant(root);
+    place(root);
     for (let node = nodes[next]; node; node = nodes[++next]) {
       for (const branch of node.twigs) {
         const child = branch.tail === node ? branch.head : branch.tail;
         if (child.place >= 0) continue;
         child.up = { branch, node };
         child.depth = node.depth + 1;
-        plant(child);
+        place(child);
       }
     }
-  }
+  };
+  if (ground) plant(ground);
+  for (const node of all) plant(node);
   chords.forEach((chord, row) => {
     for (const { branch, along } of loopOf(chord)) branch.loops.push({ row, along });
   });

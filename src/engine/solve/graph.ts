@@ -28,8 +28,18 @@ export interface Branch {
   volts: bigint;
   /** `ohms` as a floating-point number. */
   resistance: number;
+  /** The order in which the forest grows: wires first, then ideal supplies, then by resistance. */
+  rank: number;
   /** The loops through it, by their rows in the equations; `along` where a loop runs from tail to head. */
   readonly loops: { readonly row: number; readonly along: boolean }[];
+}
+
+/** A component between its nodes and, if it conducts, its branch. */
+export interface Part {
+  readonly component: Component;
+  readonly from: Node;
+  readonly to: Node;
+  readonly branch: Branch | undefined;
 }
 
 /**
@@ -38,6 +48,8 @@ export interface Branch {
  */
 export interface Graph {
   readonly byName: ReadonlyMap<string, Node>;
+  /** The components by id. */
+  readonly byId: ReadonlyMap<string, Part>;
   /** Every node, each after the node above it; the node of 0 V is the first. */
   readonly nodes: readonly Node[];
   readonly branches: readonly Branch[];
@@ -72,6 +84,7 @@ export function graphOf({ components }: Circuit): Graph {
     if (!node) byName.set(name, (node = { twigs: [], piece: undefined, up: undefined, depth: 0, place: -1 }));
     return node;
   };
+  const byId = new Map<string, Part>();
   const branches: Branch[] = [];
   const values: Fraction[] = [];
   let ohm = 1n;
@@ -80,11 +93,14 @@ export function graphOf({ components }: Circuit): Graph {
     const from = nodeOf(component.from);
     const to = nodeOf(component.to);
     const resistance = resistanceOf(component);
-    if (!resistance) continue;
+    if (!resistance) {
+      byId.set(component.id, { component, from, to, branch: undefined });
+      continue;
+    }
     const isSupply = component.kind === 'supply';
     if (resistance.d !== ohm) ohm = commonMultiple(ohm, resistance.d);
     if (isSupply) volt = commonMultiple(volt, component.emf.value.d);
-    branches.push({
+    const branch: Branch = {
       component,
       place: branches.length,
       tail: isSupply ? to : from,
@@ -92,8 +108,11 @@ export function graphOf({ components }: Circuit): Graph {
       ohms: 0n,
       volts: 0n,
       resistance: 0,
+      rank: 0,
       loops: [],
-    });
+    };
+    byId.set(component.id, { component, from, to, branch });
+    branches.push(branch);
     values.push(resistance);
   }
   const supplies: Branch[] = [];
@@ -101,9 +120,11 @@ export function graphOf({ components }: Circuit): Graph {
     const { component } = branch;
     branch.ohms = counted(values[place] ?? zero, ohm);
     branch.resistance = Number(branch.ohms);
+    branch.rank = branch.resistance || (component.kind === 'supply' ? -1 : -2);
     if (component.kind !== 'supply') return;
     branch.volts = counted(component.emf.value, volt);
     supplies.push(branch);
   });
-  return { byName, branches, supplies, ohm, volt, ...grow(branches, supplies[0]?.tail, byName.values()) };
+  const { nodes, chords, slack } = grow(branches, supplies[0]?.tail, byName.values());
+  return { byName, byId, nodes, branches, supplies, chords, slack, ohm, volt };
 }

@@ -58,16 +58,17 @@ export function liveFlow(graph: Graph): Flow<number> {
   for (let round = 0; round < 2; round++) {
     const found = left.map(({ high, low }) => high + low);
     substitute(matrix, found);
-    branches.forEach(({ loops, resistance }, place) => {
+    for (const { loops, resistance, place } of branches) {
+      if (loops.length === 0) continue;
       const more = new Twofold();
-      for (const { row, along } of loops) more.add((along ? 1 : -1) * (found[row] ?? 0));
+      for (const { row, along } of loops) more.add(along ? (found[row] ?? 0) : -(found[row] ?? 0));
       currents[place]?.add(more.high, more.low);
-      if (round > 0 || resistance === 0) return;
+      if (round > 0 || resistance === 0) continue;
       const drop = new Twofold();
       drop.addProduct(-resistance, more);
       for (const { row, along } of loops)
         left[row]?.add(along ? drop.high : -drop.high, along ? drop.low : -drop.low);
-    });
+    }
   }
   let largest = 0;
   for (const { high } of currents) largest = Math.max(largest, nothing * Math.abs(high));

@@ -31,7 +31,7 @@ function answer<N extends number | Fraction>(
 }
 
 const live: Arithmetic<number> = {
-  of: Number,
+  of: ({ s, n, d }) => (Number(s) * Number(n)) / Number(d),
   sum: (a, b) => a + b,
   // Adding 0 makes 0 of −0.
   product: (a, b) => a * b + 0,
