@@ -20,6 +20,9 @@ const whenIdle = (work: () => void): void => {
   else setTimeout(work);
 };
 
+/** What a board keeps free at its sides: the padding of its sheet. */
+const edges = 24;
+
 /** The least and the most room that a drawing is planned for. */
 const [narrowest, broadest] = [280, 720];
 
@@ -66,7 +69,7 @@ export class Painter {
   /** A setting has changed: ribbons follow in the next frame, numbers when it is their turn, all of it once it has settled. */
   changed(): void {
     const snapshot = this.#ask.snapshot();
-    if (this.#switches !== switchesOf(snapshot)) this.renew();
+    if (snapshot?.moving === undefined && this.#switches !== switchesOf(snapshot)) this.renew();
     nextFrame(this.#motion);
     if (snapshot?.moving === undefined) nextFrame(this.#figures);
     else inTurn(this.#figures);
@@ -74,15 +77,15 @@ export class Painter {
 
   readonly #layout: FrameTask = {
     measure: () => {
-      const { top, bottom, width } = this.#board.getBoundingClientRect();
-      this.#width = width;
+      const { top, bottom } = this.#board.getBoundingClientRect();
+      this.#width = this.#board.offsetWidth;
       this.#near = top < innerHeight + margin && bottom > -margin;
     },
     draw: () => {
       const snapshot = this.#ask.snapshot();
       this.#built = false;
       this.#switches = switchesOf(snapshot);
-      const width = Math.min(Math.max(Math.floor(this.#width || broadest), narrowest), broadest);
+      const width = this.#width ? Math.min(Math.max(this.#width - edges, narrowest), broadest) : broadest;
       this.undrawn = snapshot && this.stage.plan(snapshot, { ...this.#ask.style(), width });
       if (this.#near) this.#build();
       else whenIdle(() => this.#build());
@@ -122,7 +125,7 @@ export class Painter {
   }
 
   #resized(): void {
-    if (Math.abs(this.#board.offsetWidth - this.#width) >= 1) nextFrame(this.#layout);
+    if (this.#board.offsetWidth !== this.#width) nextFrame(this.#layout);
   }
 
   readonly #seen = (near: boolean): void => {

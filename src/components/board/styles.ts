@@ -6,7 +6,7 @@ export const styles: CSSResult = css`
     display: block;
     box-sizing: border-box;
     max-inline-size: 100%;
-    padding: 0.75rem;
+    padding: 12px;
     background: var(--paper);
     color: var(--ink);
     font-family: var(--font);

@@ -1,15 +1,16 @@
 import { html, LitElement, type CSSResultGroup, type PropertyDeclarations, type TemplateResult } from 'lit';
-import { say, type Said } from '../../engine/index.ts';
+import { say, type Circuit, type Said } from '../../engine/index.ts';
 import {
   BoardLink,
-  figuresOf,
   prefixIn,
   readingOf,
   unitOf,
+  type ReadingStyle,
   type ReadingText,
   type Snapshot,
 } from '../link/index.ts';
 import { ink } from '../page/index.ts';
+import { roomFor } from './room.ts';
 import { styles } from './styles.ts';
 
 const modes = ['magnitude', 'signed', 'fraction'] as const;
@@ -47,6 +48,8 @@ export class RheoletValue extends LitElement {
   readonly #link = new BoardLink(this);
   /** A text as wide as any that has been shown, so that the sentence does not jump. */
   #room = '';
+  /** The circuit that this room is for. */
+  #start: Circuit | undefined;
   #mistake = '';
 
   constructor() {
@@ -60,10 +63,14 @@ export class RheoletValue extends LitElement {
     if (!snapshot) return html`<slot></slot><span part="problem">${trouble}</span>`;
     const { text, spoken } = this.#read(snapshot);
     if (this.#mistake) return html`<span part="problem">${spoken}</span>`;
-    const figures = this.figures || figuresOf(snapshot);
-    const usual = `0.${'0'.repeat(figures)}${text.replace(/^[^\s]*/, '')}`;
-    for (const each of [usual, text.replace(/\d/g, '0')])
-      if (each.length > this.#room.length) this.#room = each;
+    if (snapshot.start !== this.#start) {
+      this.#room = snapshot.covered
+        ? ''
+        : roomFor(snapshot, (at) => readingOf(at, this.of, this.#style).text);
+    }
+    this.#start = snapshot.covered ? undefined : snapshot.start;
+    const room = text.replace(/\d/g, '0');
+    if (room.length > this.#room.length) this.#room = room;
     return html`<span
         part="value"
         class=${snapshot.covered ? 'covered' : ''}
@@ -73,10 +80,20 @@ export class RheoletValue extends LitElement {
       ><span class="heard">${spoken}</span>`;
   }
 
-  /** The reading; a name or a unit that cannot be is told to the page. */
-  #read(snapshot: Snapshot): ReadingText {
+  get #style(): ReadingStyle {
     const { of, unit, figures } = this;
     const as = modes.find((mode) => mode === this.as);
+    const prefix = prefixIn(unit, unitOf(of));
+    return {
+      ...(figures > 0 && { figures }),
+      ...(unit && prefix !== undefined && { prefix }),
+      ...(as && { as }),
+    };
+  }
+
+  /** The reading; a name or a unit that cannot be is told to the page. */
+  #read(snapshot: Snapshot): ReadingText {
+    const { of, unit } = this;
     const prefix = prefixIn(unit, unitOf(of));
     const reason = snapshot.readings.reason(of);
     const mistake: Said | undefined =
@@ -88,11 +105,6 @@ export class RheoletValue extends LitElement {
     this.#mistake = mistake ? say(mistake) : '';
     this.#link.report(mistake?.code, this.#mistake);
     if (mistake) return { text: '—', spoken: this.#mistake };
-    const style = {
-      ...(figures > 0 && { figures }),
-      ...(unit && prefix !== undefined && { prefix }),
-      ...(as && { as }),
-    };
-    return readingOf(snapshot, of, style);
+    return readingOf(snapshot, of, this.#style);
   }
 }
