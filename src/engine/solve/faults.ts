@@ -1,11 +1,25 @@
 import { exactFlow } from './exact.ts';
-import { loopOf, type Step } from './forest.ts';
+import { goRound } from './forest.ts';
 import type { Branch, Graph } from './graph.ts';
 import type { Fault } from './solution.ts';
 
 /** The ids of the components of branches, in the circuit's order. */
 export function idsOf(branches: readonly Branch[]): string[] {
   return [...branches].sort((a, b) => a.place - b.place).map(({ component }) => component.id);
+}
+
+/** A branch as part of a loop; `along` where the loop runs from its tail to its head. */
+interface Step {
+  readonly branch: Branch;
+  readonly along: boolean;
+}
+
+/** The loop that a chord closes, in order. */
+export function loopOf(chord: Branch): Step[] {
+  const onwards: Step[] = [];
+  const back: Step[] = [];
+  goRound(chord, (branch, along, isOnwards) => (isOnwards ? onwards : back).push({ branch, along }));
+  return [...onwards, ...back.reverse()];
 }
 
 /** The steps of a loop that have an e.m.f. */

@@ -7,27 +7,24 @@ export function pieceOf(node: Node): Node {
   return at;
 }
 
-/** A branch as part of a loop; `along` where the loop runs from its tail to its head. */
-export interface Step {
-  readonly branch: Branch;
-  readonly along: boolean;
-}
-
-/** The loop that a chord closes: along itself, then through the forest from its head back to its tail. */
-export function loopOf(chord: Branch): Step[] {
-  const onwards: Step[] = [{ branch: chord, along: true }];
-  const back: Step[] = [];
+/**
+ * Goes round the loop that a chord closes: along itself, then through the forest from its head back to its tail, on two arms that
+ * meet: one onwards from its head, one back from its tail. `along` says whether the loop runs from a branch's tail to its head.
+ */
+export function goRound(
+  chord: Branch,
+  visit: (branch: Branch, along: boolean, isOnwards: boolean) => void,
+): void {
+  visit(chord, true, true);
   let { head, tail } = chord;
   while (head !== tail) {
-    const isAhead = head.depth > tail.depth;
-    const { up } = isAhead ? head : tail;
-    if (!up) break;
-    const { branch, node } = up;
-    (isAhead ? onwards : back).push({ branch, along: (isAhead ? branch.head : branch.tail) === node });
-    if (isAhead) head = node;
-    else tail = node;
+    const isOnwards = head.depth > tail.depth;
+    const { up } = isOnwards ? head : tail;
+    if (!up) return;
+    visit(up.branch, (isOnwards ? up.branch.head : up.branch.tail) === up.node, isOnwards);
+    if (isOnwards) head = up.node;
+    else tail = up.node;
   }
-  return onwards.concat(back.reverse());
 }
 
 /**
@@ -70,7 +67,7 @@ export function grow(
   if (ground) plant(ground);
   for (const node of all) plant(node);
   chords.forEach((chord, row) => {
-    for (const { branch, along } of loopOf(chord)) branch.loops.push({ row, along });
+    goRound(chord, ({ loops }, along) => loops.push({ row, along }));
   });
   return { nodes, chords, slack };
 }

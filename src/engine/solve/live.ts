@@ -6,7 +6,7 @@ import { Twofold } from './twofold.ts';
 /** The matrix of the loop equations, upper triangle; what it holds matters within one call only. */
 let matrix = new Float64Array(1024);
 
-/** What is less than this share of the largest is a zero that rounding has hidden. */
+/** What is less than this share of the largest current or e.m.f. is a zero that rounding has hidden. */
 const nothing = 2 ** -80;
 
 /** Writes the matrix of the loop equations, and gives the e.m.f. round each loop. */
@@ -50,7 +50,7 @@ function potentials({ nodes }: Graph, currents: readonly Twofold[]): Twofold[] {
  * twice the precision (iterative refinement: J. H. Wilkinson, "Rounding Errors in Algebraic Processes", 1963; from memory).
  */
 export function liveFlow(graph: Graph): Flow<number> {
-  const { branches, chords } = graph;
+  const { branches, chords, supplies } = graph;
   const [ohm, volt] = [Number(graph.ohm), Number(graph.volt)];
   const left = equations(graph);
   const currents = branches.map(() => new Twofold());
@@ -70,13 +70,15 @@ export function liveFlow(graph: Graph): Flow<number> {
         left[row]?.add(along ? drop.high : -drop.high, along ? drop.low : -drop.low);
     }
   }
-  let largest = 0;
-  for (const { high } of currents) largest = Math.max(largest, nothing * Math.abs(high));
+  let noCurrent = 0;
+  let noVolts = 0;
+  for (const { high } of currents) noCurrent = Math.max(noCurrent, nothing * Math.abs(high));
+  for (const { volts } of supplies) noVolts = Math.max(noVolts, nothing * Math.abs(Number(volts)));
   let known: Twofold[] | undefined;
   return {
     current({ place }) {
-      const current = currents[place];
-      return current && Math.abs(current.high) > largest ? ((current.high + current.low) * ohm) / volt : 0;
+      const { high = 0, low = 0 } = currents[place] ?? {};
+      return Math.abs(high + low) > noCurrent ? ((high + low) * ohm) / volt : 0;
     },
     between(p, q) {
       known ??= potentials(graph, currents);
@@ -84,9 +86,7 @@ export function liveFlow(graph: Graph): Flow<number> {
       const b = known[q.place];
       if (!a || !b) return 0;
       const difference = a.high - b.high + (a.low - b.low);
-      return Math.abs(difference) > nothing * Math.max(Math.abs(a.high), Math.abs(b.high))
-        ? difference / volt
-        : 0;
+      return Math.abs(difference) > noVolts ? difference / volt : 0;
     },
   };
 }

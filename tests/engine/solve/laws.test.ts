@@ -136,13 +136,20 @@ describe('live readings', () => {
 
   it('are 0, not nearly 0, just where the exact current or p.d. is 0', () => {
     fc.assert(
-      fc.property(spreadCircuit, (circuit) => {
+      fc.property(fc.oneof(anyCircuit, spreadCircuit), (circuit) => {
         const [live, exact] = [solve(circuit), solveExact(circuit)];
         for (const name of quantities(circuit).filter((one) => /^[IV]_/.test(one)))
           assert.equal(live.quantity(name) === 0, exact.quantity(name)?.equals(0) ?? false, name);
       }),
       { numRuns },
     );
+  });
+
+  it('of two equal supplies that drive each other are 0 p.d. and no less than their current', () => {
+    const solution = solve(short('B1 b a 1 10; B2 a b 1 10; R1 a b 1/3; R2 b a 10/3'));
+    assert.equal(solution.voltage('B1'), 0);
+    assert.equal(solution.current('R1'), 0);
+    assert.equal(solution.current('B2'), 0.1);
   });
 
   it('of any balanced bridge are 0 in its middle', () => {
