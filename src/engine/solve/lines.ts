@@ -8,7 +8,7 @@ const few = 2 ** -100;
 const fewOhms = quantity(new Fraction(1n, 2n ** 100n), 'Ω');
 
 /** The same circuit with another component in the place of one of its. */
-export function replaced(circuit: Circuit, id: string, change: (part: Component) => Component): Circuit {
+function replaced(circuit: Circuit, id: string, change: (part: Component) => Component): Circuit {
   return { ...circuit, components: circuit.components.map((part) => (part.id === id ? change(part) : part)) };
 }
 
