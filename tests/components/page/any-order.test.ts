@@ -87,22 +87,27 @@ describe('a page of boards, meters, rules, resistors and values', () => {
   it('ends in the state of a fresh page, in whatever order things come, go, move, are renamed and defined', async function () {
     this.timeout(90_000);
     await fc.assert(
-      fc.asyncProperty(fc.array(act, { minLength: 4, maxLength: 14 }), async (acts) => {
-        const { frame, body, define } = await newPage();
-        for (const step of acts) {
-          perform(body, define, step);
-          if (step.do === 'wait') await settled();
-        }
-        tags.forEach(define);
-        await settled();
-        const lived = seen(body);
-        const fresh = body.cloneNode(true) as HTMLElement;
-        body.replaceWith(fresh);
-        await settled();
-        const born = seen(fresh);
-        frame.remove();
-        expect(lived).to.deep.equal(born);
-      }),
+      fc.asyncProperty(
+        fc.subarray(tags),
+        fc.array(act, { minLength: 4, maxLength: 20 }),
+        async (early, acts) => {
+          const { frame, body, define } = await newPage();
+          early.forEach(define);
+          for (const step of acts) {
+            perform(body, define, step);
+            if (step.do === 'wait') await settled();
+          }
+          tags.forEach(define);
+          await settled();
+          const lived = seen(body);
+          const fresh = body.cloneNode(true) as HTMLElement;
+          body.replaceWith(fresh);
+          await settled();
+          const born = seen(fresh);
+          frame.remove();
+          expect(lived).to.deep.equal(born);
+        },
+      ),
       { numRuns: 20, interruptAfterTimeLimit: 60_000 },
     );
   });
