@@ -36,7 +36,8 @@ export function cautionsOf(
     const { id, kind } = component;
     const power = (rating && readings.power(id)) ?? 0;
     if (!rating || number(power) <= Number(rating) * rounding * (kind === 'lamp' ? lampMargin : 1)) continue;
-    const data = { id, power: writeReading(power, 'W').text, rating: writeReading(rating, 'W').text };
+    const shown = component.hidden ? '?' : writeReading(rating, 'W').text;
+    const data = { id, power: writeReading(power, 'W').text, rating: shown };
     cautions.push({ code: 'over its rating', data, ids: [id] });
   }
   let [lowest, highest] = [0, 0];
@@ -46,7 +47,7 @@ export function cautionsOf(
     highest = Math.max(highest, potential);
   }
   if (highest - lowest > extraLow * rounding) {
-    const data = { voltage: writeReading(highest - lowest, 'V').text };
+    const data = { limit: writeReading(extraLow, 'V').text };
     cautions.push({ code: 'not extra-low voltage', data, ids: idsOf(supplies) });
   }
   return cautions;

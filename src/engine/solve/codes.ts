@@ -25,7 +25,7 @@ export interface CautionData {
   /** Takes more power than its rating; both written with units. */
   'over its rating': { readonly id: string; readonly power: string; readonly rating: string };
   /** More than schools treat as extra-low voltage. */
-  'not extra-low voltage': { readonly voltage: string };
+  'not extra-low voltage': { readonly limit: string };
 }
 
 /** Why a quantity has no value, or no current. */

@@ -24,8 +24,8 @@ export const solve: Sentences<FaultData & RemarkData & CautionData & ReasonData>
     `Caution: in a real short circuit ${any(supplies)} can get hot, vent or start a fire; do not build it. ${local}`,
   'over its rating': ({ id, power, rating }) =>
     `Caution: ${id} takes ${power}, more than its rating of ${rating}; it can burn. ${local}`,
-  'not extra-low voltage': ({ voltage }) =>
-    `Caution: ${voltage} is more than schools treat as extra-low voltage; do not build it. ${local}`,
+  'not extra-low voltage': ({ limit }) =>
+    `Caution: a p.d. of more than ${limit} is above what schools treat as extra-low voltage; do not build it. ${local}`,
   'circuit has a fault': () => 'The circuit has a fault, so there is no reading.',
   'no such quantity': ({ name, suggestion }) =>
     `“${name}” is not a quantity of this circuit${suggestion && `; did you mean ${suggestion}?`}`,

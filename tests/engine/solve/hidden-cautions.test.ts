@@ -1,0 +1,26 @@
+import assert from 'node:assert/strict';
+import { describe, it } from 'node:test';
+import { parseCircuit } from '../../../src/engine/notation/index.ts';
+import { solveExact } from '../../../src/engine/solve/index.ts';
+import { say } from '../../../src/engine/words/index.ts';
+
+/** The cautions of a line, as sentences. */
+const cautions = (line: string): string =>
+  solveExact(parseCircuit(line))
+    .cautions.map((each) => say(each))
+    .join(' ');
+
+describe('a caution', () => {
+  it('is given for a hidden e.m.f. without giving it away', () => {
+    const said = cautions('B1 137 V hidden + R1 1 kΩ');
+    assert.match(said, /more than 60/);
+    assert.doesNotMatch(said, /137/);
+  });
+
+  it('is given for a hidden rating without giving it away', () => {
+    const said = cautions('B1 12 V + R1 12 Ω 0.25 W hidden');
+    assert.match(said, /^Caution: R1 takes 12\.0/);
+    assert.doesNotMatch(said, /0\.25/);
+    assert.match(cautions('B1 12 V + R1 12 Ω 0.25 W'), /0\.25/);
+  });
+});
