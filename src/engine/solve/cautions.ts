@@ -47,7 +47,7 @@ export function cautionsOf(
     highest = Math.max(highest, potential);
   }
   if (highest - lowest > extraLow * rounding) {
-    const data = { limit: writeReading(extraLow, 'V').text };
+    const data = { limit: writeReading(extraLow, 'V', { figures: 2 }).text };
     cautions.push({ code: 'not extra-low voltage', data, ids: idsOf(supplies) });
   }
   return cautions;
