@@ -60,7 +60,8 @@ export class BoardLink implements ReactiveController, FrameTask {
     this.#join(undefined);
   }
 
-  hostUpdate(): void {
+  /** After the update, so that the host's next one, which this asks for, sees the new board from its beginning. */
+  hostUpdated(): void {
     if (this.#host.isConnected && this.#host.board !== this.#wanted) this.#find();
   }
 

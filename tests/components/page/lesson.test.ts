@@ -119,6 +119,18 @@ describe('a lesson as a teacher pastes it', () => {
     }
   });
 
+  it('says in every element the name that is not there, also when it is another one', async () => {
+    const root = await lesson();
+    root.querySelector('rheolet-board')?.remove();
+    for (const name of ['key', 'kay']) {
+      for (const element of root.querySelectorAll('[board]')) element.setAttribute('board', name);
+      await settled();
+      for (const tag of ['rheolet-value', 'rheolet-meter', 'rheolet-rules', 'rheolet-resistor']) {
+        expect(inside(root, tag), tag).to.contain(`There is no board “${name}” here.`);
+      }
+    }
+  });
+
   it('is left unharmed by one board that cannot be read', async () => {
     const root = await lesson();
     const before = seen(root);
