@@ -25,7 +25,9 @@ async function newPage(): Promise<{
   return { frame, body: inside.body, define };
 }
 
-async function settled(): Promise<void> {
+/** All boards are drawn, also those out of sight, and whoever reads them has had a frame. */
+async function settled(body: HTMLElement): Promise<void> {
+  for (const board of body.querySelectorAll('rheolet-board')) if ('ready' in board) await board.ready;
   for (let frame = 0; frame < 4; frame += 1) await nextFrame();
 }
 
@@ -95,14 +97,14 @@ describe('a page of boards, meters, rules, resistors and values', () => {
           early.forEach(define);
           for (const step of acts) {
             perform(body, define, step);
-            if (step.do === 'wait') await settled();
+            if (step.do === 'wait') await nextFrame();
           }
           tags.forEach(define);
-          await settled();
+          await settled(body);
           const lived = seen(body);
           const fresh = body.cloneNode(true) as HTMLElement;
           body.replaceWith(fresh);
-          await settled();
+          await settled(fresh);
           const born = seen(fresh);
           frame.remove();
           expect(lived).to.deep.equal(born);
