@@ -108,7 +108,7 @@ describe('the rules of a circuit', () => {
     const circuit = short('B1 p n 6; R1 p a 4; S1 p a closed; R2 a n 6');
     assert.deepEqual(said(circuit, 'parallel current', 'parallel resistance'), [
       'parallel current: I_B1 = I_R1 + I_S1: 1.00 A = 0.00 A + 1.00 A',
-      'parallel resistance does not apply: S1 has no resistance and takes the whole current.',
+      'parallel resistance does not apply: Without a resistance, S1 takes the whole current.',
     ]);
   });
 

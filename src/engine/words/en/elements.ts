@@ -70,7 +70,9 @@ export const elements: Sentences<ElementData> = {
   'cannot be turned': ({ id }) =>
     `${id} has no range to be turned through; write one, such as ${id} [4..40] 12 Ω.`,
   'which resistor': ({ ids }) =>
-    ids.length > 0 ? `Say which is meant: of="${any(ids)}".` : 'This circuit has no resistor with a range.',
+    ids.length > 0
+      ? `Say which resistor is meant, by of="…": ${any(ids)}.`
+      : 'This circuit has no resistor with a range.',
   button: ({ does }) => buttons[does],
   'switch state': ({ closed }) => (closed ? 'closed' : 'open'),
   diagram: () => 'Circuit diagram',

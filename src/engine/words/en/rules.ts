@@ -21,7 +21,7 @@ export const rules: Sentences<RuleData> = {
   'side by side': ({ ids }) => `${all(ids)} join the same two points.`,
   'one junction': ({ ids }) => `${all(ids)} meet at one junction.`,
   'closed loop': ({ ids }) => `${all(ids)} form a closed loop.`,
-  resists: ({ ids }) => `${all(ids)} has a resistance.`,
+  resists: ({ ids }) => `${all(ids)} ${ids.length === 1 ? 'has' : 'have'} a resistance.`,
   'energy is kept': () => 'Energy is conserved.',
 
   'current splits': ({ ids }) => `${all(ids)} are not in series: the current splits between them.`,
@@ -29,7 +29,7 @@ export const rules: Sentences<RuleData> = {
   'nothing to add': () => 'No path here has two parts to add up.',
   'only one path': () => 'There is only one path.',
   'supply inside': ({ ids }) => `With ${all(ids)} inside, the resistances alone do not decide.`,
-  bypassed: ({ ids }) => `${all(ids)} has no resistance and takes the whole current.`,
+  bypassed: ({ ids }) => `Without a resistance, ${all(ids)} takes the whole current.`,
   'not resistance': ({ ids }) => `${all(ids)} is a supply, not a resistance.`,
   'not driven': () => 'Without a supply there is no current.',
 

@@ -17,7 +17,7 @@ export const solve: Sentences<FaultData & RemarkData & CautionData & ReasonData>
   'open loop': ({ switches }) =>
     switches.length > 0
       ? `No current: the circuit is open at ${all(switches)}.`
-      : 'No current: there is no closed path from the supply back to itself.',
+      : 'No current: no closed path leads through a supply.',
   'cut off': ({ ids }) =>
     `${all(ids)} ${ids.length === 1 ? 'is' : 'are'} cut off from any supply: no current there.`,
   'cell shorted': ({ supplies }) =>
@@ -28,7 +28,7 @@ export const solve: Sentences<FaultData & RemarkData & CautionData & ReasonData>
     `Caution: a p.d. of more than ${limit} is above what schools treat as extra-low voltage; do not build it. ${local}`,
   'circuit has a fault': () => 'The circuit has a fault, so there is no reading.',
   'no such quantity': ({ name, suggestion }) =>
-    `“${name}” is not a quantity of this circuit${suggestion && `; did you mean ${suggestion}?`}`,
+    `“${name}” is not a quantity of this circuit${suggestion ? `; did you mean ${suggestion}?` : '.'}`,
   'several supplies': ({ name, instead }) =>
     `${name} is not defined with several supplies; ask for ${any(instead)}.`,
   'no supply': ({ name }) => `${name} is not defined without a supply.`,
