@@ -1,12 +1,14 @@
-const bits = (x: bigint): number => 4 * x.toString(16).length;
+const bits = (x: bigint): number => 4 * x.toString(16).replace('-', '').length;
 
 /** The number nearest to a fraction of whole numbers, however large these are. */
 export function round(numerator: bigint, denominator: bigint): number {
   const [n, d] = [Number(numerator), Number(denominator)];
   if (Number.isSafeInteger(n) && Number.isSafeInteger(d)) return n / d;
-  // A quotient of 64 bits or more is off by less than the rounding that follows.
   const shift = Math.max(0, 68 + bits(denominator) - bits(numerator));
   const drop = Math.max(0, bits(numerator) - bits(denominator) - 68);
-  const quotient = (numerator << BigInt(shift)) / (denominator << BigInt(drop));
-  return Number(quotient) * 2 ** (drop - shift);
+  const [dividend, divisor] = [numerator << BigInt(shift), denominator << BigInt(drop)];
+  const quotient = dividend / divisor;
+  // A last bit stands for whatever the division left over, so that only the one rounding decides.
+  const rest = quotient * divisor === dividend ? 0n : numerator < 0n ? -1n : 1n;
+  return Number(2n * quotient + rest) * 2 ** (drop - shift - 1);
 }
