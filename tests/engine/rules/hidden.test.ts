@@ -29,7 +29,7 @@ describe('a value that is kept from the pupil', () => {
         for (const check of checkRules(circuit)) {
           const { rule, why, symbols, numbers, spoken } = ruleLine(check, { figures: 6 });
           const shown = [rule, why, plain(symbols), plain(numbers), spoken].join('\n');
-          assert.doesNotMatch(shown, /7\.91900 kΩ|7919(\.0+)? Ω|7\.919(0+)? kΩ/);
+          assert.doesNotMatch(shown, /(?<![\d.])(?:7\.91900 kΩ|7919(\.0+)? Ω|7\.919(0+)? kΩ)/);
           const operands = numbers.filter(({ kind }) => kind !== 'operator');
           const names = symbols.filter((token) => token.kind === 'symbol');
           operands.forEach((token, index) => {
