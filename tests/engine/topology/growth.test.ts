@@ -64,24 +64,13 @@ describe('the tree of a hundred thousand components', () => {
 });
 
 describe('the work of finding the tree', () => {
-  const best = (run: () => unknown): number => {
-    let least = Infinity;
-    for (let round = 0; round < 3; round += 1) {
-      const start = process.cpuUsage();
-      run();
-      least = Math.min(least, process.cpuUsage(start).user);
-    }
-    return least;
-  };
-
   for (const [name, family] of Object.entries(families)) {
-    it(`grows almost in proportion with the number of components ${name}`, () => {
-      const small = network(family(2_000));
-      const large = network(family(32_000));
-      best(() => seriesParallel(small));
-      const growth = best(() => seriesParallel(large)) / best(() => seriesParallel(small));
-      // Sixteen times the components: 16 where the work is in proportion, 256 where it is square; caches and garbage blur it.
-      assert.ok(growth < 100, `16 times as many took ${growth.toFixed(1)} times as long`);
+    it(`is not that of a square for a hundred thousand components ${name}`, () => {
+      const large = network(family(100_000));
+      const start = process.cpuUsage();
+      seriesParallel(large);
+      // In proportion it is about a second; a step for each pair of components would be ten thousand million.
+      assert.ok(process.cpuUsage(start).user < 15_000_000);
     });
   }
 });
