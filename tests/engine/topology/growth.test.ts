@@ -69,7 +69,7 @@ describe('the work of finding the tree', () => {
       const large = network(family(100_000));
       const start = process.cpuUsage();
       seriesParallel(large);
-      // In proportion it is about a second; a step for each pair of components would be ten thousand million.
+      // A step for each pair of components would be ten thousand million of them.
       assert.ok(process.cpuUsage(start).user < 15_000_000);
     });
   }
