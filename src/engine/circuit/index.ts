@@ -6,6 +6,7 @@ export { CircuitFormatError } from './format-error.ts';
 export type {
   Circuit,
   Component,
+  Condition,
   Kind,
   Lamp,
   Meter,

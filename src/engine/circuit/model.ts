@@ -9,7 +9,12 @@ interface TwoTerminal {
   /** The node at its other end. */
   readonly to: string;
   readonly hidden?: true;
+  /** What has been done to it: taken out so that nothing conducts, or a wire put across it. Absent: neither. */
+  readonly condition?: Condition;
 }
+
+/** Taken out (a lamp unscrewed), or bridged by a wire of no resistance. */
+export type Condition = 'broken' | 'bridged';
 
 /** A cell, battery or d.c. supply; its `from` is the positive terminal. */
 export interface Supply extends TwoTerminal {
@@ -20,6 +25,10 @@ export interface Supply extends TwoTerminal {
   readonly internalResistance?: Quantity;
   /** Cells in the battery, where it was written so (`3 × 1.5 V`). */
   readonly cells?: number;
+  /** The e.m.f.s that it may be set to; absent where it is fixed. */
+  readonly range?: Range;
+  /** The internal resistances that it may be set to; absent where that is fixed. */
+  readonly internalRange?: Range;
 }
 
 /** The settings that a slider may reach. */
