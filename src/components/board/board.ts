@@ -15,11 +15,12 @@ import {
   type ExactSolution,
   type Setting,
 } from '../../engine/index.ts';
-import { changeOf, fire, settingOf, type BoardFace, type Settings } from '../link/index.ts';
+import { changeOf, fire, settingOf, shortcutOf, type BoardFace, type Settings } from '../link/index.ts';
 import { ink, speak } from '../page/index.ts';
 import { isContent, textOf } from './fallback.ts';
 import type { Moment } from './moment.ts';
 import { notes, spokenNotes } from './notes.ts';
+import { join, leave, onLatest } from './page-history.ts';
 import { Painter } from './painter.ts';
 import { Pointing } from './pointing.ts';
 import { readingsTable } from './readings-table.ts';
@@ -86,6 +87,16 @@ export class RheoletBoard extends LitElement implements BoardFace {
   declare hide: string;
   /** The name of the diagram, for those who hear it. */
   declare label: string;
+
+  /** Takes back the last change on any board of the page. */
+  static undo(): void {
+    onLatest('undo');
+  }
+
+  /** Brings back the last change on any board of the page that was undone. */
+  static redo(): void {
+    onLatest('redo');
+  }
 
   readonly #store = new BoardStore();
   readonly #painter: Painter = new Painter(this, {
@@ -223,6 +234,7 @@ export class RheoletBoard extends LitElement implements BoardFace {
     super.connectedCallback();
     this.#children.observe(this, { childList: true, characterData: true, subtree: true });
     document.addEventListener('DOMContentLoaded', this.#childrenChanged);
+    join(this.#store);
     this.#painter.connect();
     if (!this.#opened) this.#open();
   }
@@ -231,6 +243,7 @@ export class RheoletBoard extends LitElement implements BoardFace {
     super.disconnectedCallback();
     this.#children.disconnect();
     document.removeEventListener('DOMContentLoaded', this.#childrenChanged);
+    leave(this.#store);
     this.#painter.disconnect();
   }
 
@@ -261,7 +274,7 @@ export class RheoletBoard extends LitElement implements BoardFace {
         drawn: undrawn === undefined,
         shown: this.#shown,
         perAmpere: stage.perAmpere,
-        act: (act) => this.#act(act),
+        act: (does) => this.act(does),
         toggle: (id) => this.#toggle(id),
       })}`;
   }
@@ -333,14 +346,15 @@ export class RheoletBoard extends LitElement implements BoardFace {
     return !same;
   }
 
-  #act(act: Act): void {
-    if (act === 'reveal') {
+  /** Does what its button of this name does, as the pupil's act: the page is told. */
+  act(does: Act): void {
+    if (does === 'reveal') {
       this.#revealed = true;
       this.#restyle();
-    } else if (act === 'hold' || act === 'release') {
-      this[act]();
-      fire(this, 'rheolet-hold', { board: this.id, held: act === 'hold' });
-    } else this.#byPupil(() => this[act]());
+    } else if (does === 'hold' || does === 'release') {
+      this[does]();
+      fire(this, 'rheolet-hold', { board: this.id, held: does === 'hold' });
+    } else this.#byPupil(() => this[does]());
   }
 
   #toggle(id: string): void {
@@ -363,14 +377,10 @@ export class RheoletBoard extends LitElement implements BoardFace {
     return this.circuit?.components.find((component) => component.id === id);
   }
 
-  /** Ctrl+Z and Ctrl+Y (or Shift+Ctrl+Z), but where the pupil writes: there they take back letters. */
   readonly #shortcut = (event: KeyboardEvent): void => {
-    const [target] = event.composedPath();
-    const key = event.key.toLowerCase();
-    const act = key === 'y' || (key === 'z' && event.shiftKey) ? 'redo' : key === 'z' ? 'undo' : undefined;
-    if (!act || !(event.ctrlKey || event.metaKey)) return;
-    if (target instanceof HTMLInputElement && target.type === 'text') return;
+    const does = shortcutOf(event);
+    if (!does) return;
     event.preventDefault();
-    this.#act(act);
+    this.act(does);
   };
 }

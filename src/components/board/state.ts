@@ -1,6 +1,12 @@
 import { CircuitFormatError, withValue, type Circuit, type Setting } from '../../engine/index.ts';
 import { settingOf, type Settings } from '../link/index.ts';
 
+/** A step of a board's history: what was set before an act (or, undone, after it), and when on this page it was taken. */
+export interface Step {
+  readonly settings: Settings;
+  readonly turn: number;
+}
+
 /** All that a board remembers; every act makes a new one. */
 export interface BoardState {
   /** The circuit that the page gave. */
@@ -9,11 +15,15 @@ export interface BoardState {
   readonly circuit: Circuit;
   /** What is settled and differs from the start. */
   readonly settings: Settings;
-  readonly past: readonly Settings[];
-  readonly future: readonly Settings[];
+  readonly past: readonly Step[];
+  readonly future: readonly Step[];
   /** What is being moved; absent at rest. */
   readonly moving?: string;
 }
+
+/** Counts what is done, undone and redone on all boards of the page, so that their order is known. */
+let turns = 0;
+const step = (settings: Settings): Step => ({ settings, turn: (turns += 1) });
 
 /** Where a circuit differs from its start. */
 function differences(start: Circuit, circuit: Circuit): Settings {
@@ -61,7 +71,7 @@ const same = (a: Settings, b: Settings): boolean =>
 /** A new present, the old one kept to be undone. */
 function changed(state: BoardState, settings: Settings): BoardState {
   if (same(settings, state.settings)) return state.moving === undefined ? state : at(state, settings);
-  return { ...at(state, settings), past: [...state.past, state.settings], future: [] };
+  return { ...at(state, settings), past: [...state.past, step(state.settings)], future: [] };
 }
 
 /** Shows a setting that is still moving. Throws CircuitFormatError where it cannot be had. */
@@ -89,12 +99,12 @@ export function undone(state: BoardState): BoardState {
   const { past, future, settings } = state;
   const before = past.at(-1);
   if (!before) return state;
-  return { ...at(state, before), past: past.slice(0, -1), future: [settings, ...future] };
+  return { ...at(state, before.settings), past: past.slice(0, -1), future: [step(settings), ...future] };
 }
 
 /** One undone act forth again, where there is one. */
 export function redone(state: BoardState): BoardState {
   const [next, ...future] = state.future;
   if (!next) return state;
-  return { ...at(state, next), past: [...state.past, state.settings], future };
+  return { ...at(state, next.settings), past: [...state.past, step(state.settings)], future };
 }

@@ -5,6 +5,7 @@ import { isBoard, type BoardFace } from './board-face.ts';
 import { fire } from './events.ts';
 import { boardTag, findBoard, rootsOf } from './find-board.ts';
 import type { Snapshot } from './snapshot.ts';
+import { shortcutOf } from './shortcut.ts';
 import { watchBoards } from './watch-boards.ts';
 
 /** An element that reads a board. */
@@ -26,6 +27,7 @@ export class BoardLink implements ReactiveController, FrameTask {
 
   constructor(host: LinkHost) {
     this.#host = host;
+    host.addEventListener('keydown', this.#key);
     host.addController(this);
   }
 
@@ -92,6 +94,14 @@ export class BoardLink implements ReactiveController, FrameTask {
     this.#board = board;
     this.#host.requestUpdate();
   }
+
+  /** Inside a board or anywhere in the page: what its pupil turned is undone on the board that it reads. */
+  readonly #key = (event: KeyboardEvent): void => {
+    const does = shortcutOf(event);
+    if (!does || !this.board) return;
+    event.preventDefault();
+    this.board.act(does);
+  };
 
   readonly #changed = (): void => {
     if (this.snapshot?.moving !== undefined) inTurn(this);

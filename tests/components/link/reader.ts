@@ -7,6 +7,8 @@ export class StubBoard extends HTMLElement implements BoardFace {
   snapshot: Snapshot | undefined = undefined;
   readonly set = (): void => undefined;
   readonly move = (): void => undefined;
+  readonly acts: string[] = [];
+  readonly act = (does: string): void => void this.acts.push(does);
   readonly light = (): void => undefined;
   get listeners(): ReadonlySet<() => void> {
     return this.#listeners;

@@ -10,6 +10,7 @@ function boardWith(asked: string[]): BoardFace {
     subscribe: () => () => {},
     set: () => {},
     move: () => {},
+    act: () => undefined,
     light: (ids: readonly string[]) => asked.push(ids.join(' ')),
   });
 }
