@@ -9,8 +9,8 @@ const shared = [...sheet.matchAll(/@cssprop (--[\w-]+) - (.+)/g)].map(([, name, 
 
 /** Of an element's class keeps what a page may use. */
 function publicFace({ members = [], cssProperties = [], ...declaration }) {
-  const isPublic = ({ name, privacy = 'public', static: isStatic }) =>
-    privacy === 'public' && !isStatic && !name.startsWith('#');
+  const isPublic = ({ name, kind, privacy = 'public', static: isStatic }) =>
+    privacy === 'public' && (!isStatic || kind === 'method') && !name.startsWith('#');
   return {
     ...declaration,
     superclass: { name: 'LitElement', package: 'lit' },

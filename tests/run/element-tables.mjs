@@ -20,11 +20,19 @@ const meaning = { meaning: ({ description }) => cell(description) };
 const typed = { name: ({ name }) => code(name), type: ({ type }) => code(type?.text), ...meaning };
 const named = { name: ({ name }) => (name ? code(name) : 'the default'), ...meaning };
 
-function section({ tagName, description, attributes = [], members = [], events = [], ...rest }) {
+function section({
+  tagName,
+  name: className,
+  description,
+  attributes = [],
+  members = [],
+  events = [],
+  ...rest
+}) {
   const fields = members.filter(({ kind, attribute }) => kind === 'field' && !attribute);
   const methods = members.filter(({ kind }) => kind === 'method');
-  const signature = ({ name, parameters = [] }) =>
-    code(`${name}(${parameters.map((each) => each.name).join(', ')})`);
+  const signature = ({ name, static: isStatic, parameters = [] }) =>
+    code(`${isStatic ? `${className}.` : ''}${name}(${parameters.map((each) => each.name).join(', ')})`);
   return [
     `### \`${tagName}\``,
     description,

@@ -81,14 +81,14 @@ export class RheoletBoard extends LitElement implements BoardFace {
   declare course: string;
   /** `iec` (rectangles) or `ansi` (zigzags) for resistors. */
   declare symbols: string;
-  /** What to show besides the usual: `rules`. */
+  /** What to show besides the usual: `rules`; `ribbons` and `arrows` where the readings are hidden. */
   declare show: string;
-  /** What not to show: `values`, `readings`, `ribbons`, `arrows`, `meters`, `labels`, `sliders`. */
+  /** What not to show: `values`, `readings` (for a prediction: also the meters', and the ribbons and arrows that give them away), `ribbons`, `arrows`, `meters`, `labels`, `sliders`. */
   declare hide: string;
   /** The name of the diagram, for those who hear it. */
   declare label: string;
 
-  /** Takes back the last change on any board of the page. */
+  /** Takes back the last change on any board of the page: `customElements.get('rheolet-board').undo()`. */
   static undo(): void {
     onLatest('undo');
   }
@@ -258,12 +258,14 @@ export class RheoletBoard extends LitElement implements BoardFace {
     const { state } = this.#store;
     if (!snapshot || !state)
       return html`<slot></slot>
-        <p part="problem" ?hidden=${!this.#problem}>${this.#problem}</p>`;
+        <p part="problem" lang="en" dir="ltr" ?hidden=${!this.#problem}>${this.#problem}</p>`;
     const pointed = this.#component(this.#pointing.id);
     return html`${
         undrawn
           ? [
-              html`<p part="notes">${say({ code: 'not drawn', data: { reason: undrawn } })}</p>`,
+              html`<p part="notes" lang="en" dir="ltr">
+                ${say({ code: 'not drawn', data: { reason: undrawn } })}
+              </p>`,
               readingsTable(snapshot, this.#name),
             ]
           : stage.element

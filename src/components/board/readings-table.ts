@@ -7,7 +7,7 @@ export function readingsTable(snapshot: Snapshot, label: string): TemplateResult
   const { circuit, course } = snapshot;
   const letters = circuit.terminals ? ['R'] : ['V', 'I', 'R', 'P'];
   return html`<div class="scroll" tabindex="0" role="region" aria-label=${label}>
-    <table part="table">
+    <table part="table" lang="en">
       <thead>
         <tr>
           <th scope="col">${say({ code: 'component', data: {} })}</th>

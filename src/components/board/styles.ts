@@ -126,11 +126,15 @@ export const styles: CSSResult = css`
     white-space: nowrap;
   }
   [part='controls'],
+  .foot,
   .acts {
     display: flex;
     flex-wrap: wrap;
     align-items: center;
     gap: 0.5rem 1.25rem;
+  }
+  .foot {
+    margin-block-start: 0.5rem;
   }
   .acts {
     gap: 0.5rem;
@@ -154,9 +158,8 @@ export const styles: CSSResult = css`
     border-color: var(--ink);
     box-shadow: inset 0 0 0 1px var(--ink);
   }
-  [part='notes'] {
-    min-block-size: 1.4em;
-    margin-block: 0.5rem 0;
+  div[part='notes']:not(:empty) {
+    flex: 1 1 14em;
   }
   [part='notes'] p,
   [part='problem'] {

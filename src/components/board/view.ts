@@ -85,13 +85,16 @@ export function view(all: View): TemplateResult {
   const { snapshot, shown, pointed, drawn } = all;
   return html`${
       drawn
-        ? html`<div class="strip">
+        ? html`<div class="strip" lang="en" dir="ltr">
             <div part="caption">${caption(pointed, snapshot)}</div>
             ${ribbonKey(all)}
           </div>`
         : nothing
     }
-    <div part="controls">${controls(all)}${acts(all)}</div>
-    <div part="notes">${notes(snapshot).map((note) => html`<p>${note}</p>`)}</div>
+    <div part="controls" lang="en">${controls(all)}</div>
+    <div class="foot" lang="en">
+      <div part="notes" dir="ltr">${notes(snapshot).map((note) => html`<p>${note}</p>`)}</div>
+      ${acts(all)}
+    </div>
     ${shown.has('rules') ? html`<rheolet-rules></rheolet-rules>` : nothing}`;
 }

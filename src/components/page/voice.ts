@@ -21,6 +21,7 @@ function region(): HTMLElement {
   if (present) return present;
   const made = document.createElement('div');
   made.setAttribute('role', 'status');
+  made.lang = 'en';
   made.dataset['rheoletVoice'] = '';
   for (const [name, value] of Object.entries(unseen)) made.style.setProperty(name, value);
   document.body.append(made);

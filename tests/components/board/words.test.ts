@@ -26,6 +26,8 @@ describe('the words of show and hide', () => {
     ['', 'labels ribbons sliders', 'values readings'],
     ['', 'labels,ribbons', 'values readings sliders'],
     ['', '  Labels ,  RIBBONS ', 'values readings sliders'],
+    ['', 'readings', 'labels values sliders'],
+    ['ribbons', 'readings', 'labels values ribbons sliders'],
     ['', 'arrows', 'labels values readings ribbons sliders'],
     ['', 'everything', 'labels values readings ribbons sliders'],
     ['labels', 'labels', 'values readings ribbons sliders'],
