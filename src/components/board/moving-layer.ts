@@ -6,7 +6,7 @@ import type { Word } from './shown.ts';
 /** What moves while a slider moves: all ribbons as one path, and the glow of the lamps, under the still drawing. */
 export class MovingLayer {
   readonly svg: SVGSVGElement = shape('svg', { class: 'moving', 'aria-hidden': 'true' });
-  readonly #path = shape('path', { class: 'ribbons' });
+  readonly #path = shape('path', { class: 'ribbons', transform: 'scale(.01)' });
   #ribbons: Ribbons | undefined;
   #glows: readonly SVGElement[] = [];
 

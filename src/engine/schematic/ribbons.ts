@@ -1,19 +1,19 @@
 import type { Arrow, Drawing, Point, RibbonRun } from './drawing.ts';
 import { keyOf } from './net.ts';
-import { outlineOf, type Outline } from './outline.ts';
+import { fine, outlineOf, type Outline } from './outline.ts';
 
 /** Ribbons ready to be written again and again as the currents change. */
 export interface Ribbons {
   /** The current along each run of `drawing.ribbons`, in amperes. */
   along(run: number, currents: Float64Array): number;
-  /** All ribbons and their arrowheads as one path, its fill rule nonzero; `scale` is pixels for an ampere. */
+  /** All ribbons and their arrowheads as one path in hundredths of a pixel, its fill rule nonzero; `scale` is pixels for an ampere. */
   path(currents: Float64Array, scale: number): string;
 }
 
-/** Ribbons thinner than this are not drawn, nor do they have an arrowhead. */
-const thinnest = 0.01;
+/** Ribbons thinner than this part of a pixel are not drawn, nor do they have an arrowhead. */
+const thinnest = 0.01 * fine;
 /** The breadth of the chevron cut out in front of an arrowhead. */
-const cut = 2;
+const cut = 2 * fine;
 
 interface Prepared {
   readonly shares: readonly (readonly [index: number, sign: number])[];
@@ -23,25 +23,24 @@ interface Prepared {
   readonly across: readonly [readonly number[], readonly number[]];
 }
 
-const round = (x: number): number => Math.round(x * 100) / 100;
-
 /**
  * An arrowhead, clockwise like the outlines: where they overlap they add. In front of it a thin chevron is cut out of the ribbon by
- * going round it the other way.
+ * going round it the other way. Both are written from the tip.
  */
-function arrowhead({ at: { x, y }, turn }: Arrow, half: number, flows: 1 | -1): string {
-  const side = half + 4.5;
-  const tip = 5 + half / 2;
-  const edge = tip - (2 * tip * half) / side;
-  const way = turn < 180 ? flows : -flows;
-  const point = (ahead: number, aside: number): string =>
-    turn % 180 === 0
-      ? `${round(x + way * ahead)} ${round(y + way * aside)}`
-      : `${round(x - way * aside)} ${round(y + way * ahead)}`;
+function arrowhead({ at, turn }: Arrow, half: number, flows: 1 | -1): string {
+  const ahead = turn < 180 ? flows : -flows;
+  const level = turn % 180 === 0;
+  const [x, y] = [Math.round(at.x * fine), Math.round(at.y * fine)];
+  const tip = Math.round(5 * fine + half / 2);
+  const side = Math.round(half + 4.5 * fine);
+  const edge = Math.round(half);
+  const back = Math.round((2 * tip * half) / side);
+  const step = (along: number, aside: number): string =>
+    level ? ` ${ahead * along} ${ahead * aside}` : ` ${-ahead * aside} ${ahead * along}`;
   return (
-    `M${point(tip, 0)}L${point(-tip, side)}L${point(-tip, -side)}Z` +
-    `M${point(tip, 0)}L${point(edge, half)}L${point(edge + cut, half)}L${point(tip + cut, 0)}` +
-    `L${point(edge + cut, -half)}L${point(edge, -half)}Z`
+    (level ? `M${x + ahead * tip} ${y}` : `M${x} ${y + ahead * tip}`) +
+    `l${step(-2 * tip, side)}${step(0, -2 * side)}Z` +
+    `l${step(-back, edge)}${step(cut, 0)}${step(back, -edge)}${step(-back, -edge)}${step(-cut, 0)}Z`
   );
 }
 
@@ -90,7 +89,7 @@ export function prepareRibbons(drawing: Drawing, ids: readonly string[]): Ribbon
   return {
     along,
     path(currents, scale) {
-      for (let run = 0; run < runs.length; run++) signed[run] = along(run, currents) * scale;
+      for (let run = 0; run < runs.length; run++) signed[run] = along(run, currents) * scale * fine;
       let path = '';
       runs.forEach(({ outline, arrows, across: [first, last] }, run) => {
         const width = signed[run] ?? 0;

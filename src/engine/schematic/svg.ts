@@ -31,7 +31,7 @@ export const dotsOf = (dots: readonly Point[]): string => dots.map((point) => do
 function ribbons(drawing: Drawing, currents: (id: string) => number, scale: number): string {
   const ids = drawing.symbols.map(({ id }) => id);
   const path = prepareRibbons(drawing, ids).path(Float64Array.from(ids, currents), scale);
-  return `<path class="ribbons" fill="#ae5494" stroke="none" d="${path}"/>`;
+  return `<path class="ribbons" fill="#ae5494" stroke="none" transform="scale(.01)" d="${path}"/>`;
 }
 
 /** The drawing as SVG text that stands by itself: no style sheet, no script, presentation attributes only. */

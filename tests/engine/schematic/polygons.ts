@@ -1,19 +1,26 @@
 import type { Point } from '../../../src/engine/schematic/index.ts';
 
-/** The closed polygons of path data made of M, L, H, V and Z. */
+/** The closed polygons, in pixels, of path data in hundredths made of M, H, V, l and Z; after Z one begins where the last began. */
 export function polygonsOf(path: string): Point[][] {
+  let [x, y] = [0, 0];
   return path
     .split('Z')
     .filter((text) => text !== '')
     .map((text) => {
-      let [x, y] = [0, 0];
-      return [...text.matchAll(/([MLHV])([^MLHV]+)/g)].map(([, letter, numbers = '']) => {
-        const [first = NaN, second = NaN] = numbers.trim().split(/[ ,]+/).map(Number);
-        if (letter === 'H') x = first;
-        else if (letter === 'V') y = first;
-        else [x, y] = [first, second];
-        return { x, y };
-      });
+      const points = /^M/.test(text) ? [] : [{ x, y }];
+      for (const [, letter, rest = ''] of text.matchAll(/([MHVl])([^MHVl]+)/g)) {
+        const numbers = rest.trim().split(/ +/).map(Number);
+        for (let at = 0; at < numbers.length; at += letter === 'H' || letter === 'V' ? 1 : 2) {
+          const [first = NaN, second = NaN] = numbers.slice(at);
+          if (letter === 'H') x = first;
+          else if (letter === 'V') y = first;
+          else [x, y] = letter === 'l' ? [x + first, y + second] : [first, second];
+          points.push({ x, y });
+        }
+      }
+      const [first] = points;
+      if (first) ({ x, y } = first);
+      return points.map((point) => ({ x: point.x / 100, y: point.y / 100 }));
     });
 }
 
