@@ -40,7 +40,7 @@ export function outlineOf(points: readonly Point[]): Outline {
   return (half, before, after) => {
     let path = '';
     for (const [letter, [base, h, b, a]] of steps) {
-      path += letter + Math.round(base * fine + h * half + b * before + a * after);
+      path += `${letter}${Math.round(base * fine + h * half + b * before + a * after)}`;
     }
     return `${path}Z`;
   };

@@ -7,7 +7,7 @@ export function polygonsOf(path: string): Point[][] {
     .split('Z')
     .filter((text) => text !== '')
     .map((text) => {
-      const points = /^M/.test(text) ? [] : [{ x, y }];
+      const points = text.startsWith('M') ? [] : [{ x, y }];
       for (const [, letter, rest = ''] of text.matchAll(/([MHVl])([^MHVl]+)/g)) {
         const numbers = rest.trim().split(/ +/).map(Number);
         for (let at = 0; at < numbers.length; at += letter === 'H' || letter === 'V' ? 1 : 2) {
