@@ -8,16 +8,17 @@ import {
   type Unit,
 } from '../../engine/index.ts';
 import { figuresOf, prefixIn, readingOf, unitOf, type Snapshot } from '../link/index.ts';
+import { dialOf, type Dial } from './dial.ts';
+import { instrumentOf, type Build } from './instrument.ts';
+import { measure } from './measure.ts';
 import { targetOf, type Target } from './target.ts';
 
 /** What a page asks of a meter. */
-export interface Wish {
+export interface Wish extends Build {
   /** A meter's id, a quantity's name, or '' for the only meter. */
   readonly of: string;
   /** Significant figures; as the course says where absent. */
   readonly figures: number | undefined;
-  /** A unit with its prefix, such as `mA`; '' for the one that suits. */
-  readonly unit: string;
   /** The page's own caption; '' for the usual one. */
   readonly label: string;
 }
@@ -26,16 +27,20 @@ export interface Wish {
 export interface Face {
   /** The letter in the circle. */
   readonly unit: Unit;
-  /** "0.450 A", "no current", "—", "?". */
+  /** "0.450 A", "no current", "—", "?", "overload". */
   readonly text: string;
   /** As wide as any reading that is to be expected. */
   readonly room: string;
+  /** In place of digits. */
+  readonly dial: Dial | undefined;
   /** What it measures, in words; the reason where it cannot. */
   readonly caption: string;
   /** What is heard: "Ammeter A2, 0.450 amperes". */
   readonly name: string;
   /** The components to be lit up. */
   readonly about: readonly string[];
+  /** What of the page's wishes cannot be had. */
+  readonly mistake: Said | undefined;
 }
 
 /** What a voltmeter is across: the components whose two ends it joins, else its ends if these have names. */
@@ -61,24 +66,32 @@ function measured(snapshot: Snapshot, { quantity, meter }: Target): string {
 /** What a meter shows of a board, or why it cannot. */
 export function faceOf(snapshot: Snapshot, wish: Wish): Face | Said {
   const { of, figures = figuresOf(snapshot), unit: wanted, label } = wish;
+  const { readings, course } = snapshot;
   const target = targetOf(snapshot.circuit, of);
   if ('code' in target) return target;
   const { quantity, about, meter } = target;
   const unit = unitOf(quantity);
-  const prefix = prefixIn(wanted, unit);
-  if (wanted && prefix === undefined) return { code: 'not its unit', data: { found: wanted, unit } };
-  const reason = snapshot.readings.reason(quantity);
+  if (wanted && prefixIn(wanted, unit) === undefined)
+    return { code: 'not its unit', data: { found: wanted, unit } };
+  const reason = readings.reason(quantity);
   if (reason?.code === 'no such quantity') return reason;
-  const style = { figures, as: 'signed', ...(wanted && prefix !== undefined && { prefix }) } as const;
-  const { text, spoken } = readingOf(snapshot, quantity, style);
+  const instrument = instrumentOf(snapshot.start, wish, quantity);
+  const { prefix, resolution, mistake } = instrument;
+  const style = { figures, as: 'signed', ...(prefix !== undefined && { prefix }) } as const;
+  const usual = readingOf(snapshot, quantity, style);
+  const value = readings.quantity(quantity);
+  const measurable = resolution && value !== undefined && usual.value !== undefined && !reason;
+  const { text, spoken } = measurable ? measure(value, resolution, instrument, unit, course) : usual;
   const caption = label || measured(snapshot, target);
   const id = meter?.id ?? '';
   return {
     unit,
     text,
     room: `−0.0${'0'.repeat(figures)}${thinSpace}mW`,
+    dial: instrument.scale && dialOf(instrument.scale, unit, usual, instrument, course),
     caption: text === '—' ? spoken : caption,
     name: say({ code: 'meter', data: { unit, id, caption: label || (id ? '' : caption), reading: spoken } }),
     about,
+    mistake,
   };
 }

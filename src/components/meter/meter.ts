@@ -1,22 +1,37 @@
-import { html, LitElement, type CSSResultGroup, type PropertyDeclarations, type TemplateResult } from 'lit';
+import {
+  html,
+  LitElement,
+  nothing,
+  type CSSResultGroup,
+  type PropertyDeclarations,
+  type TemplateResult,
+} from 'lit';
 import { say } from '../../engine/index.ts';
 import { BoardLink } from '../link/index.ts';
 import { ink } from '../page/index.ts';
 import { Spotlight } from '../spotlight/index.ts';
+import { dialView } from './dial-view.ts';
 import { faceOf, type Face } from './face.ts';
 import { sheet } from './styles.ts';
 
+const digits = ({ unit, room, text }: Face): TemplateResult =>
+  html`<span part="symbol">${unit}</span>
+    <span part="reading" dir="auto" data-room=${room}
+      ><span class=${/^\D{2}/.test(text) ? 'words' : 'number'}>${text}</span></span
+    >`;
+
 /**
- * A live meter: an ammeter, voltmeter, ohmmeter or wattmeter by what it reads. Pointing at it or focusing it makes its
- * component stand out on the board.
+ * A live meter: an ammeter, voltmeter, ohmmeter or wattmeter by what it reads, with digits or a needle. With a range it is like a
+ * real one: it reads in steps, and not beyond its range. Pointing at it or focusing it makes its component stand out on the board.
  *
  * @tag rheolet-meter
  * @fires {CustomEvent<ProblemDetail>} rheolet-problem - There is no such board, or what is asked for cannot be read.
  * @csspart meter - The frame round all of it.
  * @csspart symbol - The circle with the letter of the unit.
  * @csspart reading - Number and unit, or why there is none.
+ * @csspart unit - The symbol of the unit on a needle's face.
  * @csspart caption - What is measured, in words.
- * @csspart problem - Why nothing can be read.
+ * @csspart problem - Why nothing can be read, or which wish cannot be had.
  */
 export class RheoletMeter extends LitElement {
   static override styles: CSSResultGroup = [ink, sheet];
@@ -26,18 +41,34 @@ export class RheoletMeter extends LitElement {
     figures: { type: Number },
     label: { type: String },
     unit: { type: String },
+    range: { type: String },
+    resolution: { type: String },
+    face: { type: String },
   };
 
   /** The id of the board; unless said, the one the meter stands in or the only one of the page. */
   declare board: string;
   /** A meter of the circuit (`A2`), or a quantity by its name (`V_R1`, `I_R1`, `P_L1`, `R_total`); unless said, the only meter. */
   declare of: string;
-  /** Significant figures; unless said, as the board's course says. */
+  /** Significant figures, unless it reads in steps; as the board's course says where absent. */
   declare figures: number | undefined;
   /** The page's own caption in place of what is measured. */
   declare label: string;
   /** The unit with its prefix (`mA`), to fix the prefix. */
   declare unit: string;
+  /**
+   * The most that it can show (`0.6 A`, `600 mA`), or both ends (`-0.6..0.6 A`). Beyond it digits show "overload", a needle stands at
+   * its stop; below 0 digits show a minus. Unless said, digits have no end, and a needle goes to the smallest of 1, 2 and 5 × 10ⁿ that
+   * holds the reading wherever one slider is turned or the switches are closed.
+   */
+  declare range: string;
+  /**
+   * The smallest step that it tells apart (`0.02 A`). Unless said, with a range: of digits the smallest power of ten of which 2000
+   * reach over it, as with 3½ digits; of a needle half a division.
+   */
+  declare resolution: string;
+  /** `digits` (the usual) or `needle`. */
+  declare face: string;
 
   readonly #link = new BoardLink(this);
   readonly #spotlight = new Spotlight(this);
@@ -46,36 +77,36 @@ export class RheoletMeter extends LitElement {
 
   constructor() {
     super();
-    this.board = this.of = this.label = this.unit = '';
+    this.board = this.of = this.label = this.unit = this.range = this.resolution = this.face = '';
   }
 
   override willUpdate(): void {
     const { snapshot, trouble } = this.#link;
     const shown = snapshot && faceOf(snapshot, this);
+    const wrong = shown && ('code' in shown ? shown : shown.mistake);
     this.#face = shown && 'text' in shown ? shown : undefined;
-    this.#problem = shown && 'code' in shown ? say(shown) : trouble;
-    if (shown) this.#link.report('code' in shown ? shown.code : '', this.#problem);
+    this.#problem = wrong ? say(wrong) : shown ? '' : trouble;
+    if (shown) this.#link.report(wrong?.code, this.#problem);
   }
 
   override render(): TemplateResult {
     const face = this.#face;
-    if (!face) return html`<p part="problem">${this.#problem}</p>`;
+    const problem = this.#problem ? html`<p part="problem">${this.#problem}</p>` : nothing;
+    if (!face) return html`${problem}`;
     return html`<div part="meter" @pointerenter=${this.#shine} @pointerleave=${this.#shine}>
-      <div
-        role="img"
-        tabindex="0"
-        aria-label=${face.name}
-        aria-describedby="caption"
-        @focus=${this.#shine}
-        @blur=${this.#shine}
-      >
-        <span part="symbol">${face.unit}</span>
-        <span part="reading" dir="auto" data-room=${face.room}
-          ><span class=${/^\D{2}/.test(face.text) ? 'words' : 'number'}>${face.text}</span></span
+        <div
+          role="img"
+          tabindex="0"
+          aria-label=${face.name}
+          aria-describedby="caption"
+          @focus=${this.#shine}
+          @blur=${this.#shine}
         >
+          ${face.dial ? dialView(face.dial) : digits(face)}
+        </div>
+        <p part="caption" id="caption">${face.caption}</p>
       </div>
-      <p part="caption" id="caption">${face.caption}</p>
-    </div>`;
+      ${problem}`;
   }
 
   override updated(): void {

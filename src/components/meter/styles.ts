@@ -48,7 +48,8 @@ export const sheet: CSSResult = css`
     white-space: nowrap;
   }
   [part='reading'] > span,
-  [part='caption'] {
+  [part='caption'],
+  [part='meter'] + p {
     display: block;
     inline-size: 0;
     min-inline-size: 100%;
@@ -59,6 +60,44 @@ export const sheet: CSSResult = css`
   .words {
     font-size: 0.64em;
     line-height: 2.03;
+  }
+  [part='meter']:has(svg) {
+    padding-block-start: 0;
+    border: none;
+  }
+  svg {
+    inline-size: 14em;
+    max-inline-size: 100%;
+    direction: ltr;
+    fill: none;
+    stroke: var(--ink);
+    stroke-linecap: round;
+  }
+  svg text {
+    font-size: 13px;
+    text-anchor: middle;
+    dominant-baseline: central;
+    fill: var(--ink);
+    stroke: none;
+  }
+  .arc {
+    stroke-width: 0.75;
+    stroke-linecap: butt;
+  }
+  .needle,
+  .major {
+    stroke-width: 1.25;
+  }
+  .stops {
+    stroke-width: 4;
+  }
+  circle {
+    fill: var(--ink);
+  }
+  @media screen and (prefers-reduced-motion: no-preference) {
+    .needle {
+      transition: transform 120ms ease-out;
+    }
   }
   p {
     margin: 0;

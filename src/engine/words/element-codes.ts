@@ -53,4 +53,11 @@ export interface ElementData {
   holds: { readonly rounded: boolean };
   'do not apply': { readonly count: number };
   total: Record<never, never>;
+  /** On a meter's digits, beyond its range. */
+  overload: Record<never, never>;
+  /** Below or above the end of a meter's range. */
+  beyond: { readonly below: boolean; readonly limit: string };
+  'not a face': { readonly found: string; readonly suggestion: string };
+  'not a range': { readonly found: string; readonly unit: Unit };
+  'not a resolution': { readonly found: string; readonly unit: Unit };
 }

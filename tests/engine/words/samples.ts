@@ -233,4 +233,15 @@ export const samples: { readonly [Code in keyof Catalogue]: readonly Catalogue[C
   holds: [{ rounded: false }, { rounded: true }],
   'do not apply': [{ count: 1 }, { count: 3 }],
   total: none,
+  overload: none,
+  beyond: [
+    { below: false, limit: '0.6 amperes' },
+    { below: true, limit: '0 amperes' },
+  ],
+  'not a face': [
+    { found: 'neddle', suggestion: 'needle' },
+    { found: 'xyz', suggestion: '' },
+  ],
+  'not a range': [{ found: '3 V', unit: 'A' }],
+  'not a resolution': [{ found: '0', unit: 'V' }],
 };

@@ -91,4 +91,12 @@ export const elements: Sentences<ElementData> = {
   holds: ({ rounded }) => (rounded ? 'holds, rounded' : 'holds'),
   'do not apply': ({ count }) => `${count === 1 ? 'Does' : 'Do'} not apply here: ${count}`,
   total: () => 'Total',
+  overload: () => 'overload',
+  beyond: ({ below, limit }) => `${below ? 'less' : 'more'} than ${limit}`,
+  'not a face': ({ found, suggestion }) =>
+    `“${found}” is not a face of a meter; ${suggestion ? `did you mean ${suggestion}?` : 'there are digits and needle.'}`,
+  'not a range': ({ found, unit }) =>
+    `“${found}” is not a range of this meter; write the most that it can show, in ${units[unit]}s, such as 3 ${unit}, or both ends, such as -1..1 ${unit}.`,
+  'not a resolution': ({ found, unit }) =>
+    `“${found}” is not a resolution of this meter; write the smallest step that it tells apart, in ${units[unit]}s, such as 0.02 ${unit}.`,
 };

@@ -1,0 +1,33 @@
+import { solve, withValue, type Circuit, type Solution } from '../../engine/index.ts';
+
+/** A circuit with its switches and sliders somewhere, and what it reads there. */
+export interface Extreme {
+  readonly circuit: Circuit;
+  readonly readings: Solution;
+}
+
+const known = new WeakMap<Circuit, readonly Extreme[]>();
+
+function closed(circuit: Circuit): Circuit {
+  const open = circuit.components.filter((component) => component.kind === 'switch' && !component.closed);
+  return open.reduce((each, { id }) => withValue(each, id, 'closed'), circuit);
+}
+
+/** A circuit as it is, and with each slider in turn at either end. */
+function turned(circuit: Circuit): readonly Circuit[] {
+  const ends = circuit.components.flatMap((component) => {
+    const range = 'range' in component ? component.range : undefined;
+    return range ? [range.min, range.max].map(({ value }) => withValue(circuit, component.id, value)) : [];
+  });
+  return [circuit, ...ends];
+}
+
+/** Where the readings of a circuit are likely to go furthest: its sliders at their ends, its switches closed. Worked out once. */
+export function extremesOf(start: Circuit): readonly Extreme[] {
+  const before = known.get(start);
+  if (before) return before;
+  const circuits = new Set([start, closed(start)]);
+  const made = [...circuits].flatMap(turned).map((circuit) => ({ circuit, readings: solve(circuit) }));
+  known.set(start, made);
+  return made;
+}

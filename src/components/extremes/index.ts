@@ -1,0 +1,1 @@
+export { extremesOf, type Extreme } from './extremes.ts';

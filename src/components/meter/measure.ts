@@ -1,0 +1,66 @@
+import {
+  decimalsOf,
+  exponentOf,
+  fixed,
+  say,
+  thinSpace,
+  type Course,
+  type Fraction,
+  type Unit,
+} from '../../engine/index.ts';
+import type { ReadingText } from '../link/index.ts';
+import type { Instrument } from './instrument.ts';
+
+/** The nearest whole number of steps, halves away from 0: exact for fractions. */
+export function stepsOf(value: Fraction | number, step: Fraction): bigint {
+  if (typeof value === 'number') {
+    const steps = BigInt(Math.round(Math.abs(value) / Number(step)));
+    return value < 0 ? -steps : steps;
+  }
+  const { s, n, d } = value.div(step);
+  return s * ((2n * n + d) / (2n * d));
+}
+
+/** The end that a value lies beyond; a float may be wrong in its last places. */
+function passed(value: Fraction | number, { limits, scale }: Instrument): Fraction | undefined {
+  if (!limits) return undefined;
+  const { min, max } = limits;
+  const low = scale || min.n > 0n ? min : max.neg(); // digits show a minus
+  const of = typeof value === 'number' ? Number(value.toPrecision(12)) : value;
+  const against = (end: Fraction): number => (typeof of === 'number' ? of - Number(end) : of.compare(end));
+  return against(max) > 0 ? max : against(low) < 0 ? low : undefined;
+}
+
+/** A number as a meter writes it, with as many decimals as its smallest step has. */
+export function written(
+  value: Fraction,
+  step: Fraction,
+  { prefix = '' }: Pick<Instrument, 'prefix'>,
+  course: Course,
+): string {
+  const decimals = decimalsOf(step, prefix) ?? 0;
+  return fixed(value, decimals, -exponentOf(prefix)).replace('.', course.decimalSign);
+}
+
+/** What an instrument of this resolution shows for a value; "overload" beyond its range. */
+export function measure(
+  value: Fraction | number,
+  resolution: Fraction,
+  instrument: Instrument,
+  unit: Unit,
+  course: Course,
+): Pick<ReadingText, 'text' | 'spoken'> {
+  const { prefix = '' } = instrument;
+  const spoken = (number: string): string => say({ code: 'spoken', data: { number, prefix, unit } });
+  const end = passed(value, instrument);
+  if (end) {
+    const limit = spoken(written(end, end, instrument, course));
+    const below = Number(value) < Number(end);
+    return {
+      text: say({ code: 'overload', data: {} }),
+      spoken: say({ code: 'beyond', data: { below, limit } }),
+    };
+  }
+  const number = written(resolution.mul(stepsOf(value, resolution)), resolution, instrument, course);
+  return { text: `${number}${thinSpace}${prefix}${unit}`, spoken: spoken(number) };
+}
