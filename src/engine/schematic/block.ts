@@ -1,3 +1,4 @@
+import type { Condition } from '../circuit/index.ts';
 import type { Parallel, Single, Tree } from '../topology/index.ts';
 import type { Caption } from './caption.ts';
 import type { Share } from './drawing.ts';
@@ -12,6 +13,8 @@ export interface Part {
   readonly outermost: boolean;
   /** Whether it is a supply, whose current is what it delivers out of its `from`. */
   readonly supplies: boolean;
+  /** What has been done to it. */
+  readonly condition: Condition | undefined;
 }
 
 /** How blocks are measured, and then drawn. */
@@ -37,7 +40,7 @@ export interface Block {
   readonly after: number;
   /** How far its line is from that of the parallel group that it is a branch of. */
   readonly offset: number;
-  /** What adds up to its current. */
+  /** What adds up to its current: of a component its own, and that of the wire across it. */
   readonly carries: readonly Share[];
   readonly parts: readonly Block[];
 }
@@ -61,7 +64,7 @@ const largest = (blocks: readonly Block[], of: (block: Block) => number): number
 
 function component(single: Single, { part, upright, stacked, left }: Measure): Block {
   const { id, from, to, reversed } = single;
-  const { glyph, caption, supplies } = part(id);
+  const { glyph, caption, supplies, condition } = part(id);
   const { labelWidth, valueWidth } = caption;
   const clear = Math.max(glyph.half + 4, ribbonRoom + 2);
   const widest = Math.max(labelWidth, valueWidth);
@@ -82,7 +85,10 @@ function component(single: Single, { part, upright, stacked, left }: Measure): B
     before,
     after,
     offset: 0,
-    carries: [{ id, sign: reversed === supplies ? 1 : -1 }],
+    carries: [
+      { id, sign: reversed === supplies ? 1 : -1 },
+      ...(condition === 'bridged' ? [{ id: `${id} bridge`, sign: reversed ? -1 : 1 } as const] : []),
+    ],
     parts: [],
   };
 }

@@ -1,4 +1,4 @@
-import { settingAt, type Component, type Range, type Resistor } from '../circuit/index.ts';
+import { settingAt, type Component, type Range } from '../circuit/index.ts';
 import { decimalsOf, thinSpace, writeQuantity, type Quantity } from '../quantity/index.ts';
 import { bold, textWidth } from './text.ts';
 
@@ -42,19 +42,38 @@ function valueOf(component: Component): string {
   return [...ratings, ...(internal ? [`r ${writeQuantity(internal).text}`] : [])].join(', ');
 }
 
-/** As many figures as the widest setting of a range may take, whatever the present one is. */
-function widest({ min, max, step }: Range, { resistance }: Resistor): string {
-  const { prefix, decimals = 0 } = resistance;
+/** The end of a range that takes more room, with as many figures as any setting may take. */
+function widest({ unit, prefix, decimals = 0 }: Quantity, { min, max, step }: Range): Quantity {
   const steps = [min.value, step?.value ?? settingAt({ min, max, scale: 'log' }, 1)];
   const places = Math.max(decimals, ...steps.map((value) => decimalsOf(value, prefix) ?? 4));
-  return writeQuantity({ value: max.value, unit: 'Ω', prefix, decimals: places }).text.replace(/\d/g, '0');
+  const [low, high] = [min, max].map(({ value }) => ({ value, unit, prefix, decimals: places }));
+  const length = (end: Quantity): number => writeQuantity(end).text.length;
+  return low && (!high || length(low) > length(high)) ? low : (high ?? max);
+}
+
+/** The component at the setting that takes the most room; undefined where it cannot be set. */
+function atWidest(component: Component): Component | undefined {
+  if (component.kind === 'resistor') {
+    const { range, resistance } = component;
+    return range && { ...component, resistance: widest(resistance, range) };
+  }
+  if (component.kind !== 'supply') return undefined;
+  const { range, internalRange, emf, internalResistance } = component;
+  if (!range && !internalRange) return undefined;
+  return {
+    ...component,
+    ...(range && { emf: widest(emf, range) }),
+    ...(internalRange && {
+      internalResistance: widest(internalResistance ?? internalRange.min, internalRange),
+    }),
+  };
 }
 
 /** The caption of a component; `value` instead of its own values as written. */
 export function captionOf(component: Component, value: string = valueOf(component)): Caption {
   const label = component.id;
-  const ranged = component.kind === 'resistor' && component.range && !component.hidden;
-  const room = ranged ? widest(component.range, component) : value;
+  const ranged = component.hidden ? undefined : atWidest(component);
+  const room = ranged ? valueOf(ranged).replace(/\d/g, '0') : value;
   return {
     label,
     value,

@@ -1,7 +1,10 @@
+import type { Condition } from '../circuit/index.ts';
+
 /** What a component is called in words. */
 export type PartName =
   | 'cell'
   | 'battery'
+  | 'variable supply'
   | 'resistor'
   | 'variable resistor'
   | 'lamp'
@@ -19,7 +22,7 @@ export interface Phrase {
 
 /** The diagram in words. Texts are phrases that have been made already. */
 export interface DescriptionData {
-  /** A component: its values as written, and the two ends of its range. */
+  /** A component: its values as written, and the two ends of its range, and of that of its internal resistance. */
   readonly part: {
     readonly name: PartName;
     readonly id: string;
@@ -27,8 +30,10 @@ export interface DescriptionData {
     /** Its internal resistance, '' if none. */
     readonly internal: string;
     readonly range: readonly string[];
+    readonly internalRange: readonly string[];
     /** A supply that drives against the first one. */
     readonly opposed: boolean;
+    readonly condition: Condition | undefined;
   };
   /** Parts one after another. */
   readonly chain: { readonly parts: readonly Phrase[] };

@@ -1,4 +1,4 @@
-import type { Circuit, Component } from '../circuit/index.ts';
+import type { Circuit, Component, Range } from '../circuit/index.ts';
 import { writeQuantity } from '../quantity/index.ts';
 import { leaves, seriesParallel, type Single, type Tree } from '../topology/index.ts';
 import { say, type Language } from '../words/index.ts';
@@ -9,6 +9,7 @@ import { cellsOf } from './glyph.ts';
 function nameOf(component: Component): PartName {
   switch (component.kind) {
     case 'supply':
+      if (component.range) return 'variable supply';
       return cellsOf(component) === 1 ? 'cell' : 'battery';
     case 'resistor':
       return component.range ? 'variable resistor' : 'resistor';
@@ -22,22 +23,28 @@ function nameOf(component: Component): PartName {
   }
 }
 
+/** The two ends of a range as written; none where there is no range. */
+const endsOf = (range: Range | undefined): string[] =>
+  range ? [range.min, range.max].map((end) => writeQuantity(end).text) : [];
+
 /** The diagram in words, from the supply round the loop, as a teacher reads it aloud; hidden values are left out. */
 export function describeCircuit(circuit: Circuit, language?: Language): string {
   const components = new Map(circuit.components.map((component) => [component.id, component]));
   const tree = seriesParallel(circuit);
 
   const part = (component: Component, opposed = false): string => {
-    const { id, kind, hidden } = component;
-    const range = kind === 'resistor' && !hidden ? component.range : undefined;
-    const internal = kind === 'supply' && !hidden ? component.internalResistance : undefined;
+    const { id, hidden, condition } = component;
+    const supply = component.kind === 'supply' && !hidden ? component : undefined;
+    const range = component.kind === 'resistor' && !hidden ? component.range : supply?.range;
     const data = {
       name: nameOf(component),
       id,
       values: hidden ? [] : ratingsOf(component),
-      internal: internal ? writeQuantity(internal).text : '',
-      range: range ? [range.min, range.max].map((end) => writeQuantity(end).text) : [],
+      internal: supply?.internalResistance ? writeQuantity(supply.internalResistance).text : '',
+      range: endsOf(range),
+      internalRange: endsOf(supply?.internalRange),
       opposed,
+      condition,
     };
     return say({ code: 'part', data }, language);
   };

@@ -21,6 +21,7 @@ function partsOf(circuit: Circuit, style: DrawingStyle): Measure['part'] {
         caption: captionOf(component, style.values?.(component.id)),
         outermost: component.kind === 'voltmeter',
         supplies: component.kind === 'supply',
+        condition: component.condition,
       },
     ]),
   );

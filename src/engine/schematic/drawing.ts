@@ -1,3 +1,5 @@
+import type { Condition } from '../circuit/index.ts';
+
 /** A point on the plane of the drawing; x to the right, y downwards; one unit is one CSS pixel at the drawing's natural size. */
 export interface Point {
   readonly x: number;
@@ -28,13 +30,17 @@ export interface PlacedSymbol {
   readonly filled: string;
   /** Letter inside the symbol (`A`, `V`), upright; '' if none. */
   readonly letter: string;
+  /** What has been done to the component; what is 'broken' is drawn pale, in a gap between two open ends. */
+  readonly condition?: Condition;
+  /** Those ends as SVG path data, not pale, for they belong to the wires; '' if there are none. */
+  readonly ends: string;
   /** What it covers. */
   readonly box: Box;
   /** Where a pointer or the focus finds it: the symbol, its labels and the free space round them. No two overlap. */
   readonly hit: Box;
 }
 
-/** The wires of one node. */
+/** The wires of one node; or the wire across a bridged component, its id (`L1 bridge`) in the place of a node's name. */
 export interface NodeWires {
   readonly node: string;
   readonly lines: readonly (readonly Point[])[];

@@ -5,15 +5,30 @@ import { reach, turned } from './glyph.ts';
 import { labelsAt } from './label.ts';
 import { boxOn, onwards, pointOn, wire, type Line } from './page.ts';
 
-function placeComponent(
-  { before, after }: Block,
-  { id, from, to, reversed }: Single,
-  on: Line,
-  length: number,
-): void {
-  const { page, carries, measure } = on;
-  const { glyph } = measure.part(id);
-  const { half, lines, filled, letter, polar } = glyph;
+/** From the middle of a symbol to where a wire across it joins, along the line. */
+const joint = 30;
+
+/** The wire across a component, on the side away from its label. */
+function placeBridge({ before, after }: Block, on: Line, middle: number, share: Share): void {
+  const { upright, left } = on.measure;
+  const aside = upright && !left ? -before - 2 : after + 2;
+  const [first, last] = [middle - joint, middle + joint];
+  const corners = [
+    pointOn(on, first),
+    pointOn(on, first, aside),
+    pointOn(on, last, aside),
+    pointOn(on, last),
+  ];
+  corners.slice(1).forEach((to, i) => {
+    on.page.pieces.push({ node: share.id, from: corners[i] ?? to, to, carries: [share] });
+  });
+}
+
+function placeComponent(block: Block, { id, from, to, reversed }: Single, on: Line, length: number): void {
+  const { page, measure } = on;
+  const { before, after } = block;
+  const { glyph, condition } = measure.part(id);
+  const { half, lines, filled, letter, polar, ends } = glyph;
   const middle = Math.round(length / 2);
   const [first, last] = [middle - reach, middle + reach];
   const at = pointOn(on, middle);
@@ -27,13 +42,21 @@ function placeComponent(
     path: turned(lines, shown),
     filled: turned(filled, shown),
     letter,
+    ...(condition && { condition }),
+    ends: turned(ends, shown),
     box: boxOn(on, first, last, half, half),
     hit: boxOn(on, first, last, before, after),
   });
   page.labels.push(...labelsAt(id, at, measure));
-  wire(on, from, 0, first);
-  page.pieces.push({ from: pointOn(on, first), to: pointOn(on, last), carries });
-  wire(on, to, last, length);
+  const [own, aside] = block.carries;
+  const [begin, end] = aside ? [middle - joint, middle + joint] : [0, length];
+  const through = own && aside ? { ...on, carries: [own] } : on;
+  wire(on, from, 0, begin);
+  wire(through, from, begin, first);
+  page.pieces.push({ from: pointOn(on, first), to: pointOn(on, last), carries: through.carries });
+  wire(through, to, last, end);
+  wire(on, to, end, length);
+  if (aside) placeBridge(block, on, middle, aside);
 }
 
 /** One side of a parallel group: the wire along the ends of its branches, which shares its current out or gathers it. */

@@ -29,7 +29,7 @@ export const dotRadius = 3.5;
 export const dotsOf = (dots: readonly Point[]): string => dots.map((point) => dot(point, dotRadius)).join('');
 
 function ribbons(drawing: Drawing, currents: (id: string) => number, scale: number): string {
-  const ids = drawing.symbols.map(({ id }) => id);
+  const ids = [...new Set(drawing.ribbons.flatMap(({ carries }) => carries.map(({ id }) => id)))];
   const path = prepareRibbons(drawing, ids).path(Float64Array.from(ids, currents), scale);
   return `<path class="ribbons" fill="#ae5494" stroke="none" transform="scale(.01)" d="${path}"/>`;
 }
@@ -41,7 +41,7 @@ export function drawingToSVG(drawing: Drawing, picture: Picture = {}): string {
   const text = (x: number, y: number, anchor: string, words: string, more = ''): string =>
     `<text${more} x="${x}" y="${y}" text-anchor="${anchor}" fill="currentColor" stroke="none">${escape(words)}</text>`;
   return [
-    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}" width="${width}" height="${height}" role="img" fill="none" stroke="currentColor" stroke-width="1.75" font-family="system-ui, sans-serif" font-size="${textSize}">`,
+    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}" width="${width}" height="${height}" overflow="visible" role="img" fill="none" stroke="currentColor" stroke-width="1.75" font-family="system-ui, sans-serif" font-size="${textSize}">`,
     ...(title === undefined ? [] : [`<title>${escape(title)}</title>`]),
     ...(currents ? [ribbons(drawing, currents, scale)] : []),
     ...wires.map(
@@ -52,10 +52,13 @@ export function drawingToSVG(drawing: Drawing, picture: Picture = {}): string {
     ),
     ...terminals.map(({ x, y }) => `<circle class="terminal" cx="${x}" cy="${y}" r="${terminalRadius}"/>`),
     ...symbols.map(
-      ({ id, at, path, filled, letter }) =>
-        `<g class="component" data-id="${escape(id)}" transform="translate(${at.x} ${at.y})"><path d="${path}"/>` +
-        (filled ? `<path d="${filled}" fill="currentColor" stroke="none"/>` : '') +
-        (letter ? text(0, 5, 'middle', letter) : '') +
+      ({ id, at, path, filled, letter, condition, ends }) =>
+        `<g class="component" data-id="${escape(id)}"${condition ? ` data-condition="${condition}"` : ''} transform="translate(${at.x} ${at.y})">` +
+        (ends && `<path d="${ends}"/><g opacity="0.4">`) +
+        `<path d="${path}"/>` +
+        (filled && `<path d="${filled}" fill="currentColor" stroke="none"/>`) +
+        (letter && text(0, 5, 'middle', letter)) +
+        (ends && '</g>') +
         `</g>`,
     ),
     ...labels.map(({ id, role, text: words, at, anchor }) =>

@@ -1,7 +1,9 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
+import type { Condition } from '../../../src/engine/circuit/index.ts';
 import { parseCircuit } from '../../../src/engine/notation/index.ts';
 import { describeCircuit } from '../../../src/engine/schematic/index.ts';
+import { withConditions } from './conditions.ts';
 import { drawings } from './random-drawings.ts';
 
 const thin = /\u202f/g;
@@ -54,6 +56,19 @@ test('internal resistance and a cell turned round are told, hidden values are no
   );
   const hidden = words('B1 6 V r 1 Ω hidden + R1 [4..40] 17 Ω hidden');
   assert.doesNotMatch(hidden, /\d [VΩ]/);
+});
+
+test('what is taken out and what has a wire across it are told', () => {
+  const conditions: Readonly<Record<string, Condition>> = { L1: 'broken', B2: 'bridged' };
+  const circuit = withConditions(
+    parseCircuit('B1 6 V + L1 6 Ω + B2 1.5 V reversed + R1 5 Ω'),
+    ({ id }) => conditions[id],
+  );
+  assert.equal(
+    describeCircuit(circuit).replace(thin, ' '),
+    'From the positive terminal of battery B1 of 6 V: lamp L1 of 6 Ω, taken out, ' +
+      'then cell B2 of 1.5 V, turned round, with a wire across it, then resistor R1 of 5 Ω, then back to B1.',
+  );
 });
 
 test('every component of any circuit is named once at least', () => {

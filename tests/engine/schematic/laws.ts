@@ -1,14 +1,8 @@
 import assert from 'node:assert/strict';
-import type { Circuit } from '../../../src/engine/circuit/index.ts';
-import { terminalRadius, type Drawing } from '../../../src/engine/schematic/index.ts';
-import { boxOf, endsOf, firstTouch, keyOf, legsOf, lengthOf, touches, wireLegs } from './plane.ts';
-
-/** What every drawing of a series–parallel circuit obeys. */
-export interface Law {
-  readonly name: string;
-  /** Throws where the drawing breaks it. */
-  readonly check: (drawing: Drawing, circuit: Circuit) => void;
-}
+import { terminalRadius } from '../../../src/engine/schematic/index.ts';
+import { conditionLaws } from './condition-laws.ts';
+import type { Law } from './law.ts';
+import { boxOf, endsOf, firstTouch, isBridge, keyOf, legsOf, lengthOf, touches, wireLegs } from './plane.ts';
 
 const all: Law[] = [];
 const law = (name: string, check: Law['check']): void => {
@@ -71,22 +65,25 @@ law('a wire touches no label, and of symbols only the ends of its own', (drawing
   }
 });
 
-law('wires of different nodes do not touch; those of one node only end to end', (drawing) => {
-  const legs = wireLegs(drawing);
-  for (const [i, a] of legs.entries()) {
-    for (const b of legs.slice(i + 1)) {
-      if (!touches(boxOf(a), boxOf(b))) continue;
-      assert.equal(a.node, b.node);
-      const common = [a.from, a.to].filter((end) =>
-        [b.from, b.to].some((other) => keyOf(other) === keyOf(end)),
-      );
-      assert.equal(common.length, 1);
+law(
+  'wires of different nodes do not touch; those of one node, and one across a component, only end to end',
+  (drawing) => {
+    const legs = wireLegs(drawing);
+    for (const [i, a] of legs.entries()) {
+      for (const b of legs.slice(i + 1)) {
+        if (!touches(boxOf(a), boxOf(b))) continue;
+        if (!isBridge(a)) assert.ok(a.node === b.node || isBridge(b), `${a.node} and ${b.node}`);
+        const common = [a.from, a.to].filter((end) =>
+          [b.from, b.to].some((other) => keyOf(other) === keyOf(end)),
+        );
+        assert.equal(common.length, 1);
+      }
     }
-  }
-});
+  },
+);
 
 law('the wires of a node hang together, and reach every component of it', (drawing, { components }) => {
-  for (const { node, lines } of drawing.wires) {
+  for (const { node, lines } of drawing.wires.filter((wires) => !isBridge(wires))) {
     const group = new Map<string, string>();
     const root = (key: string): string => {
       const parent = group.get(key);
@@ -106,16 +103,21 @@ law('the wires of a node hang together, and reach every component of it', (drawi
   }
 });
 
-law('a dot stands exactly where three or more wires of a node meet', (drawing) => {
-  for (const { lines, dots } of drawing.wires) {
+law(
+  'a dot stands exactly where three or more wires meet, and is of the node whose wires they are',
+  (drawing) => {
     const ends = new Map<string, number>();
-    for (const { from, to } of lines.flatMap((line) => legsOf(line))) {
+    for (const { from, to } of wireLegs(drawing)) {
       for (const key of [keyOf(from), keyOf(to)]) ends.set(key, (ends.get(key) ?? 0) + 1);
     }
     const meetings = [...ends].filter(([, count]) => count > 2).map(([key]) => key);
-    assert.deepEqual(dots.map(keyOf).sort(), meetings.sort());
-  }
-});
+    assert.deepEqual(drawing.wires.flatMap(({ dots }) => dots.map(keyOf)).sort(), meetings.sort());
+    for (const { node, lines, dots } of drawing.wires) {
+      const points = lines.flatMap((line) => line.map(keyOf));
+      for (const dot of dots) assert.ok(!isBridge({ node }) && points.includes(keyOf(dot)), node);
+    }
+  },
+);
 
 law('everything lies within the frame', (drawing) => {
   const boxes = [
@@ -172,4 +174,4 @@ law('a network has an open circle at either end, a closed circuit has none', (dr
 });
 
 /** The laws of a legible schematic. */
-export const laws: readonly Law[] = all;
+export const laws: readonly Law[] = [...all, ...conditionLaws];

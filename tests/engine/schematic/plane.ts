@@ -36,6 +36,9 @@ export const wireLegs = (drawing: Drawing): (Leg & { readonly node: string })[] 
     lines.flatMap((line) => legsOf(line).map((leg) => ({ ...leg, node }))),
   );
 
+/** Whether wires are the one across a component, not those of a node. */
+export const isBridge = ({ node }: { readonly node: string }): boolean => node.endsWith(' bridge');
+
 /** The two points at which a symbol's wires end. */
 export function endsOf({ box }: Drawing['symbols'][number]): [Point, Point] {
   const upright = box.height > box.width;

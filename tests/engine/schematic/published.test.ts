@@ -2,23 +2,25 @@
 // ribbons are as wide as the currents that the books ask for.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
+import type { Circuit } from '../../../src/engine/circuit/index.ts';
 import { Fraction } from '../../../src/engine/quantity/index.ts';
 import { drawSchematic, prepareRibbons, type Drawing } from '../../../src/engine/schematic/index.ts';
 import { solve } from '../../../src/engine/solve/index.ts';
 import { circuitOf, networkOf, networks, workedExamples } from '../solve/reference.ts';
+import { withConditions } from './conditions.ts';
 import { laws } from './laws.ts';
 import { boxOf, legsOf, touches } from './plane.ts';
 
 /** The drawings of everything in a list that is series and parallel, at both widths. */
 function drawn<T>(
   list: readonly T[],
-  circuitOfItem: (item: T) => ReturnType<typeof circuitOf>,
-): { item: T; circuit: ReturnType<typeof circuitOf>; drawing: Drawing }[] {
+  circuitOfItem: (item: T) => Circuit,
+): { item: T; circuit: Circuit; width: number; drawing: Drawing }[] {
   return list.flatMap((item) => {
     const circuit = circuitOfItem(item);
     return [300, 640].flatMap((width) => {
       const drawing = drawSchematic(circuit, { width });
-      return drawing.kind === 'irreducible' ? [] : [{ item, circuit, drawing }];
+      return drawing.kind === 'irreducible' ? [] : [{ item, circuit, width, drawing }];
     });
   });
 }
@@ -34,6 +36,19 @@ test('most of the books\u2019 circuits are series and parallel', () => {
 for (const { name, check } of laws) {
   test(`in the drawings of published circuits ${name}`, () => {
     for (const { circuit, drawing } of [...examples, ...resistances]) check(drawing, circuit);
+  });
+}
+
+for (const { name, check } of laws) {
+  test(`and with all their components taken out or bridged, ${name}`, () => {
+    for (const whole of examples) {
+      for (const condition of ['broken', 'bridged'] as const) {
+        const circuit = withConditions(whole.circuit, () => condition);
+        const drawing = drawSchematic(circuit, { width: whole.width });
+        assert.ok(drawing.kind === 'drawing');
+        check(drawing, circuit);
+      }
+    }
   });
 }
 

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import type { Circuit } from '../../../src/engine/circuit/index.ts';
 import { drawSchematic, type Drawing } from '../../../src/engine/schematic/index.ts';
+import { withConditions } from './conditions.ts';
 import { randomCircuit } from './random-circuit.ts';
 
 /** A random circuit with its drawing at one of two widths. */
@@ -10,11 +11,23 @@ export interface Sample {
   readonly drawing: Drawing;
 }
 
+const condition = fc.oneof(
+  { weight: 6, arbitrary: fc.constant(undefined) },
+  { weight: 1, arbitrary: fc.constant('broken' as const) },
+  { weight: 1, arbitrary: fc.constant('bridged' as const) },
+);
+const sample = fc.tuple(
+  randomCircuit,
+  fc.constantFrom(300, 640),
+  fc.oneof(fc.constant([]), fc.array(condition, { minLength: 41, maxLength: 41 })),
+);
+
 let samples: Sample[] | undefined;
 
-/** Two thousand random circuits, drawn once for all the laws that they are held against; another two thousand in every run. */
+/** Two thousand random circuits, in half of them some components taken out or bridged, drawn once for all the laws that they are held against; another two thousand in every run. */
 export function drawings(): readonly Sample[] {
-  samples ??= fc.sample(fc.tuple(randomCircuit, fc.constantFrom(300, 640)), 2000).map(([circuit, width]) => {
+  samples ??= fc.sample(sample, 2000).map(([whole, width, conditions]) => {
+    const circuit = withConditions(whole, (_, place) => conditions[place]);
     const drawing = drawSchematic(circuit, { width });
     if (drawing.kind === 'irreducible') throw new Error(`not series and parallel: ${drawing.ids.join(', ')}`);
     return { circuit, width, drawing };

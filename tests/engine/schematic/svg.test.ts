@@ -14,13 +14,19 @@ function drawn(line: string): Drawing {
 const valuesOf = (svg: string, attribute: string): string[] =>
   [...svg.matchAll(new RegExp(` ${attribute}="([^"]*)"`, 'g'))].map(([, value = '']) => value);
 
-test('every component, label and node can be found by its data attribute', () => {
+test('every component, label, node and wire across a component can be found by its data attribute', () => {
   for (const { circuit, drawing } of drawings().slice(0, 300)) {
     const svg = drawingToSVG(drawing);
     const ids = circuit.components.map(({ id }) => id).sort();
     assert.deepEqual(valuesOf(svg, 'data-id').sort(), ids);
     assert.deepEqual(valuesOf(svg, 'data-label').sort(), ids);
-    const nodes = new Set(circuit.components.flatMap(({ from, to }) => [from, to]));
+    const bridged = circuit.components.filter(({ condition }) => condition === 'bridged');
+    const nodes = new Set([
+      ...circuit.components.flatMap(({ from, to }) => [from, to]),
+      ...bridged.map(({ id }) => `${id} bridge`),
+    ]);
+    const conditions = circuit.components.flatMap(({ condition }) => condition ?? []);
+    assert.deepEqual(valuesOf(svg, 'data-condition').sort(), conditions.sort());
     assert.deepEqual(new Set(valuesOf(svg, 'data-node')), nodes);
     assert.equal(valuesOf(svg, 'data-node').length, nodes.size);
   }

@@ -10,6 +10,8 @@ const about = (found: string, suggestion = '', rest = ''): Catalogue['expected']
   about: rest,
 });
 
+const part = { values: [], internal: '', range: [], internalRange: [], opposed: false, condition: undefined };
+
 /** What each sentence is tried with; the compiler refuses a code that has no sample. */
 export const samples: { readonly [Code in keyof Catalogue]: readonly Catalogue[Code][] } = {
   'wrong type': [{ expected: 'an object', found: 'null' }],
@@ -136,17 +138,21 @@ export const samples: { readonly [Code in keyof Catalogue]: readonly Catalogue[C
   unknown: none,
 
   part: [
-    { name: 'battery', id: 'B1', values: ['6 V'], internal: '0.5 Ω', range: [], opposed: false },
-    { name: 'cell', id: 'B2', values: ['1.5 V'], internal: '', range: [], opposed: true },
+    { ...part, name: 'battery', id: 'B1', values: ['6 V'], internal: '0.5 Ω' },
+    { ...part, name: 'cell', id: 'B2', values: ['1.5 V'], opposed: true },
     {
-      name: 'variable resistor',
-      id: 'R1',
-      values: ['8 Ω'],
-      internal: '',
-      range: ['2 Ω', '40 Ω'],
-      opposed: false,
+      ...part,
+      name: 'variable supply',
+      id: 'B3',
+      values: ['6 V'],
+      range: ['0 V', '12 V'],
+      internal: '0.5 Ω',
+      internalRange: ['0 Ω', '2 Ω'],
     },
-    { name: 'open switch', id: 'S1', values: [], internal: '', range: [], opposed: false },
+    { ...part, name: 'variable resistor', id: 'R1', values: ['8 Ω'], range: ['2 Ω', '40 Ω'] },
+    { ...part, name: 'open switch', id: 'S1' },
+    { ...part, name: 'lamp', id: 'L1', values: ['6 Ω'], condition: 'broken' },
+    { ...part, name: 'lamp', id: 'L2', values: ['6 Ω'], condition: 'bridged' },
   ],
   chain: [
     {

@@ -4,6 +4,11 @@ import { all } from './list.ts';
 
 const counts = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
 
+const conditions = { broken: ', taken out', bridged: ', with a wire across it' };
+
+const within = (range: readonly string[]): string =>
+  range.length > 0 ? ` (from ${range.join(' to ')})` : '';
+
 function inOrder(parts: readonly Phrase[]): string {
   return parts.reduce((said, { text }, i) => {
     if (i === 0) return text;
@@ -14,11 +19,13 @@ function inOrder(parts: readonly Phrase[]): string {
 
 /** The diagram in words, as a teacher reads it aloud. */
 export const describe: Sentences<DescriptionData> = {
-  part: ({ name, id, values, internal, range, opposed }) =>
+  part: ({ name, id, values, internal, range, internalRange, opposed, condition }) =>
     `${name} ${id}${values.length > 0 ? ` of ${all(values)}` : ''}` +
+    within(range) +
     (internal && ` with internal resistance ${internal}`) +
-    (range.length > 0 ? ` (from ${range.join(' to ')})` : '') +
-    (opposed ? ', turned round' : ''),
+    within(internalRange) +
+    (opposed ? ', turned round' : '') +
+    (condition ? conditions[condition] : ''),
   chain: ({ parts }) => inOrder(parts),
   branches: ({ branches, meters }) =>
     `${counts[branches.length] ?? branches.length} parallel branches` +
