@@ -10,12 +10,13 @@ import {
   drawingToSVG,
   readCourse,
   say,
+  settingOf,
   type Circuit,
   type Component,
   type ExactSolution,
   type Setting,
 } from '../../engine/index.ts';
-import { changeOf, fire, settingOf, shortcutOf, type BoardFace, type Settings } from '../link/index.ts';
+import { changeOf, fire, shortcutOf, type BoardFace, type Settings } from '../link/index.ts';
 import { ink, speak } from '../page/index.ts';
 import { isContent, textOf } from './fallback.ts';
 import type { Moment } from './moment.ts';

@@ -1,5 +1,5 @@
-import { CircuitFormatError, withValue, type Circuit, type Setting } from '../../engine/index.ts';
-import { settingOf, type Settings } from '../link/index.ts';
+import { CircuitFormatError, settingOf, withValue, type Circuit, type Setting } from '../../engine/index.ts';
+import type { Settings } from '../link/index.ts';
 
 /** A step of a board's history: what was set before an act (or, undone, after it), and when on this page it was taken. */
 export interface Step {
@@ -29,8 +29,8 @@ const step = (settings: Settings): Step => ({ settings, turn: (turns += 1) });
 function differences(start: Circuit, circuit: Circuit): Settings {
   const changed = circuit.components.flatMap((component, place) => {
     const before = start.components[place];
-    const [was, is] = [before && settingOf(before), settingOf(component)];
-    return is !== undefined && is !== was ? [[component.id, is] as const] : [];
+    const same = before && settingOf(before) === settingOf(component);
+    return same ? [] : [[component.id, settingOf(component, before)] as const];
   });
   return Object.fromEntries(changed);
 }

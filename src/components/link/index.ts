@@ -6,5 +6,4 @@ export { boardTag } from './find-board.ts';
 export { figuresOf, prefixIn, readingOf, unitOf, type ReadingStyle, type ReadingText } from './reading.ts';
 export { shortcutOf } from './shortcut.ts';
 export type { Settings, Snapshot } from './snapshot.ts';
-export { settingOf } from './setting.ts';
 export { spokenQuantity } from './spoken.ts';

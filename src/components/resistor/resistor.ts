@@ -8,6 +8,7 @@ import {
 } from 'lit';
 import {
   CircuitFormatError,
+  exactText,
   lastSetting,
   nearestSetting,
   quantity,
@@ -17,7 +18,7 @@ import {
   writeQuantity,
   type Fraction,
 } from '../../engine/index.ts';
-import { BoardLink, changeOf, fire, settingOf, spokenQuantity } from '../link/index.ts';
+import { BoardLink, changeOf, fire, spokenQuantity } from '../link/index.ts';
 import { ink } from '../page/index.ts';
 import { styles } from './styles.ts';
 import { turnableOf, type Turnable } from './turnable.ts';
@@ -95,7 +96,7 @@ export class RheoletResistor extends LitElement {
 
   /** Its ohms as an exact text, such as "20" or "1/3"; '' while there is nothing to turn. */
   get value(): string {
-    return this.#wanted ?? (this.#turnable ? (settingOf(this.#turnable) ?? '') : '');
+    return this.#wanted ?? (this.#turnable ? exactText(this.#turnable.resistance.value) : '');
   }
 
   set value(ohms: string) {
@@ -106,8 +107,7 @@ export class RheoletResistor extends LitElement {
   /** A form is reset: back to the value that the page gave. */
   formResetCallback(): void {
     const start = this.#link.snapshot?.start.components.find(({ id }) => id === this.#turnable?.id);
-    const ohms = start && settingOf(start);
-    if (ohms !== undefined) this.#ask(ohms);
+    if (start?.kind === 'resistor') this.#ask(exactText(start.resistance.value));
   }
 
   /** The browser brings back what a form held. */

@@ -1,4 +1,4 @@
-import { decimalsOf, numberText, type Fraction, type Quantity } from '../quantity/index.ts';
+import { exactText, type Fraction, type Quantity } from '../quantity/index.ts';
 import type { Circuit } from './model.ts';
 
 /** A component of the JSON form: texts, true or false, whole numbers, and a range. */
@@ -11,11 +11,6 @@ export interface CircuitJSON {
   readonly version: 1;
   readonly components: readonly ComponentJSON[];
   readonly terminals?: readonly [string, string];
-}
-
-/** A decimal where there is one, else a ratio: what `circuitFrom` reads back exactly. */
-function exact(value: Fraction): string {
-  return numberText(value, decimalsOf(value, ''));
 }
 
 function isQuantity(value: object): value is Quantity {
@@ -31,8 +26,8 @@ type Value = ComponentJSON[string];
 function scalar(value: unknown): string | number | boolean | undefined {
   if (typeof value === 'string' || typeof value === 'boolean' || typeof value === 'number') return value;
   if (typeof value !== 'object' || value === null) return undefined;
-  if (isQuantity(value)) return exact(value.value);
-  return isFraction(value) ? exact(value) : undefined;
+  if (isQuantity(value)) return exactText(value.value);
+  return isFraction(value) ? exactText(value) : undefined;
 }
 
 function valueToJSON(value: unknown): Value | undefined {

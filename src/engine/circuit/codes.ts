@@ -22,4 +22,6 @@ export interface FormatData {
   'too many components': { readonly count: number; readonly limit: number };
   'no such component': { readonly id: string; readonly suggestion: string };
   'cannot be set': { readonly id: string };
+  /** A word that sets nothing, or a second one for the same thing. */
+  'not a setting': { readonly id: string; readonly found: string; readonly suggestion: string };
 }

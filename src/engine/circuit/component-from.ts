@@ -1,14 +1,16 @@
-import type { Component, Range } from './model.ts';
-import { exactNumber, field, object, refuse, requiredField, shown, truth, type Fields } from './fields.ts';
-import { nearest } from './nearest.ts';
+import type { Quantity } from '../quantity/index.ts';
 import { checkRange } from './check-range.ts';
+import { conditions, isCondition } from './condition.ts';
+import { exactNumber, field, object, refuse, requiredField, shown, truth, type Fields } from './fields.ts';
+import type { Component, Condition, Range } from './model.ts';
+import { nearest } from './nearest.ts';
 
-const common = ['id', 'kind', 'from', 'to', 'hidden'];
+const common = ['id', 'kind', 'from', 'to', 'hidden', 'condition'];
 const label = /^[A-Z]{1,20}[a-z]{0,20}\d{0,9}[a-z]?$/;
 
 /** The fields of each kind, besides those that all have. */
 const fieldsOf = {
-  supply: ['emf', 'internalResistance', 'cells'],
+  supply: ['emf', 'internalResistance', 'cells', 'range', 'internalRange'],
   resistor: ['resistance', 'range', 'tolerance', 'ratedPower'],
   lamp: ['resistance', 'ratedVoltage', 'ratedPower', 'ratedCurrent'],
   switch: ['closed'],
@@ -40,10 +42,19 @@ function labelOf(fields: Fields, path: string): string {
   refuse(`${path}.id`, { code: 'not a label', data: { found: shown(id), suggestion: 'R1' } });
 }
 
-function rangeOf(fields: Fields, path: string): Range | undefined {
-  if (fields['range'] === undefined) return undefined;
-  const where = `${path}.range`;
-  const range = object(fields['range'], where, ['min', 'max', 'step', 'scale']);
+function conditionOf(fields: Fields, id: string, path: string): Condition | undefined {
+  const found = fields['condition'];
+  if (found === undefined || isCondition(found)) return found;
+  const suggestion = nearest(shown(found), conditions);
+  refuse(`${path}.condition`, { code: 'not a setting', data: { id, found: shown(found), suggestion } });
+}
+
+/** Reads the range of a value, which must lie in it. */
+function rangeOf(fields: Fields, name: string, path: string, value: Quantity | undefined): Range | undefined {
+  if (fields[name] === undefined) return undefined;
+  if (!value) refuse(path, { code: 'missing field', data: { field: 'internalResistance' } });
+  const where = `${path}.${name}`;
+  const range = object(fields[name], where, ['min', 'max', 'step', 'scale']);
   const scale = range['scale'];
   if (scale !== undefined && scale !== 'log' && scale !== 'E12' && scale !== 'E24') {
     refuse(`${where}.scale`, {
@@ -53,13 +64,16 @@ function rangeOf(fields: Fields, path: string): Range | undefined {
   }
   // A scale tells its own steps.
   if (scale) object(range, where, ['min', 'max', 'scale']);
-  const step = field(range, 'step', where, 'Ω', 'positive');
-  return {
-    min: requiredField(range, 'min', where, 'Ω', scale ? 'positive' : 'not negative'),
-    max: requiredField(range, 'max', where, 'Ω', 'positive'),
+  const { unit } = value;
+  const any = unit === 'V' ? 'any' : 'not negative';
+  const step = field(range, 'step', where, unit, 'positive');
+  const written: Range = {
+    min: requiredField(range, 'min', where, unit, scale ? 'positive' : any),
+    max: requiredField(range, 'max', where, unit, unit === 'V' ? any : 'positive'),
     ...(step && { step }),
     ...(scale && { scale }),
   };
+  return checkRange(written, value, where);
 }
 
 function cellsOf(fields: Fields, path: string): number | undefined {
@@ -114,35 +128,45 @@ export function componentFrom(json: unknown, path: string): Component {
   }
   const fields = object(json, path, [...common, ...fieldsOf[kind]]);
   const hidden = truth(fields, 'hidden', path);
+  const id = labelOf(fields, path);
+  const condition = conditionOf(fields, id, path);
   const ends = {
-    id: labelOf(fields, path),
+    id,
     from: node(text(fields, 'from', path), `${path}.from`),
     to: node(text(fields, 'to', path), `${path}.to`),
     ...(hidden && { hidden }),
+    ...(condition && { condition }),
   };
   const ohms = (name: string): ReturnType<typeof field> => field(fields, name, path, 'Ω', 'not negative');
   switch (kind) {
-    case 'supply':
+    case 'supply': {
+      const emf = requiredField(fields, 'emf', path, 'V', 'any');
+      const internalResistance = ohms('internalResistance');
       return {
         ...ends,
         kind,
-        emf: requiredField(fields, 'emf', path, 'V', 'any'),
-        ...present({ internalResistance: ohms('internalResistance'), cells: cellsOf(fields, path) }),
+        emf,
+        ...present({
+          internalResistance,
+          cells: cellsOf(fields, path),
+          range: rangeOf(fields, 'range', path, emf),
+          internalRange: rangeOf(fields, 'internalRange', path, internalResistance),
+        }),
       };
-    case 'resistor':
-      return checkRange(
-        {
-          ...ends,
-          kind,
-          resistance: requiredField(fields, 'resistance', path, 'Ω', 'not negative'),
-          ...percent(fields, path),
-          ...present({
-            range: rangeOf(fields, path),
-            ratedPower: field(fields, 'ratedPower', path, 'W', 'positive'),
-          }),
-        },
-        path,
-      );
+    }
+    case 'resistor': {
+      const resistance = requiredField(fields, 'resistance', path, 'Ω', 'not negative');
+      return {
+        ...ends,
+        kind,
+        resistance,
+        ...percent(fields, path),
+        ...present({
+          range: rangeOf(fields, 'range', path, resistance),
+          ratedPower: field(fields, 'ratedPower', path, 'W', 'positive'),
+        }),
+      };
+    }
     case 'lamp': {
       const ratings = present({
         resistance: field(fields, 'resistance', path, 'Ω', 'positive'),
@@ -151,7 +175,7 @@ export function componentFrom(json: unknown, path: string): Component {
         ratedCurrent: field(fields, 'ratedCurrent', path, 'A', 'positive'),
       });
       if (Object.keys(ratings).length !== (ratings.resistance ? 1 : 2)) {
-        refuse(path, { code: 'lamp needs two ratings', data: { id: ends.id } });
+        refuse(path, { code: 'lamp needs two ratings', data: { id } });
       }
       return { ...ends, kind, ...ratings };
     }

@@ -1,7 +1,9 @@
+export { bridges } from './bridges.ts';
 export { checkRange } from './check-range.ts';
 export { circuitFrom, componentLimit } from './circuit-from.ts';
 export { circuitToJSON, type CircuitJSON, type ComponentJSON } from './circuit-to-json.ts';
 export type { FormatData } from './codes.ts';
+export { conditions, isCondition } from './condition.ts';
 export { CircuitFormatError } from './format-error.ts';
 export type {
   Circuit,
@@ -19,4 +21,6 @@ export type {
 export { nearest } from './nearest.ts';
 export { defaultStep, lastSetting, nearestSetting, settingAt } from './range.ts';
 export { resistanceOf } from './resistance.ts';
+export { settingOf } from './setting.ts';
+export { supplyRanges } from './supply-ranges.ts';
 export { withValue, type Setting } from './with-value.ts';

@@ -5,9 +5,10 @@ const zero = new Fraction(0);
 
 /**
  * The resistance of a component in ohms: of a lamp what is stated or follows from two ratings, of a supply its internal
- * resistance. Undefined for what conducts nothing: an open switch, an ideal voltmeter.
+ * resistance. Undefined for what conducts nothing: what is broken, an open switch, an ideal voltmeter.
  */
 export function resistanceOf(component: Component): Fraction | undefined {
+  if (component.condition === 'broken') return undefined;
   switch (component.kind) {
     case 'resistor':
       return component.resistance.value;

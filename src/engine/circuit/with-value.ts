@@ -1,25 +1,39 @@
 import { Fraction, quantity, writeQuantity, type Quantity } from '../quantity/index.ts';
 import { checkRange } from './check-range.ts';
+import { conditions, isCondition } from './condition.ts';
 import { exactNumber, refuse, shown } from './fields.ts';
-import type { Circuit, Component } from './model.ts';
+import type { Circuit, Component, Range, Supply } from './model.ts';
 import { nearest } from './nearest.ts';
 
-/** What a component may be set to: ohms or volts as a number, an exact text or a fraction; a switch to open or closed. */
+/**
+ * What a component may be set to: ohms or volts as a number or a fraction; a switch to true (closed) or false; or a text of words,
+ * each of which sets one thing and leaves the rest: "20" or "1/3", "r 0.5" (the internal resistance of a supply), "open" or
+ * "closed", "broken", "bridged" or "intact", and together: "6 r 0.5 bridged".
+ */
 export type Setting = number | string | Fraction | boolean;
 
-function number(id: string, value: Setting): Fraction {
-  const exact = value instanceof Fraction ? value : exactNumber(value)?.exact;
-  return exact ?? refuse(id, { code: 'not a number', data: { found: shown(value) } });
+const conditionWords = [...conditions, 'intact'];
+
+/** The new value, written the way the old one was, with the decimals that it needs; checked against its range. */
+function reset(id: string, old: Quantity, setting: Setting, range: Range | undefined): Quantity {
+  const exact = setting instanceof Fraction ? setting : exactNumber(setting)?.exact;
+  if (!exact) refuse(id, { code: 'not a number', data: { found: shown(setting) } });
+  const value = quantity(exact, old.unit, old.prefix, old.decimals);
+  if (old.unit === 'Ω' && exact.compare(0) < 0) {
+    refuse(id, { code: 'must not be negative', data: { found: writeQuantity(value).text } });
+  }
+  if (range) checkRange(range, value, id);
+  return value;
 }
 
-/** The new value, written the way the old one was, with the decimals that it needs. */
-function like(old: Quantity, value: Fraction): Quantity {
-  return quantity(value, old.unit, old.prefix, old.decimals);
+function withInside(supply: Supply, ohms: string): Supply {
+  const { id, internalResistance = quantity(0, 'Ω'), internalRange } = supply;
+  return { ...supply, internalResistance: reset(id, internalResistance, ohms, internalRange) };
 }
 
-function set(component: Component, value: Setting): Component {
-  const { id } = component;
-  switch (component.kind) {
+function withMain(component: Component, value: Setting): Component {
+  const { id, kind } = component;
+  switch (kind) {
     case 'switch': {
       const closed = value === true || value === 'closed';
       if (!closed && value !== false && value !== 'open') {
@@ -27,15 +41,10 @@ function set(component: Component, value: Setting): Component {
       }
       return { ...component, closed };
     }
-    case 'resistor': {
-      const resistance = like(component.resistance, number(id, value));
-      if (resistance.value.compare(0) < 0) {
-        refuse(id, { code: 'must not be negative', data: { found: writeQuantity(resistance).text } });
-      }
-      return checkRange({ ...component, resistance }, id);
-    }
+    case 'resistor':
+      return { ...component, resistance: reset(id, component.resistance, value, component.range) };
     case 'supply':
-      return { ...component, emf: like(component.emf, number(id, value)) };
+      return { ...component, emf: reset(id, component.emf, value, component.range) };
     case 'lamp':
     case 'ammeter':
     case 'voltmeter':
@@ -44,9 +53,45 @@ function set(component: Component, value: Setting): Component {
   }
 }
 
+/** The same component, in the condition that a word says: "intact" leaves it none. */
+function withCondition(component: Component, word: string): Component {
+  const { condition, ...intact } = component;
+  if ((condition ?? 'intact') === word) return component;
+  return isCondition(word) ? { ...intact, condition: word } : intact;
+}
+
+/** Sets what each word of a text says; of each thing it says one at most. */
+function withWords(component: Component, text: string): Component {
+  const said = new Set<string>();
+  const wrong = (found: string, suggestion = ''): never =>
+    refuse(component.id, {
+      code: 'not a setting',
+      data: { id: component.id, found: shown(found), suggestion },
+    });
+  const once = (thing: string): void => {
+    if (said.has(thing)) wrong(text);
+    said.add(thing);
+  };
+  return (text.match(/\br\s+\S+|\S+/g) ?? []).reduce((each, word) => {
+    if (conditionWords.includes(word)) {
+      once('condition');
+      return withCondition(each, word);
+    }
+    const [, ohms] = /^r\s+(.*)/.exec(word) ?? [];
+    if (ohms !== undefined && each.kind === 'supply') {
+      once('r');
+      return withInside(each, ohms);
+    }
+    once('value');
+    const meant = word === 'open' ? '' : nearest(word, conditionWords);
+    return meant ? wrong(word, meant) : withMain(each, word);
+  }, component);
+}
+
 /**
- * The same circuit with one component set anew: a resistor's ohms (within its range, on its steps), a supply's e.m.f., a switch
- * ('open', 'closed'). The other components are the same objects. Throws CircuitFormatError; its path is the id.
+ * The same circuit with one component set anew: a resistor's ohms, a supply's e.m.f. or internal resistance (each within its range,
+ * on its steps), a switch, and whether it is broken or bridged. The other components are the same objects. Throws
+ * CircuitFormatError; its path is the id.
  */
 export function withValue(circuit: Circuit, id: string, value: Setting): Circuit {
   const place = circuit.components.findIndex((component) => component.id === id);
@@ -55,6 +100,6 @@ export function withValue(circuit: Circuit, id: string, value: Setting): Circuit
     const ids = circuit.components.map((other) => other.id);
     refuse(id, { code: 'no such component', data: { id: shown(id), suggestion: nearest(id, ids) } });
   }
-  const components = circuit.components.with(place, set(component, value));
-  return { ...circuit, components };
+  const set = typeof value === 'string' ? withWords(component, value) : withMain(component, value);
+  return { ...circuit, components: circuit.components.with(place, set) };
 }

@@ -1,5 +1,5 @@
 import { defaultStep, type Component, type Range, type Resistor } from '../circuit/index.ts';
-import { decimalsOf, numberText, quantity, type Quantity } from '../quantity/index.ts';
+import { exactText, quantity, type Quantity } from '../quantity/index.ts';
 import { kindOfLabel } from './fields.ts';
 import { bareText, quantityText } from './quantity-text.ts';
 
@@ -33,7 +33,7 @@ function propertyTexts(component: Component): readonly (string | undefined)[] {
     }
     case 'resistor': {
       const { resistance, range, ratedPower, tolerance } = component;
-      const percent = tolerance && `±${numberText(tolerance, decimalsOf(tolerance, ''))}%`;
+      const percent = tolerance && `±${exactText(tolerance)}%`;
       return [range && rangeText(component, range), text(resistance), text(ratedPower), percent];
     }
     case 'lamp': {

@@ -2,7 +2,7 @@ import type { Component, Kind } from '../circuit/index.ts';
 import type { Cursor } from './cursor.ts';
 import { fields, isKind, kindOfLabel, kindOfWord, letterOf, type Sign } from './fields.ts';
 import { readProperties, type Properties } from './properties.ts';
-import { withRange } from './range.ts';
+import { rangeOf } from './range.ts';
 import type { Token } from './token.ts';
 
 /** A component as it stands in the line; where it is joined is not known yet. */
@@ -33,9 +33,8 @@ function assemble(cursor: Cursor, label: Token, kind: Kind, { values, coded }: P
   // The table of fields says which belong to which kind.
   const component = { id, kind, from: '', to: '', ...closed, ...Object.fromEntries(told) } as Component;
   const reading = values.get('[');
-  return component.kind === 'resistor' && typeof reading === 'object' && 'open' in reading
-    ? withRange(cursor, component, reading, coded)
-    : component;
+  if (component.kind !== 'resistor' || typeof reading !== 'object' || !('open' in reading)) return component;
+  return { ...component, range: rangeOf(cursor, id, component.resistance, reading, coded) };
 }
 
 /** Whether a component starts with this token. */

@@ -1,4 +1,4 @@
-import { CircuitFormatError, checkRange, type Range, type Resistor } from '../circuit/index.ts';
+import { CircuitFormatError, checkRange, type Range } from '../circuit/index.ts';
 import { inUnit, type Quantity } from '../quantity/index.ts';
 import type { Cursor } from './cursor.ts';
 import type { Wrong } from './mistake.ts';
@@ -41,35 +41,37 @@ export function readRange(cursor: Cursor, open: Token): RangeReading {
   return { open, min, max, ...manner };
 }
 
-/** The resistor with its range, checked. A code has no unit and prefix to lend to bare ends. */
-export function withRange(
+/** The range of a value, checked. A code has no unit and prefix to lend to bare ends. */
+export function rangeOf(
   cursor: Cursor,
-  resistor: Resistor,
+  id: string,
+  value: Quantity,
   reading: RangeReading,
   coded: boolean,
-): Resistor {
+): Range {
   const { open, min, max, step, scale } = reading;
-  /** Ohms of an end, more than 0 where that is told. */
-  const ohms = (end: Token, positive: unknown): Quantity => {
+  const { unit, prefix } = value;
+  /** What an end says, more than 0 where that is told. */
+  const ending = (end: Token, positive: unknown): Quantity => {
     const { text: found, number } = end;
     const bare = end.type === 'number';
-    if (bare && coded) cursor.wrong(end, 'unit missing', found, `${found} Ω`);
-    const quantity = bare && number ? inUnit(number, 'Ω', resistor.resistance.prefix) : end.quantity;
-    if (quantity?.unit !== 'Ω') cursor.wrong(end, 'unsuitable', found, '', resistor.id);
+    if (bare && coded) cursor.wrong(end, 'unit missing', found, `${found} ${unit}`);
+    const quantity = bare && number ? inUnit(number, unit, prefix) : end.quantity;
+    if (quantity?.unit !== unit) cursor.wrong(end, 'unsuitable', found, '', id);
     if (positive && quantity.value.n === 0n) cursor.halt(end, { code: 'must be positive', data: { found } });
     return quantity;
   };
   const range: Range = {
-    min: ohms(min, scale),
-    max: ohms(max, false),
-    ...(step && { step: ohms(step, true) }),
+    min: ending(min, scale),
+    max: ending(max, false),
+    ...(step && { step: ending(step, true) }),
     ...(scale && { scale }),
   };
   if (range.min.value.compare(range.max.value) >= 0) {
     cursor.wrong(open, 'range backwards', '', `[${max.text}..${min.text}]`);
   }
   try {
-    return checkRange({ ...resistor, range }, '');
+    return checkRange(range, value, '');
   } catch (error) {
     if (!(error instanceof CircuitFormatError)) throw error;
     return cursor.halt(open, { code: error.code, data: error.data } as Wrong);

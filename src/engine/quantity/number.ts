@@ -1,4 +1,4 @@
-import { quantity } from './as-written.ts';
+import { decimalsOf, quantity } from './as-written.ts';
 import { Fraction, powerOfTen } from './fraction.ts';
 import { exponentOf, type Prefix } from './prefix.ts';
 import type { Quantity, Unit } from './quantity.ts';
@@ -79,4 +79,9 @@ export function numberText(value: Fraction, decimals: number | undefined): strin
   const padded = kept.padStart(places + 1, '0');
   const point = padded.length - places;
   return `${sign}${padded.slice(0, point)}${places ? '.' : ''}${padded.slice(point)}${power ? `e${power}` : ''}`;
+}
+
+/** A value as a decimal where there is one, else as a ratio: "4.7", "1/3". */
+export function exactText(value: Fraction): string {
+  return numberText(value, decimalsOf(value, ''));
 }

@@ -1,6 +1,6 @@
 import { expect } from '@open-wc/testing';
 import fc from 'fast-check';
-import { withValue } from '../../../src/engine/index.ts';
+import { settingOf, withValue } from '../../../src/engine/index.ts';
 import {
   moved,
   opened,
@@ -11,7 +11,6 @@ import {
   undone,
   type BoardState,
 } from '../../../src/components/board/state.ts';
-import { settingOf } from '../../../src/components/link/index.ts';
 import { pump, quay } from './circuits.ts';
 
 const setting = (state: BoardState, id: string): string | undefined =>

@@ -5,7 +5,6 @@ import {
   changeOf,
   figuresOf,
   readingOf,
-  settingOf,
   spokenQuantity,
   unitOf,
   type Snapshot,
@@ -119,13 +118,6 @@ describe('a value as written', () => {
       expect(resistor.kind === 'resistor' ? spokenQuantity(resistor.resistance) : '').to.equal(words);
     });
   }
-
-  it('is an exact text where it is a setting', () => {
-    expect(settingOf(component('B1 6 V + R1 4k7', 'R1'))).to.equal('4700');
-    expect(settingOf(component('B1 1.5 V + R1 5 Ω', 'B1'))).to.equal('1.5');
-    expect(settingOf(component('B1 6 V + S1 closed + R1 5 Ω', 'S1'))).to.equal('closed');
-    expect(settingOf(component('B1 6 V + L1 5 Ω', 'L1'))).to.equal(undefined);
-  });
 
   it('is told to the page with its quantity, its number and its unit', () => {
     const { text, ...rest } = changeOf('quay', component('B1 6 V + R1 4k7', 'R1'));

@@ -84,6 +84,21 @@ void describe('a circuit with one component set anew', () => {
     ['S1', 'shut', 'wrong type'],
     ['S1', 1, 'wrong type'],
     ['L1', 3, 'cannot be set'],
+    ['L1', '3', 'cannot be set'],
+    ['L1', 'brokn', 'not a setting'],
+    ['L1', 'open', 'cannot be set'],
+    ['R1', '20 30', 'not a setting'],
+    ['R1', '12 000', 'not a setting'],
+    ['R1', 'broken bridged', 'not a setting'],
+    ['R1', 'broken 41', 'out of range'],
+    ['R1', '20 r 0.5', 'not a setting'],
+    ['B1', '6 r 0.5 r 1', 'not a setting'],
+    ['B1', '6 r', 'not a setting'],
+    ['B1', 'r', 'not a number'],
+    ['B1', 'r -1', 'must not be negative'],
+    ['B1', 'r half', 'not a number'],
+    ['S1', 'open closed', 'not a setting'],
+    ['S1', 'r 0.5', 'wrong type'],
     ['R9', 3, 'no such component'],
     ['B1', -4.5, 'accepted'],
   ];
@@ -109,6 +124,17 @@ void describe('the resistance of a component', () => {
     assert.equal(lamp({ ratedVoltage: '2.5', ratedCurrent: '0.3' }), '25/3');
     assert.equal(lamp({ ratedPower: 3, ratedCurrent: '0.5' }), '12');
     assert.equal(lamp({ resistance: '8' }), '8');
+  });
+
+  void it('of what is broken is none, whatever it is, and of what is bridged its own', () => {
+    for (const { id } of pump.components) {
+      const resistance = (setting: string): string | undefined => {
+        const component = withValue(pump, id, setting).components.find((each) => each.id === id);
+        return component && resistanceOf(component)?.toFraction();
+      };
+      assert.equal(resistance('broken'), undefined);
+      assert.equal(resistance('bridged'), resistance('intact'));
+    }
   });
 
   void it('of an open switch and of an ideal voltmeter is none, of an ideal ammeter and a wire 0', () => {

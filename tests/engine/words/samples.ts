@@ -44,6 +44,10 @@ export const samples: { readonly [Code in keyof Catalogue]: readonly Catalogue[C
     { id: 'X9', suggestion: '' },
   ],
   'cannot be set': [{ id: 'L1' }],
+  'not a setting': [
+    { id: 'L1', found: 'brokn', suggestion: 'broken' },
+    { id: 'R1', found: '20 30', suggestion: '' },
+  ],
 
   'unexpected character': [about('$')],
   expected: [

@@ -33,5 +33,6 @@ export const circuit: Sentences<FormatData> = {
   'too many components': ({ count, limit }) =>
     `${count} components are more than the ${limit} that can be read.`,
   'no such component': ({ id, suggestion }) => `There is no ${id} in this circuit${did(suggestion)}`,
-  'cannot be set': ({ id }) => `${id} has no value that can be set.`,
+  'cannot be set': ({ id }) => `${id} has no value to set; it can be broken, bridged or intact.`,
+  'not a setting': ({ id, found, suggestion }) => `"${found}" is not a setting of ${id}${did(suggestion)}`,
 };
