@@ -8,6 +8,7 @@ import {
 } from 'lit';
 import {
   drawingToSVG,
+  formatCircuit,
   readCourse,
   say,
   settingOf,
@@ -18,14 +19,17 @@ import {
 } from '../../engine/index.ts';
 import { changeOf, fire, shortcutOf, type BoardFace, type Settings } from '../link/index.ts';
 import { ink, speak } from '../page/index.ts';
+import { fragmentNow, settingsIn } from './address.ts';
 import { isContent, textOf } from './fallback.ts';
 import type { Moment } from './moment.ts';
 import { notes, spokenNotes } from './notes.ts';
-import { join, leave, onLatest } from './page-history.ts';
+import { onLatest } from './page-history.ts';
 import { Painter } from './painter.ts';
 import { Pointing } from './pointing.ts';
+import { join, leave } from './present.ts';
 import { readingsTable } from './readings-table.ts';
 import { coverable, shown, type Word } from './shown.ts';
+import { Sharing } from './sharing.ts';
 import { readSource } from './source.ts';
 import { BoardStore } from './store.ts';
 import { styles } from './styles.ts';
@@ -84,7 +88,7 @@ export class RheoletBoard extends LitElement implements BoardFace {
   declare symbols: string;
   /** What to show besides the usual: `rules`; `ribbons` and `arrows` where the readings are hidden. */
   declare show: string;
-  /** What not to show: `values`, `readings` (for a prediction: also the meters', and the ribbons and arrows that give them away), `ribbons`, `arrows`, `meters`, `labels`, `sliders`. */
+  /** What not to show: `values`, `readings` (for a prediction: also the meters', and the ribbons and arrows that give them away), `ribbons`, `arrows`, `meters`, `labels`, `sliders`, `menu`. */
   declare hide: string;
   /** The name of the diagram, for those who hear it. */
   declare label: string;
@@ -118,6 +122,7 @@ export class RheoletBoard extends LitElement implements BoardFace {
     toggle: (id) => this.#toggle(id),
     changed: () => this.requestUpdate(),
   });
+  readonly #sharing = new Sharing(this);
   readonly #children = new MutationObserver(() => this.#childrenChanged());
   #given: string | Circuit | undefined;
   #text: string | undefined;
@@ -231,20 +236,34 @@ export class RheoletBoard extends LitElement implements BoardFace {
     return drawingToSVG(drawing, { title: this.#name, ...ribbons });
   }
 
+  /** The circuit at its present setting, as notation; the values of hidden components stand in it. '' where there is none. */
+  toText(): string {
+    return this.circuit ? formatCircuit(this.circuit) : '';
+  }
+
+  /** The page's address with what its boards are set to, in the fragment: it opens the page as it stands now. */
+  linkToSetting(): string {
+    return location.href.replace(/#.*/s, '') + fragmentNow(location.hash);
+  }
+
   override connectedCallback(): void {
     super.connectedCallback();
     this.#children.observe(this, { childList: true, characterData: true, subtree: true });
     document.addEventListener('DOMContentLoaded', this.#childrenChanged);
-    join(this.#store);
+    join(this, this.#store);
+    addEventListener('hashchange', this.#recall);
     this.#painter.connect();
-    if (!this.#opened) this.#open();
+    if (this.#opened) return;
+    this.#recall();
+    this.#open();
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.#children.disconnect();
     document.removeEventListener('DOMContentLoaded', this.#childrenChanged);
-    leave(this.#store);
+    leave(this);
+    removeEventListener('hashchange', this.#recall);
     this.#painter.disconnect();
   }
 
@@ -277,6 +296,7 @@ export class RheoletBoard extends LitElement implements BoardFace {
         drawn: undrawn === undefined,
         shown: this.#shown,
         perAmpere: stage.perAmpere,
+        sharing: this.#sharing,
         act: (does) => this.act(does),
         toggle: (id) => this.#toggle(id),
       })}`;
@@ -316,9 +336,24 @@ export class RheoletBoard extends LitElement implements BoardFace {
     this.#problem = problem?.sentence ?? '';
     this.#store.open('sentence' in read ? undefined : read);
     this.#painter.renew();
-    if (problem)
-      fire(this, 'rheolet-problem', { board: this.id, id: '', code: problem.code, text: problem.sentence });
+    if (problem) this.#report(problem.code, problem.sentence);
   }
+
+  #report(code: string, text: string): void {
+    fire(this, 'rheolet-problem', { board: this.id, id: '', code, text });
+  }
+
+  /** What the page's address asks of this board; what does not fit is left. */
+  readonly #recall = (): void => {
+    try {
+      const settings = settingsIn(location.hash, this);
+      if (settings) this.#store.recall(settings);
+    } catch (error) {
+      if (!(error instanceof URIError)) throw error;
+      const code = 'address not read';
+      this.#report(code, say({ code, data: {} }));
+    }
+  };
 
   readonly #childrenChanged = (): void => {
     if (this.#given === undefined && textOf(this.childNodes) !== this.#text) this.#open();

@@ -7,6 +7,7 @@ export const words = [
   'meters',
   'labels',
   'sliders',
+  'menu',
   'rules',
 ] as const;
 

@@ -40,7 +40,7 @@ function withSettings(start: Circuit, settings: Settings): Circuit {
 }
 
 /** The settings that a circuit can take: those whose id, kind and range fit. */
-function fitting(circuit: Circuit, settings: Settings): Settings {
+export function fitting(circuit: Circuit, settings: Settings): Settings {
   const kept = Object.entries(settings).filter(([id, value]) => {
     try {
       withValue(circuit, id, value);

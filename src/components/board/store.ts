@@ -7,7 +7,17 @@ import {
 } from '../../engine/index.ts';
 import type { Settings } from '../link/index.ts';
 import { Moment } from './moment.ts';
-import { moved, opened, redone, replaced, reset, settled, undone, type BoardState } from './state.ts';
+import {
+  fitting,
+  moved,
+  opened,
+  redone,
+  replaced,
+  reset,
+  settled,
+  undone,
+  type BoardState,
+} from './state.ts';
 
 /** What a board holds, and what may be done with it; whoever listens is told of every change, in the act. */
 export class BoardStore {
@@ -55,6 +65,11 @@ export class BoardStore {
   replace(settings: Settings): void {
     if (this.#state) this.#change((state) => replaced(state, settings));
     else this.#settings = settings;
+  }
+
+  /** Takes of these settings, in place of all others, those that fit: now, or as soon as there is a circuit. */
+  recall(settings: Settings): void {
+    this.replace(this.#state ? fitting(this.#state.start, settings) : settings);
   }
 
   /** Back to the circuit as the page gave it. */

@@ -138,7 +138,14 @@ export const styles: CSSResult = css`
   }
   .acts {
     gap: 0.5rem;
+    justify-content: end;
     margin-inline-start: auto;
+  }
+  #copy:not([hidden]) {
+    margin-block-start: 0.5rem;
+  }
+  [hidden] {
+    display: none;
   }
   button {
     min-block-size: 1.75rem;
@@ -149,6 +156,12 @@ export const styles: CSSResult = css`
     color: inherit;
     font: inherit;
     cursor: pointer;
+  }
+  label,
+  label input {
+    box-sizing: border-box;
+    inline-size: 100%;
+    font: inherit;
   }
   button:disabled {
     color: var(--line);

@@ -2,7 +2,9 @@ import { html, nothing, svg, type TemplateResult } from 'lit';
 import { say, writeReading, type Component } from '../../engine/index.ts';
 import type { Snapshot } from '../link/index.ts';
 import { caption } from './caption.ts';
+import { menu, menuButton } from './menu.ts';
 import { notes } from './notes.ts';
+import type { Sharing } from './sharing.ts';
 import type { Word } from './shown.ts';
 import type { BoardState } from './state.ts';
 
@@ -20,6 +22,7 @@ export interface View {
   readonly pointed: Component | undefined;
   /** Pixels for an ampere. */
   readonly perAmpere: number;
+  readonly sharing: Sharing;
   readonly act: (act: Act) => void;
   readonly toggle: (id: string) => void;
 }
@@ -57,7 +60,7 @@ function controls({ snapshot, shown, toggle }: View): TemplateResult | typeof no
   })}`;
 }
 
-function acts({ snapshot, state, act }: View): TemplateResult {
+function acts({ snapshot, state, shown, sharing, act }: View): TemplateResult {
   const button = (does: Act, possible = true): TemplateResult =>
     html`<button type="button" part="act" ?disabled=${!possible} @click=${() => act(does)}>
       ${say({ code: 'button', data: { does } })}
@@ -76,7 +79,7 @@ function acts({ snapshot, state, act }: View): TemplateResult {
           ]
         : nothing
     }
-    ${snapshot.covered ? button('reveal') : nothing}
+    ${snapshot.covered ? button('reveal') : nothing} ${shown.has('menu') ? menuButton(sharing) : nothing}
   </span>`;
 }
 
@@ -96,5 +99,6 @@ export function view(all: View): TemplateResult {
       <div part="notes" dir="ltr">${notes(snapshot).map((note) => html`<p>${note}</p>`)}</div>
       ${acts(all)}
     </div>
+    ${shown.has('menu') ? menu(snapshot.circuit, all.sharing) : nothing}
     ${shown.has('rules') ? html`<rheolet-rules></rheolet-rules>` : nothing}`;
 }

@@ -35,7 +35,12 @@ export interface ElementData {
   /** Nothing says which of these resistors is meant; there may be none. */
   'which resistor': { readonly ids: readonly string[] };
   /** A button of a board. */
-  button: { readonly does: 'reset' | 'undo' | 'redo' | 'hold' | 'release' | 'reveal' };
+  button: {
+    readonly does: 'reset' | 'undo' | 'redo' | 'hold' | 'release' | 'reveal' | 'copy' | 'link' | 'text';
+  };
+  /** What has been copied, or that the browser refused and the text stands selected. */
+  copied: { readonly done: boolean };
+  'address not read': Record<never, never>;
   'switch state': { readonly closed: boolean };
   diagram: Record<never, never>;
   /** In the caption strip, while no component is pointed at. */

@@ -3,7 +3,8 @@ import { sendKeys } from '@web/test-runner-commands';
 import fc from 'fast-check';
 import { parseCircuit } from '../../../src/engine/index.ts';
 import { RheoletBoard } from '../../../src/components/board/index.ts';
-import { join, leave, onLatest } from '../../../src/components/board/page-history.ts';
+import { onLatest } from '../../../src/components/board/page-history.ts';
+import { join, leave } from '../../../src/components/board/present.ts';
 import { BoardStore } from '../../../src/components/board/store.ts';
 import type { RheoletResistor } from '../../../src/components/resistor/index.ts';
 import { Bench, pumpLine, sliderOf } from './bench.ts';
@@ -81,26 +82,26 @@ const commands: fc.Arbitrary<Command>[] = [
   fc.tuple(which, fc.boolean()).map(([board, inPage]) =>
     command(`${board} ${inPage ? 'comes' : 'goes'}`, (model, stores) => {
       model.inPage[board] = inPage;
-      (inPage ? join : leave)(stores[board]);
+      if (inPage) join(elements[board], stores[board]);
+      else leave(elements[board]);
     }),
   ),
 ];
 
-/** The boards of one run; those of the run before leave the page. */
-let made: BoardStore[] = [];
+/** What stands for them in the page. */
+const elements = [document.createElement('i'), document.createElement('i')] as const;
+
 function two(): [BoardStore, BoardStore] {
-  made.forEach(leave);
   const stores: [BoardStore, BoardStore] = [new BoardStore(), new BoardStore()];
-  made = stores;
-  for (const store of stores) {
+  stores.forEach((store, place) => {
     store.open(parseCircuit(pumpLine));
-    join(store);
-  }
+    join(elements[place === 0 ? 0 : 1], store);
+  });
   return stores;
 }
 
 describe('the history of a page', () => {
-  afterEach(() => made.forEach(leave));
+  afterEach(() => elements.forEach(leave));
 
   it('is one list of acts in their order, whatever is done on which board, and undone there or for the page', () => {
     fc.assert(

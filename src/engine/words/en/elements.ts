@@ -29,6 +29,9 @@ const buttons = {
   hold: 'Hold readings',
   release: 'Let go of readings',
   reveal: 'Show the readings',
+  copy: 'Copy…',
+  link: 'Copy a link to this setting',
+  text: 'Copy the circuit as text',
 };
 const undrawn = {
   bridge: 'This circuit has a bridge',
@@ -74,6 +77,8 @@ export const elements: Sentences<ElementData> = {
       ? `Say which resistor is meant, by of="…": ${any(ids)}.`
       : 'This circuit has no resistor with a range.',
   button: ({ does }) => buttons[does],
+  copied: ({ done }) => (done ? 'Copied.' : 'This page may not copy by itself: copy the selected text.'),
+  'address not read': () => 'The setting in the address of this page cannot be read, so it is left.',
   'switch state': ({ closed }) => (closed ? 'closed' : 'open'),
   diagram: () => 'Circuit diagram',
   'caption hint': () => 'Point at a component, or walk to it with the arrow keys.',
