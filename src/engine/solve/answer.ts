@@ -1,9 +1,8 @@
-import { nearest, resistanceOf, type Circuit } from '../circuit/index.ts';
-import { Fraction } from '../quantity/index.ts';
+import { nearest, type Circuit } from '../circuit/index.ts';
+import type { Fraction } from '../quantity/index.ts';
 import { cautionsOf } from './cautions.ts';
 import type { Flow } from './flow.ts';
-import { pieceOf } from './forest.ts';
-import type { Branch, Graph, Node, Part } from './graph.ts';
+import type { Graph } from './graph.ts';
 import { isNamed, lettersOf, quantities } from './names.ts';
 import { remarksOf } from './remarks.ts';
 import type { Caution, Fault, Readings, Reason, Remark } from './solution.ts';
@@ -11,6 +10,7 @@ import { outside } from './terminals.ts';
 
 /** The arithmetic of one kind of number. */
 export interface Arithmetic<N> {
+  readonly zero: N;
   readonly of: (exact: Fraction) => N;
   readonly sum: (a: N, b: N) => N;
   readonly product: (a: N, b: N) => N;
@@ -18,8 +18,6 @@ export interface Arithmetic<N> {
   /** Solves another circuit in the same arithmetic. */
   readonly solve: (circuit: Circuit) => Readings<N>;
 }
-
-const zero = new Fraction(0);
 
 /** The letter of a name and what follows: `I_R1` is I and R1. */
 function split(name: string): readonly [string, string] {
@@ -37,6 +35,8 @@ export class Answer<N extends number | Fraction> implements Readings<N> {
   readonly #flow: Flow<N> | undefined;
   /** The same, but absent from a network without a supply of its own: it has no currents. */
   readonly #driven: Flow<N> | undefined;
+  /** The places of the circuit's components by id. */
+  #places: Map<string, number> | undefined;
 
   constructor(
     circuit: Circuit,
@@ -58,7 +58,7 @@ export class Answer<N extends number | Fraction> implements Readings<N> {
   }
 
   get remarks(): readonly Remark[] {
-    return this.#driven ? remarksOf(this.#circuit, this.#graph) : [];
+    return this.#driven ? remarksOf(this.#graph) : [];
   }
 
   get cautions(): readonly Caution[] {
@@ -66,43 +66,43 @@ export class Answer<N extends number | Fraction> implements Readings<N> {
   }
 
   potential(node: string): N | undefined {
-    return this.#between(this.#graph.byName.get(node), this.#graph.nodes[0]);
+    const { nodes, order } = this.#graph;
+    return this.#between(nodes.get(node), order[0]);
   }
 
   current(id: string): N | undefined {
-    const part = this.#part(id);
-    if (!part || !this.#driven) return undefined;
-    return part.branch ? this.#driven.current(part.branch) : this.#arithmetic.of(zero);
+    return this.#named('I', id);
   }
 
   voltage(id: string): N | undefined {
-    const part = this.#part(id);
-    return part && this.#between(part.from, part.to);
+    return this.#named('V', id);
   }
 
   power(id: string): N | undefined {
-    const current = this.current(id);
-    return this.#part(id)?.branch ? this.#both('product', this.voltage(id), current) : current;
+    return this.#named('P', id);
   }
 
   resistance(id: string): N | undefined {
-    const component = this.#part(id)?.component;
-    const ohms = component && resistanceOf(component);
-    return ohms && this.#arithmetic.of(ohms);
+    return this.#named('R', id);
   }
 
   totalResistance(): N | undefined {
     const main = this.#main;
-    if (!main?.loops.length || !this.#flow) return undefined;
-    if (main.volts)
-      return this.#both('quotient', this.#flow.between(main.head, main.tail), this.#flow.current(main));
+    if (main === undefined || !this.#flow || !this.#graph.loops[main]?.length) return undefined;
+    const { tails, heads, volts } = this.#graph;
+    if (volts[main])
+      return this.#both(
+        'quotient',
+        this.#flow.between(heads[main] ?? 0, tails[main] ?? 0),
+        this.#flow.current(main),
+      );
     // Nothing drives a supply of 0 V, but what it is joined to has its resistance all the same.
     const network = outside(this.#circuit);
     return network && this.#arithmetic.solve(network).totalResistance();
   }
 
   totalCurrent(): N | undefined {
-    return this.#main && this.#driven?.current(this.#main);
+    return this.#valueOf('I', this.#main);
   }
 
   quantity(name: string): N | undefined {
@@ -111,7 +111,7 @@ export class Answer<N extends number | Fraction> implements Readings<N> {
 
   reason(name: string): Reason | undefined {
     const found = this.#read(name);
-    const { supplies } = this.#graph;
+    const { supplies, components } = this.#graph;
     if (!found) {
       return {
         code: 'no such quantity',
@@ -119,32 +119,38 @@ export class Answer<N extends number | Fraction> implements Readings<N> {
       };
     }
     const [letter, id] = split(name);
-    const part = this.#part(id);
+    const place = this.#place(id);
     if (found[0] !== undefined) {
-      return letter === 'I' && this.#isDead(part ? part.branch : supplies[0])
+      return letter === 'I' && this.#isDead(place ?? supplies[0])
         ? { code: 'no current', data: {} }
         : undefined;
     }
-    if (letter === 'R' && part) return { code: 'no finite resistance', data: { id } };
+    if (letter === 'R' && place !== undefined) return { code: 'no finite resistance', data: { id } };
     if (!this.#flow) return { code: 'circuit has a fault', data: {} };
-    if (!this.#driven && !(this.#main && name === 'R_total')) return { code: 'no supply', data: { name } };
+    const isMain = this.#main !== undefined;
+    if (!this.#driven && !(isMain && name === 'R_total')) return { code: 'no supply', data: { name } };
     if (letter === 'V' || letter === 'P') return { code: 'no steady reading', data: {} };
-    if (this.#main) return { code: 'no path', data: {} };
+    if (isMain) return { code: 'no path', data: {} };
     return {
       code: 'several supplies',
-      data: { name, instead: supplies.map(({ component }) => `I_${component.id}`) },
+      data: { name, instead: supplies.map((supply) => `I_${components[supply]?.id ?? ''}`) },
     };
   }
 
   /** The one supply. */
-  get #main(): Branch | undefined {
+  get #main(): number | undefined {
     const { supplies } = this.#graph;
     return supplies.length === 1 ? supplies[0] : undefined;
   }
 
-  /** A component that the circuit itself has: the id of a test supply is ''. */
-  #part(id: string): Part | undefined {
-    return id ? this.#graph.byId.get(id) : undefined;
+  /** The place of a component that the circuit itself has: a test supply is not found. */
+  #place(id: string): number | undefined {
+    if (!this.#places) {
+      this.#places = new Map();
+      let place = 0;
+      for (const component of this.#circuit.components) this.#places.set(component.id, place++);
+    }
+    return this.#places.get(id);
   }
 
   /** What two quantities make if both have a value. */
@@ -152,67 +158,79 @@ export class Answer<N extends number | Fraction> implements Readings<N> {
     return a === undefined || b === undefined ? undefined : this.#arithmetic[operation](a, b);
   }
 
-  #between(p: Node | undefined, q: Node | undefined): N | undefined {
-    return p && q && pieceOf(p) === pieceOf(q) ? this.#driven?.between(p, q) : undefined;
+  #between(p: number | undefined, q: number | undefined): N | undefined {
+    const { roots } = this.#graph;
+    return p !== undefined && q !== undefined && roots[p] === roots[q]
+      ? this.#driven?.between(p, q)
+      : undefined;
   }
 
   /** Whether nothing can flow: it conducts nothing, lies on no loop, or nothing drives its piece round a loop. */
-  #isDead(branch: Branch | undefined): boolean {
-    if (!branch?.loops.length) return true;
-    const piece = pieceOf(branch.tail);
-    return !this.#graph.supplies.some(({ tail, loops }) => loops.length > 0 && pieceOf(tail) === piece);
+  #isDead(branch: number | undefined): boolean {
+    const { loops, roots, tails, supplies } = this.#graph;
+    const isOnLoop = (at: number | undefined): boolean => (loops[at ?? -1]?.length ?? 0) > 0;
+    const pieceOf = (at: number | undefined): number | undefined => roots[tails[at ?? -1] ?? -1];
+    return (
+      !isOnLoop(branch) || !supplies.some((supply) => isOnLoop(supply) && pieceOf(supply) === pieceOf(branch))
+    );
+  }
+
+  #named(letter: string, id: string): N | undefined {
+    return this.#valueOf(letter, this.#place(id));
+  }
+
+  /** What a letter stands for before the id of a component. */
+  #valueOf(letter: string, place = -1): N | undefined {
+    const { emfs, resistances, tails, heads } = this.#graph;
+    const [emf, ohms] = [emfs[place], resistances[place]];
+    const current = (): N | undefined => (place < 0 ? undefined : this.#driven?.current(place));
+    switch (letter) {
+      case 'I':
+        return current();
+      case 'V':
+        return emf ? this.#between(heads[place], tails[place]) : this.#between(tails[place], heads[place]);
+      case 'P':
+        return ohms ? this.#both('product', this.#valueOf('V', place), current()) : current();
+      case 'E':
+        return emf && this.#arithmetic.of(emf);
+      case 'Pemf':
+        return this.#both('product', emf && this.#arithmetic.of(emf), current());
+      case 'Pr':
+        return this.#both('product', this.#both('product', this.#valueOf('R', place), current()), current());
+      default:
+        return ohms && this.#arithmetic.of(ohms);
+    }
   }
 
   /** What a name stands for, as a list of its value; undefined if there is no such quantity. */
   #read(name: string): [N | undefined] | undefined {
     const [letter, id] = split(name);
-    const { byName, supplies } = this.#graph;
-    const component = this.#part(id)?.component;
-    if (component && lettersOf(component).includes(letter)) {
-      const [current, ohms] = [this.current(id), this.resistance(id)];
-      const emf = component.kind === 'supply' ? this.#arithmetic.of(component.emf.value) : undefined;
-      switch (letter) {
-        case 'I':
-          return [current];
-        case 'V':
-          return [this.voltage(id)];
-        case 'P':
-          return [this.power(id)];
-        case 'E':
-          return [emf];
-        case 'Pemf':
-          return [this.#both('product', emf, current)];
-        case 'Pr':
-          return [this.#both('product', this.#both('product', ohms, current), current)];
-        default:
-          return [ohms];
-      }
-    }
+    const { nodes, supplies, components } = this.#graph;
+    const place = this.#place(id) ?? -1;
+    const component = components[place];
+    if (component && lettersOf(component).includes(letter)) return [this.#valueOf(letter, place)];
     switch (name) {
       case 'I_total':
         return [this.totalCurrent()];
       case 'R_total':
         return [this.totalResistance()];
       case 'R_loop':
-        return [
-          this.#driven &&
-            this.#both('sum', this.totalResistance(), this.resistance(this.#main?.component.id ?? '')),
-        ];
+        return [this.#driven && this.#both('sum', this.totalResistance(), this.#valueOf('R', this.#main))];
       case 'P_total':
       case 'P_dissipated':
         return [
           supplies.reduce<N | undefined>(
-            (power, { component }) => this.#both('sum', power, this.quantity(`Pemf_${component.id}`)),
-            this.#driven && this.#arithmetic.of(zero),
+            (power, supply) => this.#both('sum', power, this.#valueOf('Pemf', supply)),
+            this.#driven && this.#arithmetic.zero,
           ),
         ];
     }
     // A junction may have an underline in its name.
     for (let cut = id.indexOf('_'); letter === 'V' && cut > 0; cut = id.indexOf('_', cut + 1)) {
       const [p, q] = [id.slice(0, cut), id.slice(cut + 1)].map((end) =>
-        isNamed(end) ? byName.get(end) : undefined,
+        isNamed(end) ? nodes.get(end) : undefined,
       );
-      if (p && q) return [this.#between(p, q)];
+      if (p !== undefined && q !== undefined) return [this.#between(p, q)];
     }
     return undefined;
   }

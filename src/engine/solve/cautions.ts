@@ -25,11 +25,15 @@ function ratingOf(component: Component): Fraction | undefined {
 /** The hazards of the real circuit. */
 export function cautionsOf(
   { components }: Circuit,
-  { chords, slack, supplies, byName }: Graph,
+  graph: Graph,
   readings: Readings<number | Fraction>,
 ): Caution[] {
   const cautions: Caution[] = [];
-  const shorts = idsOf([...new Set([...slack, ...chords].flatMap((chord) => shorted(loopOf(chord))))]);
+  const chords = [...graph.slack, ...graph.chords];
+  const shorts = idsOf(
+    graph,
+    chords.flatMap((chord) => shorted(graph, loopOf(graph, chord))),
+  );
   if (shorts.length > 0) cautions.push({ code: 'cell shorted', data: { supplies: shorts }, ids: shorts });
   for (const component of components) {
     const rating = ratingOf(component);
@@ -41,14 +45,14 @@ export function cautionsOf(
     cautions.push({ code: 'over its rating', data, ids: [id] });
   }
   let [lowest, highest] = [0, 0];
-  for (const node of byName.keys()) {
+  for (const node of graph.nodes.keys()) {
     const potential = number(readings.potential(node) ?? 0);
     lowest = Math.min(lowest, potential);
     highest = Math.max(highest, potential);
   }
   if (highest - lowest > extraLow * rounding) {
     const data = { limit: writeReading(extraLow, 'V', { figures: 2 }).text };
-    cautions.push({ code: 'not extra-low voltage', data, ids: idsOf(supplies) });
+    cautions.push({ code: 'not extra-low voltage', data, ids: idsOf(graph, graph.supplies) });
   }
   return cautions;
 }

@@ -1,44 +1,51 @@
+import { Fraction } from '../quantity/index.ts';
 import { exactFlow } from './exact.ts';
 import { goRound } from './forest.ts';
-import type { Branch, Graph } from './graph.ts';
+import type { Graph } from './graph.ts';
 import type { Fault } from './solution.ts';
 
 /** The ids of the components of branches, in the circuit's order. */
-export function idsOf(branches: readonly Branch[]): string[] {
-  return [...branches].sort((a, b) => a.place - b.place).map(({ component }) => component.id);
+export function idsOf({ components }: Graph, branches: readonly number[]): string[] {
+  const places = new Set(branches);
+  return components.flatMap(({ id }, place) => (places.has(place) ? [id] : []));
 }
 
 /** A branch as part of a loop; `along` where the loop runs from its tail to its head. */
 interface Step {
-  readonly branch: Branch;
+  readonly branch: number;
   readonly along: boolean;
 }
 
 /** The loop that a chord closes, in order. */
-export function loopOf(chord: Branch): Step[] {
+export function loopOf(graph: Graph, chord: number): Step[] {
   const onwards: Step[] = [];
   const back: Step[] = [];
-  goRound(chord, (branch, along, isOnwards) => (isOnwards ? onwards : back).push({ branch, along }));
+  goRound(graph, chord, (branch, along, isOnwards) => (isOnwards ? onwards : back).push({ branch, along }));
   return [...onwards, ...back.reverse()];
 }
-
-/** The steps of a loop that have an e.m.f. */
-const driving = (loop: readonly Step[]): Step[] => loop.filter(({ branch }) => branch.volts);
 
 /**
  * The supplies that a loop short-circuits: nothing in it has resistance but inside of supplies, and all e.m.f.s, one at least, drive the
  * same way round. None if it is no short circuit.
  */
-export function shorted(loop: readonly Step[]): Branch[] {
-  const steps = driving(loop);
-  const ways = new Set(steps.map(({ branch, along }) => branch.volts > 0n === along));
-  const limits = loop.some(({ branch }) => branch.ohms && branch.component.kind !== 'supply');
+export function shorted({ components, ohms, volts }: Graph, loop: readonly Step[]): number[] {
+  const steps = loop.filter(({ branch }) => volts[branch]);
+  const ways = new Set(steps.map(({ branch, along }) => (volts[branch] ?? 0) > 0 === along));
+  const limits = loop.some(({ branch }) => ohms[branch] && components[branch]?.kind !== 'supply');
   return ways.size > 1 || limits ? [] : steps.map(({ branch }) => branch);
 }
 
+/** The e.m.f. round a loop. */
+function emfOf({ emfs }: Graph, loop: readonly Step[]): Fraction {
+  return loop.reduce((sum, { branch, along }) => {
+    const emf = emfs[branch] ?? 0;
+    return along ? sum.add(emf) : sum.sub(emf);
+  }, new Fraction(0));
+}
+
 /** Loops that share a branch become one list of branches. */
-function merge(loops: readonly (readonly Branch[])[]): Branch[][] {
-  const groups: Branch[][] = [];
+function merge(loops: readonly (readonly number[])[]): number[][] {
+  const groups: number[][] = [];
   for (const loop of loops) {
     const group = groups.find((own) => loop.some((branch) => own.includes(branch)));
     if (group) group.push(...loop.filter((branch) => !group.includes(branch)));
@@ -53,29 +60,29 @@ function merge(loops: readonly (readonly Branch[])[]): Branch[][] {
  * since that is so for whatever small resistances the real branches have.
  */
 export function faultsOf(graph: Graph): Fault[] {
-  if (graph.slack.length === 0) return [];
-  const loops = graph.slack.map(loopOf);
+  const { components, slack, volts } = graph;
+  if (slack.length === 0) return [];
+  const loops = slack.map((chord) => loopOf(graph, chord));
   const faults = loops.flatMap((loop): Fault[] => {
-    const emf = loop.reduce(
-      (sum, { branch, along }) => (along ? sum + branch.volts : sum - branch.volts),
-      0n,
-    );
-    if (!emf) return [];
+    if (!emfOf(graph, loop).n) return [];
     const branches = loop.map(({ branch }) => branch);
-    const ids = idsOf(branches);
-    const short = shorted(loop);
-    const supplies = idsOf(driving(loop).map(({ branch }) => branch));
+    const ids = idsOf(graph, branches);
+    const short = shorted(graph, loop);
+    const supplies = idsOf(
+      graph,
+      branches.filter((branch) => volts[branch]),
+    );
     if (short.length === 0) return [{ code: 'supplies in contradiction', data: { supplies }, ids }];
-    const path = branches.filter((branch) => !short.includes(branch)).map(({ component }) => component.id);
+    const path = branches.flatMap((branch) => (short.includes(branch) ? [] : [components[branch]?.id ?? '']));
     return [{ code: 'short circuit', data: { supplies, path }, ids }];
   });
   if (faults.length > 0) return faults;
-  const flow = exactFlow(graph, (current) => current !== 0n);
+  const flow = exactFlow(graph, (current) => Boolean(current));
   const shared = loops
     .map((loop) => loop.map(({ branch }) => branch))
     .filter((loop) => loop.some((branch) => flow.current(branch)));
   return merge(shared).map((branches) => {
-    const ids = idsOf(branches);
+    const ids = idsOf(graph, branches);
     return { code: 'share undetermined', data: { ids }, ids };
   });
 }

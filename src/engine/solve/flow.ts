@@ -1,9 +1,7 @@
-import type { Branch, Node } from './graph.ts';
-
-/** The currents of a circuit that has an answer. */
+/** The currents of a circuit that has an answer. Branches and nodes by their numbers in the graph. */
 export interface Flow<N> {
   /** Amperes, from tail to head. */
-  current(branch: Branch): N;
+  current(branch: number): N;
   /** Potential of `p` less that of `q`, two nodes of one piece, in volts. */
-  between(p: Node, q: Node): N;
+  between(p: number, q: number): N;
 }

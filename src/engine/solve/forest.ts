@@ -1,10 +1,40 @@
-import type { Branch, Graph, Node } from './graph.ts';
+/**
+ * A spanning forest of the smallest resistances. A branch outside the forest, a chord, closes one loop through the forest; the
+ * currents of the chords that have resistance are the unknowns.
+ */
+export interface Forest {
+  /** Every node, each after the node above it; the node of 0 V is the first. */
+  readonly order: readonly number[];
+  /** Of each node the branch of the forest towards its root; −1 at a root. */
+  readonly up: readonly number[];
+  /** Of each node the branches of the forest between it and its root. */
+  readonly depths: readonly number[];
+  /** Of each node the root of its piece, of all that conductors join to it. */
+  readonly roots: readonly number[];
+  /** Chord k closes the loop of row k. */
+  readonly chords: readonly number[];
+  /** Chords that close a loop without any resistance. */
+  readonly slack: readonly number[];
+  /** Of each branch the loops through it: k for row k where that runs from tail to head, ~k where it runs against it. */
+  readonly loops: readonly (readonly number[])[];
+}
 
-/** The node that stands for all the nodes that conductors join to this one (union–find, paths halved). */
-export function pieceOf(node: Node): Node {
-  let at = node;
-  while (at.piece) at = at.piece = at.piece.piece ?? at.piece;
-  return at;
+/** Branches between numbered nodes. */
+export interface Ends {
+  /** The number of each node. */
+  readonly nodes: ReadonlyMap<string, number>;
+  /** A current is positive from tail to head: inside a supply that is from the negative to the positive terminal. */
+  readonly tails: readonly number[];
+  readonly heads: readonly number[];
+}
+
+/** The node at the other end of a branch. */
+export function across(
+  { tails, heads }: Pick<Ends, 'tails' | 'heads'>,
+  branch: number,
+  node: number,
+): number {
+  return (tails[branch] ?? 0) + (heads[branch] ?? 0) - node;
 }
 
 /**
@@ -12,62 +42,109 @@ export function pieceOf(node: Node): Node {
  * meet: one onwards from its head, one back from its tail. `along` says whether the loop runs from a branch's tail to its head.
  */
 export function goRound(
-  chord: Branch,
-  visit: (branch: Branch, along: boolean, isOnwards: boolean) => void,
+  graph: Pick<Ends & Forest, 'tails' | 'heads' | 'up' | 'depths'>,
+  chord: number,
+  visit: (branch: number, along: boolean, isOnwards: boolean) => void,
 ): void {
+  const { tails, heads, up, depths } = graph;
   visit(chord, true, true);
-  let { head, tail } = chord;
+  let [head, tail] = [heads[chord] ?? 0, tails[chord] ?? 0];
   while (head !== tail) {
-    const isOnwards = head.depth > tail.depth;
-    const { up } = isOnwards ? head : tail;
-    if (!up) return;
-    visit(up.branch, (isOnwards ? up.branch.head : up.branch.tail) === up.node, isOnwards);
-    if (isOnwards) head = up.node;
-    else tail = up.node;
+    const isOnwards = (depths[head] ?? 0) > (depths[tail] ?? 0);
+    const branch = up[isOnwards ? head : tail] ?? 0;
+    visit(branch, isOnwards ? tails[branch] === head : heads[branch] === tail, isOnwards);
+    if (isOnwards) head = across(graph, branch, head);
+    else tail = across(graph, branch, tail);
   }
 }
 
-/**
- * Grows the spanning forest of the smallest resistances (Kruskal 1956), the piece of `ground` first, and finds the loops. With the
- * smallest resistances in the forest no loop's own resistance is lost beside what it shares with others, whatever the spread.
- */
-export function grow(
-  branches: readonly Branch[],
-  ground: Node | undefined,
-  all: Iterable<Node>,
-): Pick<Graph, 'nodes' | 'chords' | 'slack'> {
-  const chords: Branch[] = [];
-  const slack: Branch[] = [];
-  const nodes: Node[] = [];
-  for (const branch of branches.slice().sort((a, b) => a.rank - b.rank)) {
-    const tail = pieceOf(branch.tail);
-    const head = pieceOf(branch.head);
-    if (tail !== head) {
-      tail.piece = head;
-      branch.tail.twigs.push(branch);
-      branch.head.twigs.push(branch);
-    } else (branch.ohms ? chords : slack).push(branch);
+/** Numbers below n, the least first by their ranks (D. L. Shell 1959); those of infinite rank are left out. */
+function sorted(ranks: readonly number[]): number[] {
+  const list: number[] = [];
+  for (let at = 0; at < ranks.length; at++) if (ranks[at] !== Infinity) list.push(at);
+  let gap = 1;
+  while (gap < list.length / 9) gap = 3 * gap + 1;
+  for (; gap >= 1; gap = (gap - 1) / 3) {
+    for (let next = gap; next < list.length; next++) {
+      const own = list[next] ?? 0;
+      const rank = ranks[own] ?? 0;
+      let at = next;
+      for (; at >= gap; at -= gap) {
+        const before = list[at - gap] ?? 0;
+        if ((ranks[before] ?? 0) <= rank) break;
+        list[at] = before;
+      }
+      list[at] = own;
+    }
   }
-  const place = (node: Node): void => {
-    if (node.place < 0) node.place = nodes.push(node) - 1;
+  return list;
+}
+
+/**
+ * Grows the spanning forest of the least ranks (Kruskal 1956), the piece of `ground` first, and finds the loops. With the smallest
+ * resistances in the forest no loop's own resistance is lost beside what it shares with others, whatever the spread.
+ */
+export function grow({ nodes, tails, heads }: Ends, ranks: readonly number[], ground: number): Forest {
+  const count = nodes.size;
+  const [up, depths, roots, pieces]: [number[], number[], number[], number[]] = [[], [], [], []];
+  /** Of each node the last branch of the forest that came to it, and of each end of a branch the one before: lists without objects. */
+  const [last, before]: [number[], number[]] = [[], []];
+  for (let node = 0; node < count; node++) {
+    up.push(-1);
+    depths.push(-1);
+    roots.push(node);
+    pieces.push(node);
+    last.push(-1);
+  }
+  const loops: number[][] = [];
+  while (loops.length < tails.length) {
+    before.push(-1, -1);
+    loops.push([]);
+  }
+  const pieceOf = (node: number): number => {
+    let at = node;
+    for (let next = pieces[at] ?? at; next !== at; next = pieces[at] ?? at) {
+      pieces[at] = pieces[next] ?? next;
+      at = next;
+    }
+    return at;
   };
-  const plant = (root: Node): void => {
-    let next = nodes.length;
-    place(root);
-    for (let node = nodes[next]; node; node = nodes[++next]) {
-      for (const branch of node.twigs) {
-        const child = branch.tail === node ? branch.head : branch.tail;
-        if (child.place >= 0) continue;
-        child.up = { branch, node };
-        child.depth = node.depth + 1;
-        place(child);
+  const [chords, slack, order]: [number[], number[], number[]] = [[], [], []];
+  for (const branch of sorted(ranks)) {
+    const tail = tails[branch] ?? 0;
+    const head = heads[branch] ?? 0;
+    const piece = pieceOf(tail);
+    const other = pieceOf(head);
+    if (piece !== other) {
+      pieces[piece] = other;
+      before[2 * branch] = last[tail] ?? -1;
+      last[tail] = 2 * branch;
+      before[2 * branch + 1] = last[head] ?? -1;
+      last[head] = 2 * branch + 1;
+    } else ((ranks[branch] ?? 0) > 0 ? chords : slack).push(branch);
+  }
+  for (let start = -1; start < count; start++) {
+    const root = start < 0 ? ground : start;
+    if ((depths[root] ?? 0) >= 0) continue;
+    depths[root] = 0;
+    let next = order.push(root) - 1;
+    for (let node = order[next]; node !== undefined; node = order[++next]) {
+      roots[node] = root;
+      for (let end = last[node] ?? -1; end >= 0; end = before[end] ?? -1) {
+        const branch = end >> 1;
+        if (branch === up[node]) continue;
+        const child = (end & 1 ? tails : heads)[branch] ?? 0;
+        up[child] = branch;
+        depths[child] = (depths[node] ?? 0) + 1;
+        order.push(child);
       }
     }
-  };
-  if (ground) plant(ground);
-  for (const node of all) plant(node);
-  chords.forEach((chord, row) => {
-    goRound(chord, ({ loops }, along) => loops.push({ row, along }));
-  });
-  return { nodes, chords, slack };
+  }
+  const forest = { order, up, depths, roots, chords, slack, loops };
+  for (let row = 0; row < chords.length; row++) {
+    goRound({ tails, heads, up, depths }, chords[row] ?? 0, (branch, along) =>
+      loops[branch]?.push(along ? row : ~row),
+    );
+  }
+  return forest;
 }

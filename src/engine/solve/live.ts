@@ -1,92 +1,96 @@
+import { equations } from './equations.ts';
 import type { Flow } from './flow.ts';
+import { across } from './forest.ts';
 import type { Graph } from './graph.ts';
 import { factorise, substitute } from './ldl.ts';
 import { Twofold } from './twofold.ts';
+import { wholeFlow } from './whole.ts';
 
-/** The matrix of the loop equations, upper triangle; what it holds matters within one call only. */
-let matrix = new Float64Array(1024);
+/** Scratch: what it holds matters within one solution only. */
+let factors = new Float64Array(1024);
 
 /** What is less than this share of the largest current or e.m.f. is a zero that rounding has hidden. */
 const nothing = 2 ** -80;
 
-/** Writes the matrix of the loop equations, and gives the e.m.f. round each loop. */
-function equations({ branches, chords }: Graph): Twofold[] {
-  const { length } = chords;
-  if (matrix.length < length ** 2) matrix = new Float64Array(length ** 2);
-  else matrix.fill(0, 0, length ** 2);
-  const emfs = chords.map(() => new Twofold());
-  for (const { loops, resistance, volts } of branches) {
-    for (const { row, along } of loops) {
-      if (volts) emfs[row]?.add(Number(along ? volts : -volts));
-      for (const other of loops) {
-        const at = row * length + other.row;
-        if (other.row >= row)
-          matrix[at] = (matrix[at] ?? 0) + (along === other.along ? resistance : -resistance);
-      }
-    }
-  }
-  return emfs;
-}
-
-/** The potential of each node. */
-function potentials({ nodes }: Graph, currents: readonly Twofold[]): Twofold[] {
-  const found: Twofold[] = [];
-  for (const { up } of nodes) {
-    const potential = new Twofold();
-    found.push(potential);
-    const below = up && found[up.node.place];
-    const current = up && currents[up.branch.place];
-    if (!below || !current) continue;
-    const sign = up.branch.tail === up.node ? 1 : -1;
-    potential.add(below.high, below.low);
-    potential.addProduct(-sign * up.branch.resistance, current);
-    potential.add(sign * Number(up.branch.volts));
-  }
-  return found;
-}
-
 /**
  * Solves the loop equations in floating-point numbers: L·D·Lᵀ, then once more for what is left of the e.m.f.s, which is kept to
- * twice the precision (iterative refinement: J. H. Wilkinson, "Rounding Errors in Algebraic Processes", 1963; from memory).
+ * twice the precision (iterative refinement: J. H. Wilkinson, "Rounding Errors in Algebraic Processes", 1963; from memory). The unknowns,
+ * and what is to be added to them.
  */
-export function liveFlow(graph: Graph): Flow<number> {
-  const { branches, chords, supplies } = graph;
-  const [ohm, volt] = [Number(graph.ohm), Number(graph.volt)];
-  const left = equations(graph);
-  const currents = branches.map(() => new Twofold());
-  factorise(matrix, chords.length);
-  for (let round = 0; round < 2; round++) {
-    const found = left.map(({ high, low }) => high + low);
-    substitute(matrix, found);
-    for (const { loops, resistance, place } of branches) {
-      if (loops.length === 0) continue;
-      const more = new Twofold();
-      for (const { row, along } of loops) more.add(along ? (found[row] ?? 0) : -(found[row] ?? 0));
-      currents[place]?.add(more.high, more.low);
-      if (round > 0 || resistance === 0) continue;
-      const drop = new Twofold();
-      drop.addProduct(-resistance, more);
-      for (const { row, along } of loops)
-        left[row]?.add(along ? drop.high : -drop.high, along ? drop.low : -drop.low);
-    }
+function refined(graph: Graph): readonly [number[], number[]] {
+  const n = graph.chords.length;
+  const width = n + 1;
+  const matrix = equations(graph);
+  if (factors.length < n * n) factors = new Float64Array(n * n);
+  const found: number[] = [];
+  for (let row = 0; row < n; row++) {
+    for (let column = row; column < n; column++)
+      factors[row * n + column] = matrix[row * width + column] ?? 0;
+    found.push(matrix[row * width + n] ?? 0);
   }
-  let noCurrent = 0;
-  let noVolts = 0;
-  for (const { high } of currents) noCurrent = Math.max(noCurrent, nothing * Math.abs(high));
-  for (const { volts } of supplies) noVolts = Math.max(noVolts, nothing * Math.abs(Number(volts)));
+  factorise(factors, n);
+  substitute(factors, found);
+  const more = found.map((_, row) => {
+    const left = new Twofold();
+    left.add(matrix[row * width + n] ?? 0);
+    for (let column = 0; column < n; column++) {
+      const entry = matrix[row * width + column] ?? 0;
+      if (entry) left.addProduct(-entry, found[column] ?? 0);
+    }
+    return left.high + left.low;
+  });
+  substitute(factors, more);
+  return [found, more];
+}
+
+/** The currents of circuits of any size, in floating-point numbers. */
+function floatFlow(graph: Graph): Flow<number> {
+  const { order, up, heads, supplies, loops, ohms, volts } = graph;
+  const [ohm, volt] = [graph.ohm || 1, graph.volt || 1];
+  const [found, more] = refined(graph);
+  const currentIn = (branch: number): Twofold => {
+    const current = new Twofold();
+    for (const loop of loops[branch] ?? []) {
+      if (loop < 0) current.add(-(found[~loop] ?? 0), -(more[~loop] ?? 0));
+      else current.add(found[loop] ?? 0, more[loop] ?? 0);
+    }
+    return current;
+  };
+  const potentials = (): Twofold[] => {
+    const known = order.map(() => new Twofold());
+    for (const node of order) {
+      const branch = up[node] ?? -1;
+      const potential = known[node];
+      const below = branch < 0 ? undefined : known[across(graph, branch, node)];
+      if (!potential || !below) continue;
+      const { high, low } = currentIn(branch);
+      const sign = heads[branch] === node ? 1 : -1;
+      potential.add(below.high, below.low);
+      potential.addProduct(-sign * (ohms[branch] ?? 0), high, low);
+      potential.add(sign * (volts[branch] ?? 0));
+    }
+    return known;
+  };
+  let [largest, emf] = [0, 0];
+  for (const current of found) largest = Math.max(largest, Math.abs(current));
+  for (const supply of supplies) emf = Math.max(emf, Math.abs(volts[supply] ?? 0));
   let known: Twofold[] | undefined;
   return {
-    current({ place }) {
-      const { high = 0, low = 0 } = currents[place] ?? {};
-      return Math.abs(high + low) > noCurrent ? ((high + low) * ohm) / volt : 0;
+    current(branch) {
+      const { high, low } = currentIn(branch);
+      return Math.abs(high + low) > nothing * largest ? ((high + low) * ohm) / volt : 0;
     },
     between(p, q) {
-      known ??= potentials(graph, currents);
-      const a = known[p.place];
-      const b = known[q.place];
+      known ??= potentials();
+      const [a, b] = [known[p], known[q]];
       if (!a || !b) return 0;
       const difference = a.high - b.high + (a.low - b.low);
-      return Math.abs(difference) > noVolts ? difference / volt : 0;
+      return Math.abs(difference) > nothing * emf ? difference / volt : 0;
     },
   };
+}
+
+/** Solves in floating-point numbers: exactly while the circuit is small, each reading then rounded. */
+export function liveFlow(graph: Graph): Flow<number> {
+  return wholeFlow(graph, (numerator, denominator) => numerator / denominator) ?? floatFlow(graph);
 }

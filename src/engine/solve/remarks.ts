@@ -1,30 +1,32 @@
-import type { Circuit } from '../circuit/index.ts';
 import { idsOf } from './faults.ts';
-import { pieceOf } from './forest.ts';
-import type { Graph, Node } from './graph.ts';
+import { across } from './forest.ts';
+import type { Graph } from './graph.ts';
 import type { Remark } from './solution.ts';
 
 /** The (open) switches between parts that nothing but supplies join: with one of them on every path, closing it may close one. */
-function breaks({ components }: Circuit, { nodes, byName }: Graph): string[] {
-  const parts = new Map<Node | undefined, Node | undefined>();
-  for (const node of nodes) {
-    const { up } = node;
-    parts.set(node, up && up.branch.component.kind !== 'supply' ? parts.get(up.node) : node);
+function breaks(graph: Graph): string[] {
+  const { components, order, up, tails, heads } = graph;
+  const parts: number[] = [];
+  for (const node of order) {
+    const branch = up[node] ?? -1;
+    const isJoined = branch >= 0 && components[branch]?.kind !== 'supply';
+    parts[node] = isJoined ? (parts[across(graph, branch, node)] ?? 0) : node;
   }
-  const partOf = (node: string): Node | undefined => parts.get(byName.get(node));
-  return components.flatMap((part) =>
-    part.kind === 'switch' && partOf(part.from) !== partOf(part.to) ? [part.id] : [],
+  return components.flatMap(({ id, kind }, place) =>
+    kind === 'switch' && parts[tails[place] ?? 0] !== parts[heads[place] ?? 0] ? [id] : [],
   );
 }
 
 /** What is worth knowing of a circuit that has an answer. */
-export function remarksOf(circuit: Circuit, graph: Graph): Remark[] {
-  const { branches, supplies } = graph;
-  if (supplies.every(({ loops }) => loops.length === 0)) {
-    const switches = breaks(circuit, graph);
+export function remarksOf(graph: Graph): Remark[] {
+  const { components, ohms, tails, roots, loops, supplies } = graph;
+  if (supplies.every((supply) => loops[supply]?.length === 0)) {
+    const switches = breaks(graph);
     return [{ code: 'open loop', data: { switches }, ids: switches }];
   }
-  const driven = supplies.map(({ tail }) => pieceOf(tail));
-  const ids = idsOf(branches.filter(({ tail }) => !driven.includes(pieceOf(tail))));
+  const pieceOf = (branch: number): number | undefined => roots[tails[branch] ?? 0];
+  const driven = supplies.map(pieceOf);
+  const isCut = (branch: number): boolean => ohms[branch] !== Infinity && !driven.includes(pieceOf(branch));
+  const ids = idsOf(graph, [...components.keys()].filter(isCut));
   return ids.length > 0 ? [{ code: 'cut off', data: { ids }, ids }] : [];
 }

@@ -31,6 +31,7 @@ function answer<N extends number | Fraction>(
 }
 
 const live: Arithmetic<number> = {
+  zero: 0,
   of: ({ s, n, d }) => (Number(s) * Number(n)) / Number(d),
   sum: (a, b) => a + b,
   // Adding 0 makes 0 of −0.
@@ -40,6 +41,7 @@ const live: Arithmetic<number> = {
 };
 
 const exact: Arithmetic<Fraction> = {
+  zero: new Fraction(0),
   of: (value) => value,
   sum: (a, b) => a.add(b),
   product: (a, b) => a.mul(b),
@@ -47,7 +49,7 @@ const exact: Arithmetic<Fraction> = {
   solve: solveExact,
 };
 
-const fraction = (n: bigint, d: bigint): Fraction => new Fraction(n, d);
+const fraction = (n: bigint | number, d: bigint | number): Fraction => new Fraction(n, d);
 
 /** Solves a circuit in floating-point numbers, each reading right to a rounding or two of the largest of its kind. */
 export function solve(circuit: Circuit): Solution {

@@ -16,8 +16,8 @@ export class Twofold {
     this.high = sum;
   }
 
-  /** Adds a number times a sum, with what rounding loses of it. */
-  addProduct(a: number, { high: b, low }: Twofold): void {
+  /** Adds a number times one that may have a low part, with what rounding loses of it. */
+  addProduct(a: number, b: number, low = 0): void {
     const product = a * b;
     const aHigh = splitter * a - (splitter * a - a);
     const bHigh = splitter * b - (splitter * b - b);

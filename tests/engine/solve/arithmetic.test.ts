@@ -88,9 +88,7 @@ describe('a sum of twice the precision', () => {
         let exact = new Fraction(0);
         let largest = 0;
         for (const [a, b] of terms) {
-          const factor = new Twofold();
-          factor.add(b);
-          sum.addProduct(a, factor);
+          sum.addProduct(a, b);
           sum.add(b);
           exact = exact.add(exactly(a).mul(exactly(b))).add(exactly(b));
           largest = Math.max(largest, Math.abs(a * b), Math.abs(b));

@@ -1,0 +1,90 @@
+import { equations } from './equations.ts';
+import type { Flow } from './flow.ts';
+import { across } from './forest.ts';
+import type { Graph } from './graph.ts';
+
+/** Sums of as many as `most` whole numbers below the limit are exact in floating-point numbers. */
+const limit = 2 ** 50;
+const most = 8;
+
+/**
+ * Solves symmetric equations in whole numbers by Bareiss's method (see `solveWhole`) with floating-point numbers. The matrix has n rows
+ * with the right-hand side at the end of each, where the unknowns times the determinant come to stand. Returns the determinant, or
+ * NaN if a number on the way was too large to be exact.
+ */
+export function solveSmall(matrix: Float64Array, n: number): number {
+  const width = n + 1;
+  let scale = 1;
+  let largest = 0;
+  for (let k = 0; k < n; k++) {
+    const top = k * width;
+    const pivot = matrix[top + k] ?? 1;
+    for (let i = k + 1; i < n; i++) {
+      const factor = matrix[top + i] ?? 0;
+      for (let j = i; j <= n; j++) {
+        const one = (matrix[i * width + j] ?? 0) * pivot;
+        const other = factor * (matrix[top + j] ?? 0);
+        largest = Math.max(largest, Math.abs(one), Math.abs(other));
+        matrix[i * width + j] = (one - other) / scale;
+      }
+    }
+    scale = pivot;
+  }
+  for (let k = n - 1; k >= 0; k--) {
+    const top = k * width;
+    let sum = (matrix[top + n] ?? 0) * scale;
+    largest = Math.max(largest, Math.abs(sum));
+    for (let i = k + 1; i < n; i++) {
+      const product = (matrix[top + i] ?? 0) * (matrix[i * width + n] ?? 0);
+      largest = Math.max(largest, Math.abs(product));
+      sum -= product;
+    }
+    matrix[top + n] = sum / (matrix[top + k] ?? 1);
+  }
+  return largest < limit ? scale : NaN;
+}
+
+/** The potential of each node above its root's, times the determinant. */
+function potentials(graph: Graph, currents: (branch: number) => number, whole: number): number[] {
+  const { order, up, heads, ohms, volts } = graph;
+  const found = up.map(() => 0);
+  for (const node of order) {
+    const branch = up[node] ?? -1;
+    if (branch < 0) continue;
+    const rise = (volts[branch] ?? 0) * whole - (ohms[branch] ?? 0) * currents(branch);
+    found[node] = (found[across(graph, branch, node)] ?? 0) + (heads[branch] === node ? rise : -rise);
+  }
+  return found;
+}
+
+/**
+ * Solves small loop equations exactly: currents and potentials are whole numbers with one common denominator. `make` says what becomes
+ * of a numerator and its denominator, once it is asked for. Undefined where a number on the way is too large to be exact.
+ */
+export function wholeFlow<N>(
+  graph: Graph,
+  make: (numerator: number, denominator: number) => N,
+): Flow<N> | undefined {
+  const { chords, loops, supplies, volts, ohm, volt } = graph;
+  const n = chords.length;
+  if (n > most) return undefined;
+  const matrix = equations(graph);
+  const whole = solveSmall(matrix, n);
+  const found = chords.map((_, row) => matrix[row * (n + 1) + n] ?? 0);
+  let emf = volt;
+  for (const supply of supplies) emf += Math.abs(volts[supply] ?? 0);
+  if (!(emf * whole * ohm < limit)) return undefined;
+  const current = (branch: number): number => {
+    let sum = 0;
+    for (const loop of loops[branch] ?? []) sum += loop < 0 ? -(found[~loop] ?? 0) : (found[loop] ?? 0);
+    return sum;
+  };
+  let known: number[] | undefined;
+  return {
+    current: (branch) => make(current(branch) * ohm, whole * volt),
+    between(p, q) {
+      known ??= potentials(graph, current, whole);
+      return make((known[p] ?? 0) - (known[q] ?? 0), whole * volt);
+    },
+  };
+}
