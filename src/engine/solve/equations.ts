@@ -1,25 +1,46 @@
 import type { Graph } from './graph.ts';
 
+/**
+ * Says what the equations of the loops are made of, one equation for each chord: a branch stands in a row and a column, with its
+ * resistance, or in the last column, the right-hand side, with its e.m.f.; minus where not `plus`.
+ */
+export function equations(
+  { chords, loops }: Graph,
+  add: (row: number, column: number, branch: number, plus: boolean) => void,
+): void {
+  for (let branch = 0; branch < loops.length; branch++) {
+    const own = loops[branch] ?? [];
+    for (const loop of own) {
+      const row = loop < 0 ? ~loop : loop;
+      add(row, chords.length, branch, loop >= 0);
+      for (const other of own) add(row, other < 0 ? ~other : other, branch, loop < 0 === other < 0);
+    }
+  }
+}
+
+/** The sum of the loop currents in each branch. */
+export function inBranches<N>(
+  { loops }: Graph,
+  none: N,
+  add: (sum: N, row: number, along: boolean) => N,
+): N[] {
+  return loops.map((own) => own.reduce<N>((sum, loop) => add(sum, loop < 0 ? ~loop : loop, loop >= 0), none));
+}
+
 /** Scratch: what it holds matters within one solution only. */
 let matrix = new Float64Array(1024);
 
-/** The equations of the loops, one for each chord: rows of the symmetric matrix with the e.m.f. round the loop at the end. */
-export function equations({ ohms, volts, chords, loops }: Graph): Float64Array {
-  const width = chords.length + 1;
-  if (matrix.length < width ** 2) matrix = new Float64Array(width ** 2);
-  else matrix.fill(0, 0, width ** 2);
-  for (let branch = 0; branch < ohms.length; branch++) {
-    const own = loops[branch] ?? [];
-    const [resistance, emf] = [ohms[branch] ?? 0, volts[branch] ?? 0];
-    for (const loop of own) {
-      const row = width * (loop < 0 ? ~loop : loop);
-      const end = row + width - 1;
-      matrix[end] = (matrix[end] ?? 0) + (loop < 0 ? -emf : emf);
-      for (const other of own) {
-        const at = row + (other < 0 ? ~other : other);
-        matrix[at] = (matrix[at] ?? 0) + (loop < 0 === other < 0 ? resistance : -resistance);
-      }
-    }
-  }
+/** The equations in floating-point numbers: rows of the symmetric matrix with the e.m.f. round the loop at the end. */
+export function numbers(graph: Graph): Float64Array {
+  const { ohms, volts, chords } = graph;
+  const n = chords.length;
+  const size = n * (n + 1);
+  if (matrix.length < size) matrix = new Float64Array(size);
+  else matrix.fill(0, 0, size);
+  equations(graph, (row, column, branch, plus) => {
+    const at = row * (n + 1) + column;
+    const value = (column < n ? ohms : volts)[branch] ?? 0;
+    matrix[at] = (matrix[at] ?? 0) + (plus ? value : -value);
+  });
   return matrix;
 }

@@ -58,6 +58,22 @@ export function goRound(
   }
 }
 
+/** Goes up the forest: what stands at each node, from what stands at the node below; `isUp` where the branch's head is the upper one. */
+export function climb<N>(
+  graph: Ends & Forest,
+  root: N,
+  step: (below: N, branch: number, isUp: boolean) => N,
+): N[] {
+  const { order, up, heads } = graph;
+  const found = order.map(() => root);
+  for (const node of order) {
+    const branch = up[node] ?? -1;
+    const below = branch < 0 ? undefined : found[across(graph, branch, node)];
+    if (below !== undefined) found[node] = step(below, branch, heads[branch] === node);
+  }
+  return found;
+}
+
 /** Numbers below n, the least first by their ranks (D. L. Shell 1959); those of infinite rank are left out. */
 function sorted(ranks: readonly number[]): number[] {
   const list: number[] = [];

@@ -65,26 +65,35 @@ export function endsOf(circuit: Circuit, id: string): Ends {
   };
 }
 
-/** A quantity on its line. */
-export interface Line {
-  readonly place: number;
-  readonly shorted: number;
-  readonly open: number;
-  readonly fall: number;
+/** Quantities on their lines, and the place of each. */
+export interface Lines {
+  readonly places: Int32Array;
+  readonly shorted: Float64Array;
+  readonly open: Float64Array;
+  /** From the open end to the shorted one. */
+  readonly falls: Float64Array;
 }
 
 /** The lines of quantities, each with its place among the names; those that have no value have no line. */
-export function linesOf(ends: Ends, names: readonly string[]): readonly Line[] {
-  return names.flatMap((name, place) => {
-    const [shorted, open] = [ends.shorted.quantity(name), ends.open.quantity(name)];
-    return shorted === undefined || open === undefined
-      ? []
-      : [{ place, shorted, open, fall: shorted - open }];
+export function linesOf(ends: Ends, names: readonly string[]): Lines {
+  const [places, shorted, open]: [number[], number[], number[]] = [[], [], []];
+  names.forEach((name, place) => {
+    const [one, other] = [ends.shorted.quantity(name), ends.open.quantity(name)];
+    if (one === undefined || other === undefined) return;
+    places.push(place);
+    shorted.push(one);
+    open.push(other);
   });
+  return {
+    places: new Int32Array(places),
+    shorted: new Float64Array(shorted),
+    open: new Float64Array(open),
+    falls: new Float64Array(shorted.map((value, k) => value - (open[k] ?? 0))),
+  };
 }
 
 /** Writes the quantities for a share, each in its place, along the line from the nearer end. */
-export function follow(lines: readonly Line[], share: number, out: Float64Array): void {
-  if (share > 0) for (const { place, open, fall } of lines) out[place] = open + share * fall;
-  else for (const { place, shorted, fall } of lines) out[place] = shorted + share * fall;
+export function follow({ places, shorted, open, falls }: Lines, share: number, out: Float64Array): void {
+  const near = share > 0 ? open : shorted;
+  for (let k = 0; k < places.length; k++) out[places[k] ?? 0] = (near[k] ?? 0) + share * (falls[k] ?? 0);
 }

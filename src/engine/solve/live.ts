@@ -1,6 +1,6 @@
-import { equations } from './equations.ts';
+import { numbers } from './equations.ts';
 import type { Flow } from './flow.ts';
-import { across } from './forest.ts';
+import { climb } from './forest.ts';
 import type { Graph } from './graph.ts';
 import { factorise, substitute } from './ldl.ts';
 import { Twofold } from './twofold.ts';
@@ -20,7 +20,7 @@ const nothing = 2 ** -80;
 function refined(graph: Graph): readonly [number[], number[]] {
   const n = graph.chords.length;
   const width = n + 1;
-  const matrix = equations(graph);
+  const matrix = numbers(graph);
   if (factors.length < n * n) factors = new Float64Array(n * n);
   const found: number[] = [];
   for (let row = 0; row < n; row++) {
@@ -45,44 +45,37 @@ function refined(graph: Graph): readonly [number[], number[]] {
 
 /** The currents of circuits of any size, in floating-point numbers. */
 function floatFlow(graph: Graph): Flow<number> {
-  const { order, up, heads, supplies, loops, ohms, volts } = graph;
+  const { supplies, ohms, volts } = graph;
   const [ohm, volt] = [graph.ohm || 1, graph.volt || 1];
   const [found, more] = refined(graph);
-  const currentIn = (branch: number): Twofold => {
+  const currents = graph.loops.map((own) => {
     const current = new Twofold();
-    for (const loop of loops[branch] ?? []) {
+    for (const loop of own) {
       if (loop < 0) current.add(-(found[~loop] ?? 0), -(more[~loop] ?? 0));
       else current.add(found[loop] ?? 0, more[loop] ?? 0);
     }
     return current;
-  };
-  const potentials = (): Twofold[] => {
-    const known = order.map(() => new Twofold());
-    for (const node of order) {
-      const branch = up[node] ?? -1;
-      const potential = known[node];
-      const below = branch < 0 ? undefined : known[across(graph, branch, node)];
-      if (!potential || !below) continue;
-      const { high, low } = currentIn(branch);
-      const sign = heads[branch] === node ? 1 : -1;
-      potential.add(below.high, below.low);
-      potential.addProduct(-sign * (ohms[branch] ?? 0), high, low);
-      potential.add(sign * (volts[branch] ?? 0));
-    }
-    return known;
-  };
+  });
   let [largest, emf] = [0, 0];
   for (const current of found) largest = Math.max(largest, Math.abs(current));
   for (const supply of supplies) emf = Math.max(emf, Math.abs(volts[supply] ?? 0));
-  let known: Twofold[] | undefined;
+  let potentials: Twofold[] | undefined;
   return {
     current(branch) {
-      const { high, low } = currentIn(branch);
+      const { high = 0, low = 0 } = currents[branch] ?? {};
       return Math.abs(high + low) > nothing * largest ? ((high + low) * ohm) / volt : 0;
     },
     between(p, q) {
-      known ??= potentials();
-      const [a, b] = [known[p], known[q]];
+      potentials ??= climb(graph, new Twofold(), (below, branch, isUp) => {
+        const potential = new Twofold();
+        const { high = 0, low = 0 } = currents[branch] ?? {};
+        const sign = isUp ? 1 : -1;
+        potential.add(below.high, below.low);
+        potential.addProduct(-sign * (ohms[branch] ?? 0), high, low);
+        potential.add(sign * (volts[branch] ?? 0));
+        return potential;
+      });
+      const [a, b] = [potentials[p], potentials[q]];
       if (!a || !b) return 0;
       const difference = a.high - b.high + (a.low - b.low);
       return Math.abs(difference) > nothing * emf ? difference / volt : 0;

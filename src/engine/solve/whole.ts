@@ -1,6 +1,6 @@
-import { equations } from './equations.ts';
+import { inBranches, numbers } from './equations.ts';
 import type { Flow } from './flow.ts';
-import { across } from './forest.ts';
+import { climb } from './forest.ts';
 import type { Graph } from './graph.ts';
 
 /** Sums of as many as `most` whole numbers below the limit are exact in floating-point numbers. */
@@ -44,19 +44,6 @@ export function solveSmall(matrix: Float64Array, n: number): number {
   return largest < limit ? scale : NaN;
 }
 
-/** The potential of each node above its root's, times the determinant. */
-function potentials(graph: Graph, currents: (branch: number) => number, whole: number): number[] {
-  const { order, up, heads, ohms, volts } = graph;
-  const found = up.map(() => 0);
-  for (const node of order) {
-    const branch = up[node] ?? -1;
-    if (branch < 0) continue;
-    const rise = (volts[branch] ?? 0) * whole - (ohms[branch] ?? 0) * currents(branch);
-    found[node] = (found[across(graph, branch, node)] ?? 0) + (heads[branch] === node ? rise : -rise);
-  }
-  return found;
-}
-
 /**
  * Solves small loop equations exactly: currents and potentials are whole numbers with one common denominator. `make` says what becomes
  * of a numerator and its denominator, once it is asked for. Undefined where a number on the way is too large to be exact.
@@ -65,26 +52,27 @@ export function wholeFlow<N>(
   graph: Graph,
   make: (numerator: number, denominator: number) => N,
 ): Flow<N> | undefined {
-  const { chords, loops, supplies, volts, ohm, volt } = graph;
+  const { chords, supplies, ohms, volts, ohm, volt } = graph;
   const n = chords.length;
   if (n > most) return undefined;
-  const matrix = equations(graph);
+  const matrix = numbers(graph);
   const whole = solveSmall(matrix, n);
-  const found = chords.map((_, row) => matrix[row * (n + 1) + n] ?? 0);
   let emf = volt;
   for (const supply of supplies) emf += Math.abs(volts[supply] ?? 0);
   if (!(emf * whole * ohm < limit)) return undefined;
-  const current = (branch: number): number => {
-    let sum = 0;
-    for (const loop of loops[branch] ?? []) sum += loop < 0 ? -(found[~loop] ?? 0) : (found[loop] ?? 0);
-    return sum;
-  };
-  let known: number[] | undefined;
+  const found = chords.map((_, row) => matrix[row * (n + 1) + n] ?? 0);
+  const currents = inBranches(graph, 0, (sum, row, along) =>
+    along ? sum + (found[row] ?? 0) : sum - (found[row] ?? 0),
+  );
+  let potentials: number[] | undefined;
   return {
-    current: (branch) => make(current(branch) * ohm, whole * volt),
+    current: (branch) => make((currents[branch] ?? 0) * ohm, whole * volt),
     between(p, q) {
-      known ??= potentials(graph, current, whole);
-      return make((known[p] ?? 0) - (known[q] ?? 0), whole * volt);
+      potentials ??= climb(graph, 0, (below, branch, isUp) => {
+        const rise = (volts[branch] ?? 0) * whole - (ohms[branch] ?? 0) * (currents[branch] ?? 0);
+        return isUp ? below + rise : below - rise;
+      });
+      return make((potentials[p] ?? 0) - (potentials[q] ?? 0), whole * volt);
     },
   };
 }
