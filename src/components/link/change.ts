@@ -1,8 +1,8 @@
 import { writeQuantity, type Component } from '../../engine/index.ts';
 import type { ChangeDetail } from './events.ts';
 
-/** What an event says of a component that was set. */
-export function changeOf(board: string, component: Component): ChangeDetail {
+/** What an event says of a component that was set; `inside` asks for the internal resistance of a supply. */
+export function changeOf(board: string, component: Component, inside = false): ChangeDetail {
   const { id } = component;
   if (component.kind === 'switch') {
     const text = component.closed ? 'closed' : 'open';
@@ -10,7 +10,9 @@ export function changeOf(board: string, component: Component): ChangeDetail {
   }
   const [letter, quantity] =
     component.kind === 'supply'
-      ? ['E', component.emf]
+      ? inside
+        ? ['r', component.internalResistance]
+        : ['E', component.emf]
       : ['R', 'resistance' in component ? component.resistance : undefined];
   const text = quantity ? writeQuantity(quantity).text : '';
   return {

@@ -32,8 +32,12 @@ export interface ElementData {
   less: { readonly id: string };
   more: { readonly id: string };
   'cannot be turned': { readonly id: string };
-  /** Nothing says which of these resistors is meant; there may be none. */
-  'which resistor': { readonly ids: readonly string[] };
+  /** Nothing says which component of a kind is meant, or one of another kind was found ('' if none); there may be none. */
+  'which component': {
+    readonly found: string;
+    readonly kind: 'resistor' | 'supply' | 'switch';
+    readonly ids: readonly string[];
+  };
   /** A button of a board. */
   button: {
     readonly does: 'reset' | 'undo' | 'redo' | 'hold' | 'release' | 'reveal' | 'copy' | 'link' | 'text';

@@ -208,7 +208,13 @@ export const samples: { readonly [Code in keyof Catalogue]: readonly Catalogue[C
   less: [{ id: 'R1' }],
   more: [{ id: 'R1' }],
   'cannot be turned': [{ id: 'L1' }],
-  'which resistor': [{ ids: [] }, { ids: ['R1', 'R2'] }],
+  'which component': [
+    { found: '', kind: 'resistor', ids: [] },
+    { found: '', kind: 'resistor', ids: ['R1', 'R2'] },
+    { found: '', kind: 'switch', ids: [] },
+    { found: 'R1', kind: 'switch', ids: ['S1'] },
+    { found: 'R1', kind: 'supply', ids: [] },
+  ],
   button: [
     { does: 'reset' },
     { does: 'undo' },

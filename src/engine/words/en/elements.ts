@@ -72,10 +72,11 @@ export const elements: Sentences<ElementData> = {
   more: ({ id }) => `${id}: more`,
   'cannot be turned': ({ id }) =>
     `${id} has no range to be turned through; write one, such as ${id} [4..40] 12 Ω.`,
-  'which resistor': ({ ids }) =>
-    ids.length > 0
-      ? `Say which resistor is meant, by of="…": ${any(ids)}.`
-      : 'This circuit has no resistor with a range.',
+  'which component': ({ found, kind, ids }) =>
+    (found && `${found} is not a ${kind}. `) +
+    (ids.length > 0
+      ? `Say which ${kind} is meant, by of="…": ${any(ids)}.`
+      : `This circuit has no ${kind}${kind === 'resistor' ? ' with a range' : ''}.`),
   button: ({ does }) => buttons[does],
   copied: ({ done }) => (done ? 'Copied.' : 'This page may not copy by itself: copy the selected text.'),
   'address not read': () => 'The setting in the address of this page cannot be read, so it is left.',

@@ -1,6 +1,6 @@
 import { css, type CSSResult } from 'lit';
 
-/** How a resistor's controls look. */
+/** How a control looks. */
 export const styles: CSSResult = css`
   :host {
     display: inline-flex;
@@ -13,6 +13,9 @@ export const styles: CSSResult = css`
     contain: layout style;
     color: var(--ink);
     font-family: var(--font);
+  }
+  .dial {
+    display: contents;
   }
   [part='slider'] {
     flex: 1 1 9em;
