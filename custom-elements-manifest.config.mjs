@@ -38,7 +38,10 @@ const elementsAsShipped = {
   name: 'elements-as-shipped',
   packageLinkPhase({ customElementsManifest }) {
     const declarations = customElementsManifest.modules.flatMap((module) => module.declarations);
-    customElementsManifest.modules = declarations.filter(({ tagName }) => tagName).map(shipped);
+    customElementsManifest.modules = declarations
+      .filter(({ tagName }) => tagName)
+      .sort((a, b) => (a.tagName < b.tagName ? -1 : 1)) // files are found in any order
+      .map(shipped);
   },
 };
 
