@@ -93,7 +93,7 @@ export class RheoletMeter extends LitElement {
     const face = this.#face;
     const problem = this.#problem ? html`<p part="problem">${this.#problem}</p>` : nothing;
     if (!face) return html`${problem}`;
-    return html`<div part="meter" @pointerenter=${this.#shine} @pointerleave=${this.#shine}>
+    return html`<div part="meter" @mouseenter=${this.#shine} @mouseleave=${this.#shine}>
         <div
           role="img"
           tabindex="0"

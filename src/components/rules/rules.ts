@@ -88,8 +88,8 @@ export class RheoletRules extends LitElement {
     const { problem, obstacles, holding, refusals } = view;
     const rules = [...new Set(holding.map(({ rule }) => rule))];
     return html`<div
-      @pointerover=${this.#shine}
-      @pointerleave=${this.#shine}
+      @mouseover=${this.#shine}
+      @mouseleave=${this.#shine}
       @focusin=${this.#enter}
       @focusout=${this.#shine}
       @keydown=${this.#step}
