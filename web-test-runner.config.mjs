@@ -1,18 +1,23 @@
 import { esbuildPlugin } from '@web/dev-server-esbuild';
-import { chromeLauncher } from '@web/test-runner-chrome';
 import { a11ySnapshotPlugin } from '@web/test-runner-commands/plugins';
-import { chrome } from './tests/run/chrome.mjs';
+import { browsersPresent } from './tests/run/browsers.mjs';
 import { elementReporter } from './tests/run/element-reporter.mjs';
 import { emulateFeaturesPlugin } from './tests/run/emulate-features.mjs';
 import { freePort } from './tests/run/free-port.mjs';
 
+const groups = browsersPresent();
+const absent = ['Chromium', 'Firefox', 'WebKit'].filter(
+  (name) => !groups.some((group) => group.name === name),
+);
+
 export default {
-  files: 'tests/components/**/*.test.ts',
+  groups,
+  browsers: groups.flatMap(({ browsers }) => browsers),
   port: await freePort(),
   nodeResolve: true,
-  concurrency: 1, // a page that is not in front gets no animation frames
+  concurrency: 1,
+  concurrentBrowsers: 1,
   staticLogging: true,
-  browsers: [chromeLauncher({ launchOptions: { executablePath: chrome(), args: ['--no-sandbox'] } })],
   plugins: [
     esbuildPlugin({ ts: true, tsconfig: 'tsconfig.json', target: 'es2022' }),
     a11ySnapshotPlugin(),
@@ -20,5 +25,5 @@ export default {
   ],
   testFramework: { config: { forbidOnly: true, timeout: 10_000 } },
   filterBrowserLogs: ({ args }) => !/^Lit is in dev mode|meant to fail/.test(String(args[0])),
-  reporters: [elementReporter()],
+  reporters: [elementReporter(absent)],
 };

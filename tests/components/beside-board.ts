@@ -68,10 +68,16 @@ export class BesideBoard<E extends HTMLElement> {
     at.scrollIntoView({ block: 'center' });
     const { x, y, width, height } = at.getBoundingClientRect();
     await sendMouse({ type: 'move', position: [Math.round(x + width / 2), Math.round(y + height / 2)] });
+    await this.#seen();
   }
   /** Moves it away from everything. */
   async leave(): Promise<void> {
     await sendMouse({ type: 'move', position: [0, 0] });
+    await this.#seen();
+  }
+  /** A page may hear of the pointer a frame after it has moved. */
+  async #seen(): Promise<void> {
+    for (let frame = 0; frame < 2; frame += 1) await nextFrame();
   }
 }
 

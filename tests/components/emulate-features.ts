@@ -1,4 +1,5 @@
 import { executeServerCommand } from '@web/test-runner-commands';
+import { isChromium, needsChromium } from './chromium.ts';
 
 /** What a page may ask of a reader's settings; names as in Media Queries Level 5. */
 export interface Features {
@@ -8,8 +9,12 @@ export interface Features {
   readonly 'prefers-reduced-motion'?: 'reduce' | 'no-preference';
 }
 
-/** Sets the reader's settings, and with `print` the medium, of this test file's page; without arguments resets them. */
+/**
+ * Sets the reader's settings, and with `print` the medium, of this test file's page; without arguments resets them. A
+ * test that sets any is skipped outside Chromium.
+ */
 export async function emulateFeatures(features: Features = {}, media: 'print' | '' = ''): Promise<void> {
   const list = Object.entries(features).map(([name, value]) => ({ name, value: String(value) }));
-  await executeServerCommand<boolean, object>('emulate-features', { media, features: list });
+  if (list.length > 0 || media) needsChromium();
+  if (isChromium) await executeServerCommand<boolean, object>('emulate-features', { media, features: list });
 }

@@ -1,23 +1,10 @@
 import { execFileSync } from 'node:child_process';
-import { accessSync, constants } from 'node:fs';
-import { delimiter, join } from 'node:path';
-
-const names = ['google-chrome', 'google-chrome-stable', 'chromium', 'chromium-browser'];
-
-function isExecutable(path) {
-  try {
-    accessSync(path, constants.X_OK);
-    return true;
-  } catch {
-    return false;
-  }
-}
+import { isExecutable, onPath } from './executable.mjs';
 
 function find() {
   const named = process.env.CHROME_PATH;
   if (named) return isExecutable(named) ? named : undefined;
-  const folders = (process.env.PATH ?? '').split(delimiter);
-  return names.flatMap((name) => folders.map((folder) => join(folder, name))).find(isExecutable);
+  return onPath('google-chrome', 'google-chrome-stable', 'chromium', 'chromium-browser');
 }
 
 function install() {

@@ -38,21 +38,43 @@ function print(session, file, { passed, skipped }) {
   }
 }
 
-/** Reporter for the browser runner: each file with its count, every failure and what a page logged, then the sum. */
-export function elementReporter() {
+const empty = () => ({ passed: 0, failed: 0, skipped: 0 });
+const add = (sum, counts) => Object.keys(sum).forEach((key) => (sum[key] += counts[key]));
+
+/** "Chromium 412, Firefox 398 (14 need Chromium)": what ran where. */
+function say([browser, { passed, failed, skipped }]) {
+  const others = [failed && `${failed} failed`, skipped && `${skipped} need Chromium`].filter(Boolean);
+  return `${browser} ${passed}${others.length ? ` (${others.join(', ')})` : ''}`;
+}
+
+/**
+ * Reporter for the browser runner: for each browser every file with its count, every failure and what a page logged,
+ * then what ran where, and which browsers are absent.
+ */
+export function elementReporter(absent) {
   let root = '';
+  let names = [];
   return {
-    start: ({ config }) => (root = `${config.rootDir}/`),
+    start({ config, browserNames }) {
+      root = `${config.rootDir}/`;
+      names = browserNames;
+    },
     onTestRunFinished({ sessions }) {
-      const sum = { passed: 0, failed: 0, skipped: 0 };
-      for (const session of [...sessions].sort((a, b) => a.testFile.localeCompare(b.testFile))) {
-        const counts = count(session);
-        print(session, session.testFile.replace(root, ''), counts);
-        for (const key of Object.keys(sum)) sum[key] += counts[key];
+      const sum = empty();
+      const ran = new Map(names.map((name) => [name, empty()]));
+      for (const name of names) {
+        console.log(`  ${name}`);
+        const own = sessions.filter(({ browser }) => browser.name === name);
+        for (const session of own.sort((a, b) => a.testFile.localeCompare(b.testFile))) {
+          const counts = count(session);
+          print(session, session.testFile.replace(root, ''), counts);
+          add(ran.get(name), counts);
+          add(sum, counts);
+        }
       }
       record('test:elements', sum.passed, sum.failed);
       console.log(
-        `  ${sum.passed} passed, ${sum.failed} failed${sum.skipped ? `, ${sum.skipped} skipped` : ''}`,
+        `  elements: ${[...ran].map(say).join('; ')}${absent.length ? `; not present: ${absent.join(', ')}` : ''}`,
       );
       // The runner leaves with 0 when a file held no test.
       if (sum.failed) process.on('exit', () => (process.exitCode = 1));

@@ -1,5 +1,6 @@
 import { expect, nextFrame } from '@open-wc/testing';
-import { executeServerCommand, resetMouse, sendKeys } from '@web/test-runner-commands';
+import { resetMouse, sendKeys } from '@web/test-runner-commands';
+import { accessibilityTree } from '../accessibility-tree.ts';
 import { emulateFeatures } from '../emulate-features.ts';
 import { settled } from '../beside-board.ts';
 import { bench } from './bench.ts';
@@ -123,7 +124,7 @@ describe('a meter keeps up with what moves', () => {
 describe('a meter is heard', () => {
   it('by its kind, its label and its reading, and what it measures', async () => {
     await bench(line, { of: 'A2' });
-    const tree = JSON.stringify(await executeServerCommand<unknown, object>('a11y-snapshot', {}));
+    const tree = await accessibilityTree();
     expect(tree).to.contain('Ammeter A2, 0.750 amperes').and.contain('current through A2');
   });
 

@@ -1,5 +1,5 @@
 import { expect, nextFrame } from '@open-wc/testing';
-import { executeServerCommand } from '@web/test-runner-commands';
+import { accessibilityTree } from '../accessibility-tree.ts';
 import { emulateFeatures } from '../emulate-features.ts';
 import { settled } from '../beside-board.ts';
 import { bench, held, pump, quay } from './bench.ts';
@@ -74,7 +74,7 @@ describe('a formula is seen and said', () => {
 
   it('an accessibility tree has the rule as the name of its list', async () => {
     await bench(quay, { rules: 'junction' });
-    const tree = JSON.stringify(await executeServerCommand<unknown, object>('a11y-snapshot', {}));
+    const tree = await accessibilityTree();
     expect(tree).to.contain('At a junction: as much current flows in as out.');
   });
 
