@@ -95,7 +95,7 @@ describe('a page on which elements come, go, move and are renamed', () => {
         page.frame.remove();
         expect(lived).to.deep.equal(born);
       }),
-      { numRuns: 40 },
+      { numRuns: 40, interruptAfterTimeLimit: 45_000 },
     );
   });
 });

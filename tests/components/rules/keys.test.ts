@@ -90,6 +90,7 @@ describe('a line and its components belong together', () => {
     await made.point(lines(made)[0]);
     await made.point(made.all('[part=rule]')[0]);
     expect(made.lit).to.deep.equal([]);
+    await made.leave();
   });
 
   it('a rule that does not apply shows where, too', async () => {
