@@ -1,5 +1,5 @@
 // From the compiler's modules in .tmp/build to what is shipped in dist: a module for each element with one chunk
-// that they share, the engine by itself, and everything in one classic script.
+// that they share, the loader that fetches them, the engine by itself, and everything in one classic script.
 import { existsSync, readdirSync } from 'node:fs';
 import { resolve } from 'node:path';
 import nodeResolve from '@rollup/plugin-node-resolve';
@@ -27,6 +27,16 @@ const classicEntry = {
   name: 'classic-entry',
   resolveId: (id) => (id === 'classic' ? '\0classic' : null),
   load: (id) => (id === '\0classic' ? `import ${JSON.stringify(resolve(all))};` : null),
+};
+
+/** The loader knows by their names the files that stand beside it. */
+const shippedFiles = {
+  name: 'shipped-files',
+  load: (id) =>
+    id.endsWith('/loader/shipped.js')
+      ? `export const names = ${JSON.stringify(names)};
+         export function importFile(name) { return import(\`./\${name}.js\`); }`
+      : null,
 };
 
 /** A second copy of Lit may not ask a strict page for its policy again: the copies of this package share one. */
@@ -71,6 +81,12 @@ function onwarn({ message }) {
 }
 
 export default [
+  {
+    input: `${build}/loader/index.js`,
+    output: { file: 'dist/rheolet-lazy.js', format: 'es' },
+    plugins: [shippedFiles, terser(terserOptions)],
+    onwarn,
+  },
   {
     input: { rheolet: all, ...Object.fromEntries(names.map((name) => [name, define(name)])) },
     output: {

@@ -8,7 +8,17 @@ import { pathToFileURL } from 'node:url';
 const files = readdirSync('dist', { recursive: true }).filter((file) => file.endsWith('.js'));
 
 test('dist holds the scripts that are promised', () => {
-  const promised = ['board', 'resistor', 'value', 'meter', 'rules', 'rheolet', 'rheolet.min', 'engine/index'];
+  const promised = [
+    'board',
+    'resistor',
+    'value',
+    'meter',
+    'rules',
+    'rheolet',
+    'rheolet.min',
+    'rheolet-lazy',
+    'engine/index',
+  ];
   for (const name of promised) assert.ok(files.includes(`${name}.js`), `${name}.js is missing`);
 });
 

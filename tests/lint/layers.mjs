@@ -34,6 +34,7 @@ function objection(from, to, isType) {
     const may = to.layer === 'components' || to.folder === 'engine';
     return may ? undefined : 'An element imports the engine through src/engine/index.ts.';
   }
+  if (from.layer === 'loader') return 'The loader is there before everything else: it imports nothing.';
   if (to.layer !== 'engine' || to.folder === 'engine') return 'The engine imports only what lies below.';
   if (from.name === 'engine') return undefined;
   if (from.name === 'words') return isType ? undefined : 'Words import nothing but types.';

@@ -1,0 +1,98 @@
+import { readFileSync } from 'node:fs';
+import { after, before } from 'node:test';
+import { launch } from '../run/browser.mjs';
+import { serve } from '../run/server.mjs';
+
+/** Every element of the library in the page, in document order, and in the roots inside it that are open. */
+const all = `(() => {
+  const within = (root) => [...root.querySelectorAll('*')].flatMap((each) => [each, ...(each.shadowRoot ? within(each.shadowRoot) : [])]);
+  return within(document).filter(({ localName }) => localName.startsWith('rheolet-'));
+})()`;
+
+/** What a page of a host shows, said and asked for. */
+export class Visit {
+  /** Lines of the console and errors that nobody caught. */
+  said = [];
+  /** The paths that were asked for. */
+  asked = [];
+
+  constructor(tab) {
+    this.tab = tab;
+    tab.on('console', (message) => this.said.push(`${message.type()}: ${message.text()}`));
+    tab.on('pageerror', (error) => this.said.push(String(error)));
+    tab.on('request', (request) => this.asked.push(new URL(request.url()).pathname));
+  }
+
+  /** The names of the files of dist that were fetched, in order of the alphabet. */
+  get fetched() {
+    return this.asked
+      .filter((path) => path.startsWith('/dist/'))
+      .map((path) => path.slice('/dist/'.length))
+      .sort();
+  }
+
+  /** Waits until `condition`, source text evaluated in the page, holds. */
+  async until(condition) {
+    await this.tab.waitForFunction(condition, { timeout: 10_000, polling: 20 });
+  }
+
+  /** Waits until every element is defined and has drawn, and every board is ready. */
+  async settled(frame = this.tab) {
+    await frame.waitForFunction(
+      `${all}.every((each) => each.matches(':defined') && each.shadowRoot?.childElementCount)`,
+      {
+        timeout: 10_000,
+        polling: 20,
+      },
+    );
+    await frame.evaluate(`Promise.all(${all}.map((each) => each.ready))`);
+    await frame.evaluate(
+      'new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(done))))',
+    );
+  }
+
+  /** What each element of the page shows, as text: `board: …`. Words for speech are left out. */
+  shown(frame = this.tab) {
+    return frame.evaluate(
+      `${all}.map((each) => each.localName.slice(8) + ': ' + [...each.shadowRoot.querySelectorAll('[part], text')].filter((part) => !part.querySelector('[part], text')).map((part) => part.textContent.trim() || part.value || '').filter(Boolean).join(' ').replace(/\\s+/g, ' '))`,
+    );
+  }
+
+  /** The sentences with which elements say that something is wrong. */
+  problems(frame = this.tab) {
+    return frame.evaluate(
+      `${all}.flatMap((each) => [...each.shadowRoot?.querySelectorAll('[part=problem], [part=trouble]') ?? []].map((part) => part.textContent.trim())).filter(Boolean)`,
+    );
+  }
+}
+
+/** A page of this folder as it is kept. */
+export const kept = (name) => readFileSync(`tests/hosts/pages/${name}.html`, 'utf8');
+
+/**
+ * Serves pages (path → HTML) beside the repository for the tests of a file; gives how to open one, with what to do before
+ * it loads, and the address.
+ */
+export function host({ pages, headers } = {}) {
+  let server;
+  let browser;
+  before(async () => {
+    [server, browser] = await Promise.all([serve({ pages, headers }), launch()]);
+  });
+  after(async () => {
+    await browser?.close();
+    server?.close();
+  });
+  return {
+    get url() {
+      return server.url;
+    },
+    async open(path, prepare = () => undefined) {
+      const tab = await browser.newPage();
+      const visit = new Visit(tab);
+      await prepare(tab);
+      await tab.goto(path.includes(':') ? path : server.url + path, { waitUntil: 'load' });
+      return visit;
+    },
+  };
+}
