@@ -22,13 +22,16 @@ const checkers: Readonly<Record<Rule, (survey: Survey) => readonly Found[]>> = {
 };
 
 /** Why a rule applies nowhere, if what hinders it is no matter of places. */
-function obstacleOf(rule: Rule, circuit: Circuit, { solution, live, supplies }: Survey): Said | undefined {
+function obstacleOf(
+  rule: Rule,
+  circuit: Circuit,
+  { solution, live, supplies, broken }: Survey,
+): Said | undefined {
   if (solution.status === 'faulty') return { code: 'circuit has a fault', data: {} };
   if (live.length === 0) {
-    const [remark] = solution.remarks.filter(({ code }) => code === 'open loop');
-    return circuit.terminals
-      ? { code: 'no path', data: {} }
-      : (remark ?? { code: 'open loop', data: { switches: [] } });
+    if (circuit.terminals) return { code: 'terminals apart', data: {} };
+    const [remark] = solution.remarks.filter(({ code, ids }) => code === 'open loop' && ids.length > 0);
+    return remark ?? { code: 'open loop', data: { switches: broken.map(({ id }) => id) } };
   }
   return supplies.length > 0 || rule.endsWith('resistance') ? undefined : { code: 'not driven', data: {} };
 }
@@ -43,7 +46,11 @@ function places(rule: Rule, survey: Survey): readonly Found[] {
   const different = [
     ...new Map(all.toReversed().map((one) => [one.equation ? key(one.equation) : one, one])).values(),
   ];
-  const nowhere = { code: /^(pa|j)/.test(rule) ? 'only one path' : 'nothing to add', data: {} } as const;
+  const out = survey.broken.map(({ id }) => id);
+  const nowhere = {
+    code: /^(pa|j)/.test(rule) ? 'only one path' : 'nothing to add',
+    data: { ids: out },
+  } as const;
   const ids = /^(series|parallel)/.test(rule) ? survey.bridge : [];
   if (ids.length > 0) different.unshift({ about: ids, why: { code: 'bridge', data: { ids } } });
   if (different.length === 0) return [{ about: [], why: nowhere }];

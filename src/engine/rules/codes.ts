@@ -17,17 +17,22 @@ export interface RuleData extends RuleNames {
   /** Two neighbours with a junction between. */
   'current splits': { readonly ids: readonly string[] };
   bridge: { readonly ids: readonly string[] };
-  'nothing to add': Record<never, never>;
-  'only one path': Record<never, never>;
+  /** `ids` are what is taken out. */
+  'nothing to add': { readonly ids: readonly string[] };
+  'only one path': { readonly ids: readonly string[] };
+  'taken out': { readonly ids: readonly string[] };
   'supply inside': { readonly ids: readonly string[] };
   /** A branch without resistance takes the whole current. */
   bypassed: { readonly ids: readonly string[] };
   'not resistance': { readonly ids: readonly string[] };
   'not driven': Record<never, never>;
+  'terminals apart': Record<never, never>;
 
   /** An operator in words. */
   operator: { readonly sign: '=' | '+' | '−' | '×' | '<' };
   reciprocal: { readonly of: string };
   symbol: { readonly letter: string; readonly of: string };
   unknown: Record<never, never>;
+  /** The wire across a bridged component, in the place of a label. */
+  'wire across': { readonly id: string };
 }

@@ -1,3 +1,4 @@
+import type { Component } from '../circuit/index.ts';
 import { leaves } from '../topology/index.ts';
 import type { Said } from '../words/index.ts';
 import type { Block } from './block.ts';
@@ -22,12 +23,21 @@ type Naming =
   | 'bypassed'
   | 'not resistance';
 
+/** The component that a wire stands across, by the wire's id; any other by its own. */
+const componentOf = (id: string): string => id.replace(/ bridge$/, '');
+
 /** What is found about some blocks. */
 export const found = (code: Naming, blocks: readonly Block[], equation?: Equation): Found => ({
-  about: blocks.flatMap(({ tree }) => leaves(tree).map(({ id }) => id)),
+  about: [...new Set(blocks.flatMap(({ tree }) => leaves(tree).map(({ id }) => componentOf(id))))],
   why: { code, data: { ids: blocks.map(({ label }) => label) } },
   ...(equation && { equation }),
 });
+
+/** That some components are taken out. */
+export function takenOut(components: readonly Component[]): Found {
+  const ids = components.map(({ id }) => id);
+  return { about: ids, why: { code: 'taken out', data: { ids } } };
+}
 
 /** That supplies in some blocks forbid a rule of resistances. */
 export const driven = (blocks: readonly Block[]): Found => ({

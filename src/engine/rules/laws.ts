@@ -1,7 +1,7 @@
 import { junctions, loops } from '../topology/index.ts';
 import { telling, type Block } from './block.ts';
 import { balance, flipped, magnitudes } from './equation.ts';
-import { found, type Found } from './found.ts';
+import { found, takenOut, type Found } from './found.ts';
 import type { Survey } from './survey.ts';
 
 const isSupply = ({ supplies }: Block): boolean => supplies.length > 0;
@@ -56,10 +56,11 @@ export const loopLaw = (survey: Survey): readonly Found[] =>
 const steps = (survey: Survey): readonly Block[] =>
   survey.live.map(({ id, from, to }) => survey.step({ kind: 'component', id, reversed: false, from, to }));
 
-/** V = IR for whatever has a resistance, and no other law for a supply. */
+/** V = IR for whatever has a resistance; not for a supply, nor for a resistance that is taken out. */
 export const ohmsLaw = (survey: Survey): readonly Found[] => {
   const all = steps(survey);
   const some = all.filter((step) => !isSupply(step) && !joins(step));
+  const out = survey.broken.filter(({ kind }) => kind === 'resistor' || kind === 'lamp');
   return [
     ...some.map((step) =>
       found('resists', [step], {
@@ -72,6 +73,7 @@ export const ohmsLaw = (survey: Survey): readonly Found[] => {
       .filter(isSupply)
       .slice(0, 1)
       .map((step) => found('not resistance', [step])),
+    ...(out.length > 0 ? [takenOut(out)] : []),
   ];
 };
 

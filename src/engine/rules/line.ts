@@ -58,6 +58,13 @@ function laidOut(
   );
 }
 
+/** The subscript of a name, the wires across bridged components called what they are. */
+function labelled(subscript: string, language: Language | undefined): string {
+  return subscript.replace(/([^(+∥]+) bridge/g, (_, id: string) =>
+    say({ code: 'wire across', data: { id } }, language),
+  );
+}
+
 /** A token as it is read out. */
 function spokenToken(token: Token, language: Language | undefined): string {
   if (token.kind === 'operator') return say({ code: 'operator', data: token }, language);
@@ -90,7 +97,7 @@ export function ruleLine(check: RuleCheck, style: LineStyle = {}): RuleLine {
       side.map(({ name }) => ({
         kind: 'symbol',
         letter: name.startsWith('V') ? letter : name.charAt(0),
-        subscript: name.slice(2).replace(/^\((.*)\)$/, '$1'),
+        subscript: labelled(name.slice(2).replace(/^\((.*)\)$/, '$1'), language),
         over,
       })),
     ),

@@ -1,4 +1,4 @@
-import { resistanceOf, type Circuit, type Component } from '../circuit/index.ts';
+import { bridges, resistanceOf, type Circuit, type Component } from '../circuit/index.ts';
 import type { Readings } from '../solve/index.ts';
 import { electrical, looksOn, type Single, type Tree } from '../topology/index.ts';
 import { add, negate, zero } from './arithmetic.ts';
@@ -20,6 +20,8 @@ export class Survey {
   readonly bridge: readonly string[];
   /** Ideal voltmeters. */
   readonly watching: readonly Component[];
+  /** What is taken out. */
+  readonly broken: readonly Component[];
   /** All blocks, each before its parts. */
   readonly blocks: readonly Block[];
   /** The block that a block is a part of. */
@@ -32,8 +34,10 @@ export class Survey {
     this.live = live;
     this.supplies = live.filter(({ kind }) => kind === 'supply');
     this.bridge = bridge;
-    this.watching = circuit.components.filter(looksOn);
-    this.#components = new Map(circuit.components.map((component) => [component.id, component]));
+    const { components } = bridges(circuit);
+    this.broken = components.filter(({ condition }) => condition === 'broken');
+    this.watching = components.filter((component) => looksOn(component) && !this.broken.includes(component));
+    this.#components = new Map(components.map((component) => [component.id, component]));
 
     const order: Tree[] = [];
     const pending = trees.toReversed();

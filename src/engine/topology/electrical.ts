@@ -1,4 +1,4 @@
-import { resistanceOf, type Circuit, type Component } from '../circuit/index.ts';
+import { bridges as bridged, resistanceOf, type Circuit, type Component } from '../circuit/index.ts';
 import { blocks } from './blocks.ts';
 import type { Edge } from './edge.ts';
 import { core } from './core.ts';
@@ -7,7 +7,7 @@ import type { Tree } from './tree.ts';
 
 /** What a steady current can flow in. */
 export interface Electrical {
-  /** The components on some closed path with a supply (or between the terminals), in the circuit's order. */
+  /** The components on some closed path with a supply (or between the terminals), in the circuit's order, bridges among them. */
   readonly live: readonly Component[];
   /**
    * The trees they form: one, closed as in `seriesParallel`, for each part that its supplies drive apart from the others. A
@@ -19,11 +19,11 @@ export interface Electrical {
 }
 
 /**
- * The circuit as its currents see it: without ideal voltmeters, open switches, and what hangs on one node only. What has no
- * resistance (wires, closed switches, ideal ammeters) stays.
+ * The circuit as its currents see it: without ideal voltmeters, open switches, what is taken out, and what hangs on one node
+ * only. What has no resistance (wires, closed switches, ideal ammeters) stays, and so do the wires across what is bridged.
  */
 export function electrical(circuit: Circuit): Electrical {
-  const conducting = circuit.components.filter((component) => resistanceOf(component) !== undefined);
+  const conducting = bridged(circuit).components.filter((component) => resistanceOf(component) !== undefined);
   const way = closing(circuit);
   const closers = new Set<Edge>(conducting.filter(({ kind }) => kind === 'supply'));
   if (way) closers.add(way);

@@ -14,7 +14,7 @@ export interface Junction {
   readonly ends: readonly End[];
 }
 
-/** Whether a component is an ideal voltmeter, which only looks on. */
+/** Whether a component is an ideal voltmeter, which only looks on (or any that is taken out). */
 export const looksOn = (component: Component): boolean =>
   component.kind === 'voltmeter' && resistanceOf(component) === undefined;
 

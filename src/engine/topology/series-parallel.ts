@@ -7,7 +7,7 @@ import type { Irreducible, Tree } from './tree.ts';
 
 /**
  * How the circuit is put together from series and parallel parts, or why it is not. Every component counts, open switches,
- * voltmeters and wires too. Time grows almost linearly with their number.
+ * voltmeters and wires too, and none counts more or less for being taken out or bridged. Time grows almost linearly with their number.
  */
 export function seriesParallel(circuit: Circuit): Tree | Irreducible {
   const stuck = (reason: Irreducible['reason'], ids: readonly string[] = []): Irreducible => ({

@@ -3,7 +3,7 @@ import { test } from 'node:test';
 import type { Condition } from '../../../src/engine/circuit/index.ts';
 import { parseCircuit } from '../../../src/engine/notation/index.ts';
 import { describeCircuit } from '../../../src/engine/schematic/index.ts';
-import { withConditions } from './conditions.ts';
+import { withConditions } from '../topology/conditions.ts';
 import { drawings } from './random-drawings.ts';
 
 const thin = /\u202f/g;

@@ -1,7 +1,7 @@
 import type { Condition } from '../../../src/engine/circuit/index.ts';
 import { parseCircuit } from '../../../src/engine/notation/index.ts';
 import { drawSchematic, drawingToSVG } from '../../../src/engine/schematic/index.ts';
-import { withConditions } from './conditions.ts';
+import { withConditions } from '../topology/conditions.ts';
 
 /** A picture that somebody has looked at: the circuit in the notation, and how it is drawn. */
 interface Picture {

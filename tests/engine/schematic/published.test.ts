@@ -7,7 +7,7 @@ import { Fraction } from '../../../src/engine/quantity/index.ts';
 import { drawSchematic, prepareRibbons, type Drawing } from '../../../src/engine/schematic/index.ts';
 import { solve } from '../../../src/engine/solve/index.ts';
 import { circuitOf, networkOf, networks, workedExamples } from '../solve/reference.ts';
-import { withConditions } from './conditions.ts';
+import { withConditions } from '../topology/conditions.ts';
 import { laws } from './laws.ts';
 import { boxOf, legsOf, touches } from './plane.ts';
 

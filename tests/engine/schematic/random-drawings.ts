@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import type { Circuit } from '../../../src/engine/circuit/index.ts';
 import { drawSchematic, type Drawing } from '../../../src/engine/schematic/index.ts';
-import { withConditions } from './conditions.ts';
+import { withConditions } from '../topology/conditions.ts';
 import { randomCircuit } from './random-circuit.ts';
 
 /** A random circuit with its drawing at one of two widths. */

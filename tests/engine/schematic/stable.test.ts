@@ -3,7 +3,7 @@ import { test } from 'node:test';
 import { lastSetting, settingAt, withValue, type Circuit } from '../../../src/engine/circuit/index.ts';
 import { drawSchematic, type Drawing } from '../../../src/engine/schematic/index.ts';
 import { build } from './build.ts';
-import { withConditions } from './conditions.ts';
+import { withConditions } from '../topology/conditions.ts';
 import { boxOf, isBridge, keyOf, wireLegs } from './plane.ts';
 import { drawings } from './random-drawings.ts';
 

@@ -3,9 +3,11 @@ import { describe, it } from 'node:test';
 import fc from 'fast-check';
 import type { Circuit, Component } from '../../../src/engine/circuit/index.ts';
 import { electrical, leaves, loops, seriesParallel } from '../../../src/engine/topology/index.ts';
+import { withConditions } from './conditions.ts';
 import { network, plant, resistor, shape, supply } from './planted.ts';
 import { randomGraph } from './random-graph.ts';
 
+const condition = fc.constantFrom(undefined, undefined, 'broken' as const, 'bridged' as const);
 const ids = (components: readonly Component[]): readonly string[] => components.map(({ id }) => id);
 const open = (id: string, from: string, to: string) =>
   ({ kind: 'switch', id, from, to, closed: false }) as const;
@@ -59,6 +61,24 @@ describe('the circuit as its currents see it', () => {
           [...ids(live)].sort(),
         );
         assert.ok(bridge.every((id) => looped.has(id)));
+      }),
+      { numRuns: 2500 },
+    );
+  });
+
+  it('is without what is taken out, and has a wire beside what is bridged; the tree that is drawn knows of neither', () => {
+    fc.assert(
+      fc.property(randomGraph, fc.array(condition, { minLength: 13, maxLength: 13 }), (components, list) => {
+        const circuit = withConditions({ components }, (_, place) => list[place]);
+        const plain = components.flatMap((component, place): readonly Component[] => {
+          const { id, from, to } = component;
+          if (list[place] === 'broken') return [];
+          const wire = { kind: 'wire', id: `${id} bridge`, from, to } as const;
+          return list[place] === 'bridged' ? [component, wire] : [component];
+        });
+        const [seen, built] = [electrical(circuit), electrical({ components: plain })];
+        assert.deepEqual({ ...seen, live: ids(seen.live) }, { ...built, live: ids(built.live) });
+        assert.deepEqual(seriesParallel(circuit), seriesParallel({ components }));
       }),
       { numRuns: 2500 },
     );

@@ -1,8 +1,16 @@
 import type { RuleData } from '../../rules/index.ts';
 import type { Sentences } from '../language.ts';
-import { all } from './list.ts';
+import { all as list } from './list.ts';
 
 const signs = { '=': 'equals', '+': 'plus', '−': 'minus', '×': 'times', '<': 'is less than' };
+
+/** Components and blocks by their labels; the wire across L1 has the id "L1 bridge". */
+const all = (ids: readonly string[]): string =>
+  list(
+    ids.map((id) =>
+      id.replace(/^([^(+∥]+) bridge$/, 'the wire across $1').replace(/[^(+∥]+ bridge/g, 'wire'),
+    ),
+  );
 
 /** The rules, why they apply or do not, and how an equation is said. */
 export const rules: Sentences<RuleData> = {
@@ -26,15 +34,23 @@ export const rules: Sentences<RuleData> = {
 
   'current splits': ({ ids }) => `${all(ids)} are not in series: the current splits between them.`,
   bridge: ({ ids }) => `${all(ids)} form a bridge, which is neither series nor parallel.`,
-  'nothing to add': () => 'No path here has two parts to add up.',
-  'only one path': () => 'There is only one path.',
+  'nothing to add': ({ ids }) =>
+    ids.length > 0
+      ? `With ${all(ids)} taken out, no path has two parts to add up.`
+      : 'No path here has two parts to add up.',
+  'only one path': ({ ids }) =>
+    ids.length > 0 ? `With ${all(ids)} taken out, only one path is left.` : 'There is only one path.',
+  'taken out': ({ ids }) =>
+    `${all(ids)} ${ids.length === 1 ? 'is' : 'are'} taken out: no current flows there.`,
   'supply inside': ({ ids }) => `With ${all(ids)} inside, the resistances alone do not decide.`,
   bypassed: ({ ids }) => `Without a resistance, ${all(ids)} takes the whole current.`,
   'not resistance': ({ ids }) => `${all(ids)} is a supply, not a resistance.`,
+  'terminals apart': () => 'No path leads from one terminal to the other.',
   'not driven': () => 'Without a supply there is no current.',
 
   operator: ({ sign }) => signs[sign],
   reciprocal: ({ of }) => `1 over ${of}`,
   symbol: ({ letter, of }) => `${letter} of ${of}`,
   unknown: () => 'unknown',
+  'wire across': ({ id }) => `wire across ${id}`,
 };
