@@ -1,4 +1,4 @@
-import { defaultStep, type Component, type Range, type Resistor } from '../circuit/index.ts';
+import { defaultStep, type Component, type Range } from '../circuit/index.ts';
 import { exactText, quantity, type Quantity } from '../quantity/index.ts';
 import { kindOfLabel } from './fields.ts';
 import { bareText, quantityText } from './quantity-text.ts';
@@ -12,13 +12,12 @@ function cellsText(emf: Quantity, cells: number): string {
   return `${emf.value.s < 0n ? '-' : ''}${cells} × ${number} ${emf.prefix}${emf.unit}`;
 }
 
-/** A range: bare where an end has the prefix of the value, and without the step that is understood. */
-function rangeText({ resistance }: Resistor, { min, max, step, scale }: Range): string {
-  const text = (end: Quantity): string =>
-    end.prefix === resistance.prefix ? bareText(end) : quantityText(end);
-  const understood = defaultStep(min.value, max.value, resistance.value);
+/** The range of a value: bare where an end has the prefix of the value, and without the step that is understood. */
+function rangeText({ value, unit, prefix }: Quantity, { min, max, step, scale }: Range): string {
+  const text = (end: Quantity): string => (end.prefix === prefix ? bareText(end) : quantityText(end));
+  const understood = defaultStep(min.value, max.value, value);
   const same =
-    step && understood && quantityText(step) === quantityText(quantity(understood, 'Ω', min.prefix));
+    step && understood && quantityText(step) === quantityText(quantity(understood, unit, min.prefix));
   const manner = scale ?? (step && !same && `step ${text(step)}`);
   return `[${text(min)}..${text(max)}${manner ? ` ${manner}` : ''}]`;
 }
@@ -28,13 +27,18 @@ function propertyTexts(component: Component): readonly (string | undefined)[] {
   const text = (value: Quantity | undefined): string | undefined => value && quantityText(value);
   switch (component.kind) {
     case 'supply': {
-      const { emf, cells, internalResistance: inside } = component;
-      return [cells ? cellsText(emf, cells) : text(emf), inside && `r ${quantityText(inside)}`];
+      const { emf, cells, range, internalResistance: inside, internalRange } = component;
+      const insideRange = inside && internalRange && rangeText(inside, internalRange);
+      return [
+        range && rangeText(emf, range),
+        cells ? cellsText(emf, cells) : text(emf),
+        inside && ['r', insideRange, quantityText(inside)].filter(Boolean).join(' '),
+      ];
     }
     case 'resistor': {
       const { resistance, range, ratedPower, tolerance } = component;
       const percent = tolerance && `±${exactText(tolerance)}%`;
-      return [range && rangeText(component, range), text(resistance), text(ratedPower), percent];
+      return [range && rangeText(resistance, range), text(resistance), text(ratedPower), percent];
     }
     case 'lamp': {
       const { resistance, ratedVoltage, ratedPower, ratedCurrent } = component;
@@ -50,14 +54,16 @@ function propertyTexts(component: Component): readonly (string | undefined)[] {
   }
 }
 
-/** A component in its canonical form: a kind word where the label does not say the kind, label, properties, `reversed`, `hidden`. */
+/** A component in its canonical form: a kind word where the label does not say the kind, label, properties, `reversed`, `broken`
+ * or `bridged`, `hidden`. */
 export function componentText(component: Component, reversed: boolean): string {
-  const { id, kind, hidden } = component;
+  const { id, kind, condition, hidden } = component;
   const texts = [
     kindOfLabel(id) === kind ? undefined : kind,
     id,
     ...propertyTexts(component),
     reversed ? 'reversed' : undefined,
+    condition,
     hidden && 'hidden',
   ];
   return texts.filter((text) => text !== undefined).join(' ');

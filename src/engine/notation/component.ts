@@ -1,4 +1,5 @@
-import type { Component, Kind } from '../circuit/index.ts';
+import type { Component, Kind, Range } from '../circuit/index.ts';
+import type { Quantity } from '../quantity/index.ts';
 import type { Cursor } from './cursor.ts';
 import { fields, isKind, kindOfLabel, kindOfWord, letterOf, type Sign } from './fields.ts';
 import { readProperties, type Properties } from './properties.ts';
@@ -24,7 +25,11 @@ function assemble(cursor: Cursor, label: Token, kind: Kind, { values, coded }: P
   if (kind === 'lamp' && !values.has('Ω') && ratings < 2) {
     cursor.halt(label, { code: 'lamp needs two ratings', data: { id } });
   }
-  const names: Readonly<Partial<Record<Sign, string | undefined>>> = { ...fields[kind], hidden: 'hidden' };
+  const names: Readonly<Partial<Record<Sign, string | undefined>>> = {
+    ...fields[kind],
+    condition: 'condition',
+    hidden: 'hidden',
+  };
   const told = [...values].flatMap(([sign, value]) => {
     const name = names[sign];
     return name ? [[name, value] as const] : [];
@@ -33,8 +38,10 @@ function assemble(cursor: Cursor, label: Token, kind: Kind, { values, coded }: P
   // The table of fields says which belong to which kind.
   const component = { id, kind, from: '', to: '', ...closed, ...Object.fromEntries(told) } as Component;
   const reading = values.get('[');
-  if (component.kind !== 'resistor' || typeof reading !== 'object' || !('open' in reading)) return component;
-  return { ...component, range: rangeOf(cursor, id, component.resistance, reading, coded) };
+  if (typeof reading !== 'object' || !('open' in reading)) return component;
+  const range = (value: Quantity): Range => rangeOf(cursor, id, value, reading, coded);
+  if (component.kind === 'supply') return { ...component, range: range(component.emf) };
+  return component.kind === 'resistor' ? { ...component, range: range(component.resistance) } : component;
 }
 
 /** Whether a component starts with this token. */

@@ -1,17 +1,18 @@
 import type { Component, Kind } from '../circuit/index.ts';
 
 /** The unit, sign or word that tells a property in a line. */
-export type Sign = 'V' | 'A' | 'Ω' | 'W' | 'F' | 'r' | '×' | '[' | '±' | 'open' | 'reversed' | 'hidden';
+export type Sign =
+  'V' | 'A' | 'Ω' | 'W' | 'F' | 'r' | '×' | '[' | 'r[' | '±' | 'open' | 'reversed' | 'condition' | 'hidden';
 
 type FieldOf<K extends Kind, C = Component> = C extends { readonly kind: infer Kinds }
   ? K extends Kinds
-    ? Exclude<keyof C, 'id' | 'kind' | 'from' | 'to'>
+    ? Exclude<keyof C, 'id' | 'kind' | 'from' | 'to' | 'condition' | 'hidden'>
     : never
   : never;
 
 /** The field of a component that each sign tells. */
 export const fields: { readonly [K in Kind]: Readonly<Partial<Record<Sign, FieldOf<K>>>> } = {
-  supply: { '×': 'cells', V: 'emf', r: 'internalResistance' },
+  supply: { '[': 'range', '×': 'cells', V: 'emf', 'r[': 'internalRange', r: 'internalResistance' },
   resistor: { '[': 'range', Ω: 'resistance', W: 'ratedPower', '±': 'tolerance' },
   lamp: { Ω: 'resistance', V: 'ratedVoltage', W: 'ratedPower', A: 'ratedCurrent' },
   switch: { open: 'closed' },

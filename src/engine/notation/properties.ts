@@ -1,12 +1,12 @@
-import { nearest, type Kind } from '../circuit/index.ts';
+import { conditions, isCondition, nearest, type Condition, type Kind, type Range } from '../circuit/index.ts';
 import { Fraction, quantity as measure, type Quantity } from '../quantity/index.ts';
 import type { Cursor } from './cursor.ts';
 import { fields, kindOfWord, kindWords, type Sign } from './fields.ts';
 import { quantityText } from './quantity-text.ts';
-import { readRange, type RangeReading } from './range.ts';
+import { rangeOf, readRange, type RangeReading } from './range.ts';
 import type { Token } from './token.ts';
 
-type Value = Quantity | Fraction | RangeReading | number | boolean;
+type Value = Quantity | Fraction | RangeReading | Range | Condition | number | boolean;
 
 /** What stands behind a label, by the sign that tells it. */
 export interface Properties {
@@ -20,7 +20,9 @@ const alike = new Map([
   ['off', 'open'],
   ['shut', 'closed'],
 ]);
-const words = ['open', 'closed', 'reversed', 'hidden', 'across', 'ends', ...kindWords];
+/** Signs that suit every kind. */
+const common: readonly Sign[] = ['reversed', 'condition', 'hidden'];
+const words = ['open', 'closed', 'reversed', ...conditions, 'hidden', 'across', 'ends', ...kindWords];
 const cellLimit = 1000;
 
 /** Reads the properties of a component; its label is the token just read. */
@@ -29,10 +31,12 @@ export function readProperties(cursor: Cursor, label: Token, kind: Kind): Proper
   const taken: Readonly<Partial<Record<Sign, string | undefined>>> = fields[kind];
   const units = (['V', 'Ω', 'W', 'A'] as const).filter((unit) => unit in taken);
   let coded = false;
+  /** The internal resistance as written, while a range behind it could be that of either value. */
+  let inside = '';
 
   /** Keeps what was read from `start` on, if it suits the kind and is not told yet. */
   const keep = (start: Token, sign: Sign, value: Value): void => {
-    if (!(sign in taken) && sign !== 'reversed' && sign !== 'hidden') {
+    if (!(sign in taken) && !common.includes(sign)) {
       cursor.wrong(start, 'unsuitable', undefined, '', label.text);
     }
     // A lamp is told by its resistance, or by two of its ratings.
@@ -40,6 +44,7 @@ export function readProperties(cursor: Cursor, label: Token, kind: Kind): Proper
     const full = kind === 'lamp' && sign in taken && (values.has('Ω') || told > (sign === 'Ω' ? 0 : 1));
     if (values.has(sign) || full) cursor.wrong(start, 'one too many');
     values.set(sign, value);
+    inside = '';
   };
 
   /** Says that a number lacks its unit, or is the number of the label. */
@@ -89,6 +94,26 @@ export function readProperties(cursor: Cursor, label: Token, kind: Kind): Proper
     keep(start, unit, measure(value.mul(negative ? -cells : cells), unit, prefix, places));
   };
 
+  /** Reads `[0..2] 0.5 Ω` or `0.5 Ω` behind `r`. */
+  const readInside = (start: Token): void => {
+    const open = cursor.token;
+    const reading = cursor.take('[') && readRange(cursor, open);
+    const ohms = readQuantity(cursor.token, 'Ω');
+    if (ohms.unit !== 'Ω') cursor.wrong(start, 'unsuitable', undefined, '', label.text);
+    keep(start, 'r', ohms);
+    if (reading) keep(start, 'r[', rangeOf(cursor, label.text, ohms, reading, false));
+    else inside = cursor.since(start);
+  };
+
+  const readMainRange = (start: Token): void => {
+    const reading = readRange(cursor, start);
+    const found = cursor.since(start);
+    if (inside) {
+      cursor.wrong(start, 'two readings', found, inside.replace('r', `r ${found}`), `${found} ${inside}`);
+    }
+    keep(start, '[', reading);
+  };
+
   const readTolerance = (start: Token): void => {
     const token = cursor.expect('number', 'number');
     cursor.expect('%', 'percent', '%');
@@ -106,11 +131,9 @@ export function readProperties(cursor: Cursor, label: Token, kind: Kind): Proper
     const { text } = start;
     if (text === 'open' || text === 'closed') keep(start, 'open', text === 'closed');
     else if (text === 'reversed' || text === 'hidden') keep(start, text, true);
-    else if (text === 'r') {
-      const inside = readQuantity(cursor.token, 'Ω');
-      if (inside.unit !== 'Ω') cursor.wrong(start, 'unsuitable', undefined, '', label.text);
-      keep(start, 'r', inside);
-    } else {
+    else if (isCondition(text)) keep(start, 'condition', text);
+    else if (text === 'r') readInside(start);
+    else {
       const meant = alike.get(text) ?? nearest(text, words);
       cursor.wrong(start, meant ? 'write instead' : 'unexpected character', text, meant);
     }
@@ -129,7 +152,7 @@ export function readProperties(cursor: Cursor, label: Token, kind: Kind): Proper
       cursor.take(next);
       const found = cursor.since(start);
       cursor.wrong(start, 'two readings', found, found.replace('R', 'r'), `+ ${found}`);
-    } else if (cursor.take('[')) keep(start, '[', readRange(cursor, start));
+    } else if (cursor.take('[')) readMainRange(start);
     else if (cursor.take('±')) readTolerance(start);
     else if (type === 'word' && text !== 'across' && text !== 'ends' && !kindOfWord(text)) {
       cursor.take('word');

@@ -14,9 +14,22 @@ export interface RangeReading {
 }
 
 function readEnd(cursor: Cursor): Token {
+  const start = cursor.token;
+  const negative = cursor.take('–');
   const { text, quantity } = cursor.token;
   const code = quantity && !cursor.labels.has(text) ? cursor.take('label') : undefined;
-  return code ?? cursor.take('number') ?? cursor.take('quantity') ?? cursor.expect('code', 'number');
+  const end = code ?? cursor.take('number') ?? cursor.take('quantity') ?? cursor.expect('code', 'number');
+  return negative ? negated(end, start) : end;
+}
+
+function negated({ number, quantity, ...end }: Token, { at }: Token): Token {
+  return {
+    ...end,
+    at,
+    text: `-${end.text}`,
+    ...(number && { number: { ...number, value: number.value.neg() } }),
+    ...(quantity && { quantity: { ...quantity, value: quantity.value.neg() } }),
+  };
 }
 
 /** Reads `step 2`, `log`, `E12`, `E24`, or nothing. */
@@ -51,14 +64,17 @@ export function rangeOf(
 ): Range {
   const { open, min, max, step, scale } = reading;
   const { unit, prefix } = value;
-  /** What an end says, more than 0 where that is told. */
+  /** What an end says: more than 0 where that must be, and never negative ohms. */
   const ending = (end: Token, positive: unknown): Quantity => {
     const { text: found, number } = end;
     const bare = end.type === 'number';
     if (bare && coded) cursor.wrong(end, 'unit missing', found, `${found} ${unit}`);
     const quantity = bare && number ? inUnit(number, unit, prefix) : end.quantity;
     if (quantity?.unit !== unit) cursor.wrong(end, 'unsuitable', found, '', id);
-    if (positive && quantity.value.n === 0n) cursor.halt(end, { code: 'must be positive', data: { found } });
+    if (positive && quantity.value.compare(0) <= 0)
+      cursor.halt(end, { code: 'must be positive', data: { found } });
+    if (unit === 'Ω' && quantity.value.s < 0n)
+      cursor.halt(end, { code: 'must not be negative', data: { found } });
     return quantity;
   };
   const range: Range = {

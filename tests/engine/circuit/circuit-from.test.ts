@@ -2,6 +2,7 @@ import assert from 'node:assert/strict';
 import { describe, it } from 'node:test';
 import fc from 'fast-check';
 import { CircuitFormatError, circuitFrom, circuitToJSON } from '../../../src/engine/circuit/index.ts';
+import { circuits } from './random-circuit.ts';
 
 const supply = { id: 'B1', kind: 'supply', from: 'a', to: '0', emf: '6' };
 const resistor = { id: 'R1', kind: 'resistor', from: 'a', to: '0', resistance: '12' };
@@ -233,6 +234,8 @@ void describe('a circuit from JSON', () => {
   void it('suggests what was probably meant', () => {
     assert.equal(refusal(quay({ ...resistor, kind: 'resistr' })).suggestion, 'resistor');
     assert.equal(refusal({ version: 1, component: [] }).suggestion, 'components');
+    assert.equal(refusal(quay({ ...resistor, condition: 'brokn' })).suggestion, 'broken');
+    assert.equal(refusal(quay({ ...supply, id: 'B2', internalRang: {} })).suggestion, 'internalRange');
   });
 
   void it('of more than 200,000 components is refused before any is read', () => {
@@ -257,6 +260,10 @@ void describe('a circuit from JSON', () => {
       'min',
       '__proto__',
       'emf',
+      'condition',
+      'broken',
+      'internalRange',
+      'internalResistance',
     );
     const { tree } = fc.letrec<{ tree: unknown }>((tie) => ({
       tree: fc.oneof(
@@ -266,7 +273,9 @@ void describe('a circuit from JSON', () => {
         fc.dictionary(words, tie('tree'), { maxKeys: 5 }),
       ),
     }));
-    const mutated = fc.tuple(words, tree).map(([key, value]) => quay({ ...resistor, [key]: value }));
+    const mutated = fc
+      .tuple(words, tree, fc.constantFrom(resistor, { ...supply, id: 'B2' }))
+      .map(([key, value, component]) => quay({ ...component, [key]: value }));
     fc.assert(
       fc.property(fc.oneof(tree, mutated), (json) => {
         try {
@@ -281,6 +290,18 @@ void describe('a circuit from JSON', () => {
 });
 
 void describe('a circuit as JSON', () => {
+  void it('is read back as the same circuit, whatever can be turned and whatever is broken or bridged', () => {
+    fc.assert(
+      fc.property(circuits, (circuit) => {
+        const written = circuitToJSON(circuit);
+        assert.deepEqual(circuitToJSON(circuitFrom(JSON.parse(JSON.stringify(written)))), written);
+        written.components.forEach(({ condition }, place) =>
+          assert.equal(condition, circuit.components[place]?.condition),
+        );
+      }),
+    );
+  });
+
   void it('is read back as the same circuit, after a journey as text', () => {
     const circuit = circuitFrom({
       version: 1,

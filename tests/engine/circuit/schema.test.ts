@@ -1,9 +1,11 @@
 import assert from 'node:assert/strict';
 import { describe, it } from 'node:test';
+import fc from 'fast-check';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import schema from '../../../docs/circuit.schema.json' with { type: 'json' };
 import effective from '../../reference/effective-resistance.json' with { type: 'json' };
 import { circuitFrom, circuitToJSON, CircuitFormatError } from '../../../src/engine/circuit/index.ts';
+import { circuits } from './random-circuit.ts';
 
 // A check by a general-purpose validator (ajv) of JSON Schema 2020-12.
 const valid = new Ajv2020({ strict: false }).compile(schema);
@@ -40,6 +42,32 @@ describe('the published schema', () => {
     ['a slider', quay({ ...resistor, range: { min: 2, max: 40, step: 2 } }), true],
     ['a slider without an end', quay({ ...resistor, range: { min: 2 } }), false],
     ['a logarithmic slider', quay({ ...resistor, range: { min: 1, max: '1e3', scale: 'log' } }), true],
+    ['a supply to turn', quay({ ...supply, id: 'B2', range: { min: '-12', max: 12, step: 1 } }), true],
+    ['a supply on a scale', quay({ ...supply, id: 'B2', range: { min: 1, max: 10, scale: 'log' } }), true],
+    [
+      'a supply on a scale from 0',
+      quay({ ...supply, id: 'B2', range: { min: 0, max: 10, scale: 'log' } }),
+      false,
+    ],
+    [
+      'an internal resistance to turn',
+      quay({ ...supply, id: 'B2', internalResistance: 1, internalRange: { min: 0, max: 2 } }),
+      true,
+    ],
+    [
+      'an internal resistance that may be negative',
+      quay({ ...supply, id: 'B2', internalResistance: 1, internalRange: { min: -1, max: 2 } }),
+      false,
+    ],
+    [
+      'the range of no internal resistance',
+      quay({ ...supply, id: 'B2', internalRange: { min: 0, max: 2 } }),
+      false,
+    ],
+    ['a lamp taken out', quay({ ...lamp, resistance: 8, condition: 'broken' }), true],
+    ['a bridged supply', quay({ ...supply, id: 'B2', condition: 'bridged' }), true],
+    ['a condition unheard of', quay({ ...resistor, condition: 'intact' }), false],
+    ['a condition by truth', quay({ ...resistor, condition: true }), false],
     ['a scale unheard of', quay({ ...resistor, range: { min: 1, max: 100, scale: 'E7' } }), false],
     ['a lamp by its resistance', quay({ ...lamp, resistance: 8 }), true],
     ['a lamp by two ratings', quay({ ...lamp, ratedVoltage: 6, ratedCurrent: '0.5' }), true],
@@ -70,6 +98,14 @@ describe('the published schema', () => {
       assert.equal(valid(sent), expected, JSON.stringify(valid.errors));
     });
   }
+
+  it('takes what the engine writes of supplies to turn, and of what is broken or bridged', () => {
+    fc.assert(
+      fc.property(circuits, (circuit) => {
+        assert.ok(valid(JSON.parse(JSON.stringify(circuitToJSON(circuit)))), JSON.stringify(valid.errors));
+      }),
+    );
+  });
 
   it('takes what the engine writes, for every published network', () => {
     for (const { edges, nodes } of effective) {

@@ -108,6 +108,21 @@ void describe('the setting of a component, as a text', () => {
     assert.equal(of(' r\t1   8 '), '8 r 1 broken');
   });
 
+  void it('that is refused does not tell the value that is hidden', () => {
+    const supply = {
+      ...{ id: 'B1', kind: 'supply', from: 'a', to: 'b', hidden: true },
+      ...{ emf: '7.37', range: { min: 0, max: 10, step: '0.01' } },
+      ...{ internalResistance: '1.93', internalRange: { min: 0, max: 5, step: '0.01' } },
+    };
+    const hidden = circuitFrom({ version: 1, components: [supply] });
+    for (const text of ['12', '0.005', 'r 9', 'r 0.005', 'r -1', 'seven', 'brokn', '1 2', 'broken intact']) {
+      assert.throws(
+        () => withValue(hidden, 'B1', text),
+        ({ message }: Error) => !/7.37|1.93/.test(message),
+      );
+    }
+  });
+
   void it('gives the same component where its condition is already so', () => {
     fc.assert(
       fc.property(circuits, (circuit) => {

@@ -23,6 +23,21 @@ describe('The canonical form', () => {
       'R1 hidden ±5% 0.5 W 8 Ω [2..40] reversed',
       'R1 [2..40] 8 Ω 0.5 W ±5% reversed hidden',
     ],
+    [
+      'orders the properties of a supply',
+      'B1 bridged r [0..2] 0.5 Ω reversed 6 V hidden [0..12] + R1 5 Ω',
+      'B1 [0..12] 6 V r [0..2] 0.5 Ω bridged hidden + R1 5 Ω reversed',
+    ],
+    [
+      'has the range of a battery before its cells',
+      'B1 4 × 1.50 V [-12.0..12 step 0.5] + L1 5 Ω broken',
+      'B1 [-12.0..12 step 0.5] 4 × 1.50 V + L1 5 Ω broken',
+    ],
+    [
+      'has the lines of a circuit whose components are intact, whatever is done to them',
+      'B1 6 V + S1 closed bridged + (L1 8 Ω broken ∥ R1 5 Ω bridged); V1 broken across S1',
+      'B1 6 V + S1 closed bridged + (L1 8 Ω broken ∥ R1 5 Ω bridged); V1 broken across S1',
+    ],
     ['writes the step that is not understood', 'R1 [2..40 step 2] 8 Ω', 'R1 [2..40 step 2] 8 Ω'],
     ['leaves out the step that is', 'R1 [2..40 step 1] 8 Ω', 'R1 [2..40] 8 Ω'],
     [
@@ -112,6 +127,13 @@ describe('The canonical form', () => {
   test('follows a value that is set', () => {
     const circuit = withValue(parseCircuit('B1 6 V + R1 [2..40] 8.0 kΩ'), 'R1', 9000);
     assert.equal(formatCircuit(circuit), 'B1 6 V + R1 [2..40] 9.0 kΩ');
+  });
+
+  test('follows a component that is broken, bridged and mended', () => {
+    const quay = parseCircuit('B1 6 V r 0.5 Ω + L1 8 Ω');
+    const dim = withValue(withValue(quay, 'L1', 'broken'), 'B1', '9 r 2 bridged');
+    assert.equal(formatCircuit(dim), 'B1 9 V r 2.0 Ω bridged + L1 8 Ω broken');
+    assert.equal(formatCircuit(withValue(dim, 'L1', 'intact')), 'B1 9 V r 2.0 Ω bridged + L1 8 Ω');
   });
 
   test('gives nodes of any name a junction’s name', () => {

@@ -82,6 +82,8 @@ const pieces = [
     'closed',
     'reversed',
     'hidden',
+    'broken',
+    'bridged',
     'across',
     'ends',
     'step',
@@ -97,6 +99,9 @@ const pieces = [
     'across R1',
     'ends @p–@q',
     '3 × 1.5 V',
+    'r 0.5 Ω',
+    'r [0..2] 1 Ω',
+    '[-6..6]',
     '#',
   ],
   ...[

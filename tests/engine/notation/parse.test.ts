@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { describe, test } from 'node:test';
-import type { Circuit, Component, Resistor } from '../../../src/engine/circuit/index.ts';
+import type { Circuit, Component, Range, Resistor } from '../../../src/engine/circuit/index.ts';
 import { parseCircuit } from '../../../src/engine/notation/index.ts';
 import { numberText, type Quantity } from '../../../src/engine/quantity/index.ts';
 import { sameCircuit } from './same-circuit.ts';
@@ -202,8 +202,11 @@ describe('A range', () => {
     return resistor.range;
   };
   const shown = (line: string): string => {
-    const { min, max, step, scale } = range(line) ?? {};
-    assert(min && max);
+    const found = range(line);
+    assert(found);
+    return told(found);
+  };
+  const told = ({ min, max, step, scale }: Range): string => {
     return `${[min, max].map(({ value }) => value.toFraction()).join(' to ')} by ${scale ?? step?.value.toFraction() ?? ''}`;
   };
   const ranges: readonly (readonly [law: string, line: string, settings: string])[] = [
@@ -219,10 +222,55 @@ describe('A range', () => {
     ['may stand behind a code, with its own units', 'R1 4k7 [1k..10k]', '1000 to 10000 by 100'],
     ['may be of fractions, with a step', 'R1 [1/3..2 step 1/3] 1 Ω', '1/3 to 2 by 1/3'],
   ];
+  const supplies: readonly (readonly [law: string, line: string, settings: string])[] = [
+    ['of an e.m.f. is in volts', 'B1 [0..12] 6 V', '0 to 12 by 1/2'],
+    ['of an e.m.f. may have negative ends', 'B1 [−6..6] 1.5 V', '-6 to 6 by 1/2'],
+    ['of an e.m.f. may be negative', 'B1 [-5 mV..-1] -2 mV', '-1/200 to -1/1000 by 1/5000'],
+    ['of an e.m.f. is that of all the cells', 'B1 [0..12 step 1.5] 2 × 1.5 V', '0 to 12 by 3/2'],
+    ['of an e.m.f. may stand behind it', 'B1 6 kV [1..10] r [1..2] 1 Ω', '1000 to 10000 by 200'],
+  ];
+  for (const [law, line, settings] of supplies) {
+    test(law, () => {
+      const supply = first(line);
+      assert(supply.kind === 'supply' && supply.range);
+      assert.equal(told(supply.range), settings, line);
+    });
+  }
+
+  const insides: readonly (readonly [law: string, line: string, settings: string])[] = [
+    ['of an internal resistance stands behind r', 'B1 6 V r [0..2] 0.5 Ω', '0 to 2 by 1/10'],
+    ['of an internal resistance has its prefix', 'B1 6 V r[0..800]500 mΩ [0..6]', '0 to 4/5 by 1/50'],
+    [
+      'of an internal resistance may be even in the logarithm',
+      'B1 r [1 mΩ..1 log] 1 Ω 6 V',
+      '1/1000 to 1 by log',
+    ],
+  ];
+  for (const [law, line, settings] of insides) {
+    test(law, () => {
+      const supply = first(line);
+      assert(supply.kind === 'supply' && supply.internalRange);
+      assert.equal(told(supply.internalRange), settings, line);
+    });
+  }
+
   for (const [law, line, settings] of ranges) {
     test(law, () => {
       assert.equal(shown(line), settings, line);
     });
+  }
+});
+
+test('any component may be broken or bridged, whichever way it is told', () => {
+  const parts = ['B1 6 V', 'R1 5 Ω', 'L1 8 Ω', 'S1 closed', 'A1', 'V1', 'W1', 'lamp Quay 6 V 3 W'];
+  for (const condition of ['broken', 'bridged'] as const) {
+    for (const part of parts) {
+      const [label = '', ...rest] = part.split(/ (?!Quay)/);
+      const plain = first(part);
+      for (const line of [`${part} ${condition}`, [label, condition, ...rest].join(' ')]) {
+        assert.deepEqual(first(line), { ...plain, condition }, line);
+      }
+    }
   }
 });
 

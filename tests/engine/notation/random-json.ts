@@ -51,10 +51,31 @@ function range(random: Random): Fields {
   ]);
 }
 
+function supply(random: Random): Fields {
+  const low = random.below(20);
+  const volts = low + random.below(20);
+  const high = volts + 1 + random.below(20);
+  return {
+    ...random.pick<Fields>([
+      { emf: volts, range: { min: -low, max: high } },
+      { emf: `-${volts}.50`, range: { min: `-${high}.5`, max: `-${low}.0`, step: '0.5' } },
+      { emf: volts, range: { min: 0, max: high, step: '1/3' } },
+      { emf: volts, cells: 1 + random.below(7), range: { min: low, max: high } },
+    ]),
+    ...random.pick<Fields>([
+      { internalResistance: `${low}.0`, internalRange: { min: 0, max: high } },
+      { internalResistance: volts + 1, internalRange: { min: low + 1, max: high + 1, scale: 'log' } },
+      { internalResistance: '0.47', internalRange: { min: '0.1', max: 10, scale: 'E12' } },
+      {},
+    ]),
+  };
+}
+
 const kinds: readonly (readonly [kind: string, letter: string, fields: (random: Random) => Fields])[] = [
   ['supply', 'B', (random) => ({ emf: random.pick([number(random), -3, 0, '-1/3']) })],
   ['supply', 'B', (random) => ({ emf: number(random), internalResistance: number(random) })],
   ['supply', 'B', (random) => ({ emf: random.pick(['4.5', '1.0', '-3', 7]), cells: 1 + random.below(7) })],
+  ['supply', 'B', supply],
   ['resistor', 'R', (random) => ({ resistance: random.pick([number(random), 0]) })],
   ['resistor', 'R', range],
   ['resistor', 'R', (random) => ({ resistance: number(random), tolerance: random.pick([5, '0.5', '1/3']) })],
@@ -77,12 +98,16 @@ export function randomJSON(random: Random, size: number): unknown {
   const supplied = !random.once(3);
   const components = Array.from({ length: count }, (_, index) => {
     const [kind, letter, fields] =
-      supplied && index === 0 ? kinds[0]! : random.pick(supplied ? kinds : kinds.slice(3));
+      supplied && index === 0
+        ? kinds[0]!
+        : random.pick(supplied ? kinds : kinds.filter(([name]) => name !== 'supply'));
     const id = random.once(6)
       ? random.pick(['X', 'LED', 'Quay', 'E1', 'RR']) + `${index}b`
       : `${letter}${index}`;
     const hidden = random.pick([{}, {}, { hidden: true }]);
-    return { id, kind, from: random.pick(nodes), to: random.pick(nodes), ...fields(random), ...hidden };
+    const condition = random.pick([{}, {}, { condition: 'broken' }, { condition: 'bridged' }]);
+    const ends = { from: random.pick(nodes), to: random.pick(nodes) };
+    return { id, kind, ...ends, ...fields(random), ...hidden, ...condition };
   });
   const end = (): string => random.pick(components.flatMap(({ from, to }) => [from, to]));
   return { version: 1, components, ...(!supplied && { terminals: [end(), end()] }) };

@@ -65,7 +65,22 @@ function supply(random: Random): string[] {
   const emf = randomQuantity(random, 'V');
   const sign = random.once(5) ? random.pick(['-', '−', '–']) : '';
   const count = random.once(4) ? `${1 + random.below(6)} ${random.pick(['×', 'x'])} ` : '';
-  return [`${sign}${count}${emf}`, ...(random.once(3) ? [`r ${randomQuantity(random, 'Ω')}`] : [])];
+  const inside = random.pick([
+    `r ${randomQuantity(random, 'Ω')}`,
+    `r [0..${5 + random.below(5)}] ${random.below(5)}.5 Ω`,
+    'r[1 mΩ..50 log]5mΩ',
+    'r [1 Ω … 1k E12] 4.7 Ω',
+  ]);
+  const main = random.pick([
+    [`${sign}${count}${emf}`],
+    [`${sign}${count}${emf}`],
+    [`[-${random.below(9)}..${6 + random.below(30)}] 2 × ${random.below(4)} V`],
+    ['6.0 kV [−12 kV..12 step 1/2]'],
+    [`[–20..–1 step 1] -${1 + random.below(20)} V`],
+    ['[1..10 E24] 5.1 V'],
+  ]);
+  // A range right behind r could be that of either value.
+  return random.once(3) ? [`${main.join(' ')} ${inside}`] : main;
 }
 
 const kinds: readonly (readonly [
@@ -109,7 +124,8 @@ export class RandomLine {
     const told = properties(random);
     // A code stands right behind the label.
     if (/^\d*[RkKM]\d*Ω?$/.test(told[0] ?? '')) return [...word, shown, ...told].join(' ');
-    const states = ['reversed', 'hidden'].filter(() => random.once(6));
+    const condition = random.pick(['broken', 'bridged']);
+    const states = ['reversed', 'hidden', condition].filter(() => random.once(6));
     return [...word, shown, ...[...told, ...states].sort(() => random.below(3) - 1)].join(' ');
   }
 
