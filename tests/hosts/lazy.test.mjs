@@ -1,7 +1,8 @@
 // The lazy loader: what it fetches and when, what it brings to life, and that nothing goes wrong where files do not come.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { host, kept } from './visit.mjs';
+import { kept } from './lesson.mjs';
+import { host } from './visit.mjs';
 
 const loader = '<script type="module" src="/dist/rheolet-lazy.js"></script>';
 const line = 'B1 6 V + A1 + (R1 [4..40] 12 Ω ∥ L1 8 Ω)';
@@ -151,10 +152,7 @@ test('boards written as text come to life, in place, with their names', async ()
     ['coloured', 2, 'p'],
     ['lines', 2, 'p'],
   ]);
-  assert.equal(
-    await visit.tab.$eval('rheolet-value', ({ shadowRoot }) => shadowRoot.textContent.trim()),
-    '0.500 A',
-  );
+  assert.match(await visit.tab.$eval('rheolet-value', (value) => value.shadowRoot.textContent), /0.500 A/);
   assert.equal(await visit.tab.$eval('pre', ({ id }) => id), 'other', 'other code stays code');
   assert.deepEqual(await visit.problems(), []);
   assert.deepEqual(visit.said, []);

@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import assert from 'node:assert/strict';
 import { after, before } from 'node:test';
 import { launch } from '../run/browser.mjs';
 import { serve } from '../run/server.mjs';
@@ -58,6 +58,17 @@ export class Visit {
     );
   }
 
+  /** Holds the page to what every page keeps: a quiet console, no problem, and the ammeter of the lesson at its reading. */
+  async isWell(frame = this.tab) {
+    await this.settled(frame);
+    await frame.waitForFunction(
+      `${all}.find((each) => each.localName === 'rheolet-meter').shadowRoot.textContent.includes('1.25')`,
+      { timeout: 10_000, polling: 20 },
+    );
+    assert.deepEqual(this.said, []);
+    assert.deepEqual(await this.problems(frame), []);
+  }
+
   /** The sentences with which elements say that something is wrong. */
   problems(frame = this.tab) {
     return frame.evaluate(
@@ -65,9 +76,6 @@ export class Visit {
     );
   }
 }
-
-/** A page of this folder as it is kept. */
-export const kept = (name) => readFileSync(`tests/hosts/pages/${name}.html`, 'utf8');
 
 /**
  * Serves pages (path → HTML) beside the repository for the tests of a file; gives how to open one, with what to do before
