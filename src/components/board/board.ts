@@ -11,22 +11,21 @@ import {
   formatCircuit,
   readCourse,
   say,
-  settingOf,
   type Circuit,
-  type Component,
   type ExactSolution,
   type Setting,
 } from '../../engine/index.ts';
-import { changeOf, fire, shortcutOf, type BoardFace, type Settings } from '../link/index.ts';
+import { fire, shortcutOf, type BoardFace, type Settings } from '../link/index.ts';
 import { ink, speak } from '../page/index.ts';
-import { fragmentNow, settingsIn } from './address.ts';
+import { fragmentNow } from './address.ts';
 import { isContent, textOf } from './fallback.ts';
 import type { Moment } from './moment.ts';
 import { notes, spokenNotes } from './notes.ts';
 import { onLatest } from './page-history.ts';
 import { Painter } from './painter.ts';
 import { Pointing } from './pointing.ts';
-import { join, leave } from './present.ts';
+import { Presence } from './presence.ts';
+import { Pupil } from './pupil.ts';
 import { readingsTable } from './readings-table.ts';
 import { coverable, shown, type Word } from './shown.ts';
 import { Sharing } from './sharing.ts';
@@ -43,7 +42,7 @@ const styled = ['course', 'symbols', 'show', 'hide', 'label'] as const;
  * @tag rheolet-board
  * @slot - The circuit as notation, where there is no `circuit` attribute; else a sentence for readers without scripts. Other elements of the library stay visible.
  * @fires {CustomEvent<ChangeDetail>} rheolet-input - A slider is moving.
- * @fires {CustomEvent<ChangeDetail>} rheolet-change - A slider, switch or button has changed a setting.
+ * @fires {CustomEvent<ChangeDetail>} rheolet-change - A slider, switch, button or key has changed a setting.
  * @fires rheolet-hold - The pupil held the readings, or let go of them.
  * @fires {CustomEvent<ProblemDetail>} rheolet-problem - The circuit cannot be read.
  * @cssprop [--rheolet-ink] - Lines and text.
@@ -88,7 +87,7 @@ export class RheoletBoard extends LitElement implements BoardFace {
   declare symbols: string;
   /** What to show besides the usual: `rules`; `ribbons` and `arrows` where the readings are hidden. */
   declare show: string;
-  /** What not to show: `values`, `readings` (for a prediction: also the meters', and the ribbons and arrows that give them away), `ribbons`, `arrows`, `meters`, `labels`, `sliders`, `menu`. */
+  /** What not to show: `values`, `readings` (for a prediction: also the meters', and the ribbons and arrows that give them away), `ribbons`, `arrows`, `meters`, `labels`, `sliders`, `menu`, and `conditions`: components cannot be taken out or bridged then. */
   declare hide: string;
   /** The name of the diagram, for those who hear it. */
   declare label: string;
@@ -104,6 +103,7 @@ export class RheoletBoard extends LitElement implements BoardFace {
   }
 
   readonly #store = new BoardStore();
+  readonly #pupil = new Pupil(this, this.#store);
   readonly #painter: Painter = new Painter(this, {
     snapshot: () => this.snapshot,
     style: () => ({
@@ -119,7 +119,10 @@ export class RheoletBoard extends LitElement implements BoardFace {
   });
   readonly #pointing = new Pointing(this.#painter.stage, {
     circuit: () => this.circuit,
-    toggle: (id) => this.#toggle(id),
+    toggle: (id) => this.#pupil.toggle(id),
+    alter: (id, condition) => {
+      if (this.#shown.has('conditions')) this.#pupil.alter(id, condition);
+    },
     changed: () => this.requestUpdate(),
   });
   readonly #sharing = new Sharing(this);
@@ -138,6 +141,7 @@ export class RheoletBoard extends LitElement implements BoardFace {
   constructor() {
     super();
     this.course = this.symbols = this.show = this.hide = this.label = '';
+    new Presence(this, this.#store);
     this.#store.subscribe(() => this.#changed());
     this.addEventListener('keydown', this.#shortcut);
   }
@@ -152,7 +156,7 @@ export class RheoletBoard extends LitElement implements BoardFace {
     if (this.isConnected) this.#open();
   }
 
-  /** What differs from the circuit that the page gave, by id: ohms as an exact text, "open" or "closed". */
+  /** What differs from the circuit that the page gave, by id: an exact text such as "20", "6 r 0.5", "open", "broken". */
   get settings(): Settings {
     return this.snapshot?.settings ?? {};
   }
@@ -186,7 +190,7 @@ export class RheoletBoard extends LitElement implements BoardFace {
     return this.#store.subscribe(listener);
   }
 
-  /** Settles a resistor's ohms or a switch. Throws CircuitFormatError where it cannot be had. */
+  /** Settles a resistor, a supply or a switch, or what is done to a component: `board.set('L1', 'broken')`, `'bridged'`, `'intact'`. Throws CircuitFormatError where it cannot be had. */
   set(id: string, value: Setting): void {
     this.#store.set(id, value);
   }
@@ -250,20 +254,14 @@ export class RheoletBoard extends LitElement implements BoardFace {
     super.connectedCallback();
     this.#children.observe(this, { childList: true, characterData: true, subtree: true });
     document.addEventListener('DOMContentLoaded', this.#childrenChanged);
-    join(this, this.#store);
-    addEventListener('hashchange', this.#recall);
     this.#painter.connect();
-    if (this.#opened) return;
-    this.#recall();
-    this.#open();
+    if (!this.#opened) this.#open();
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.#children.disconnect();
     document.removeEventListener('DOMContentLoaded', this.#childrenChanged);
-    leave(this);
-    removeEventListener('hashchange', this.#recall);
     this.#painter.disconnect();
   }
 
@@ -279,7 +277,6 @@ export class RheoletBoard extends LitElement implements BoardFace {
     if (!snapshot || !state)
       return html`<slot></slot>
         <p part="problem" lang="en" dir="ltr" ?hidden=${!this.#problem}>${this.#problem}</p>`;
-    const pointed = this.#component(this.#pointing.id);
     return html`${
         undrawn
           ? [
@@ -292,13 +289,16 @@ export class RheoletBoard extends LitElement implements BoardFace {
       }<slot></slot>${view({
         snapshot,
         state,
-        pointed,
+        pointed: this.#pupil.component(this.#pointing.id),
+        chosen: this.#pupil.component(this.#pointing.chosen),
         drawn: undrawn === undefined,
         shown: this.#shown,
         perAmpere: stage.perAmpere,
         sharing: this.#sharing,
         act: (does) => this.act(does),
-        toggle: (id) => this.#toggle(id),
+        toggle: (id) => this.#pupil.toggle(id),
+        alter: (id, condition) => this.#pupil.alter(id, condition),
+        leave: () => this.#pointing.leave(),
       })}`;
   }
 
@@ -336,24 +336,9 @@ export class RheoletBoard extends LitElement implements BoardFace {
     this.#problem = problem?.sentence ?? '';
     this.#store.open('sentence' in read ? undefined : read);
     this.#painter.renew();
-    if (problem) this.#report(problem.code, problem.sentence);
+    if (problem)
+      fire(this, 'rheolet-problem', { board: this.id, id: '', code: problem.code, text: problem.sentence });
   }
-
-  #report(code: string, text: string): void {
-    fire(this, 'rheolet-problem', { board: this.id, id: '', code, text });
-  }
-
-  /** What the page's address asks of this board; what does not fit is left. */
-  readonly #recall = (): void => {
-    try {
-      const settings = settingsIn(location.hash, this);
-      if (settings) this.#store.recall(settings);
-    } catch (error) {
-      if (!(error instanceof URIError)) throw error;
-      const code = 'address not read';
-      this.#report(code, say({ code, data: {} }));
-    }
-  };
 
   readonly #childrenChanged = (): void => {
     if (this.#given === undefined && textOf(this.childNodes) !== this.#text) this.#open();
@@ -372,7 +357,7 @@ export class RheoletBoard extends LitElement implements BoardFace {
     if (!snapshot || snapshot.moving !== undefined) return;
     this.#heard = snapshot;
     if (before?.start === snapshot.start && before.circuit !== snapshot.circuit)
-      speak(this, spokenNotes(snapshot));
+      speak(this, spokenNotes(snapshot, before));
   }
 
   /** Whether anything under the drawing changes: while a slider moves, the caption and the notes alone do. */
@@ -389,30 +374,7 @@ export class RheoletBoard extends LitElement implements BoardFace {
     if (does === 'reveal') {
       this.#revealed = true;
       this.#restyle();
-    } else if (does === 'hold' || does === 'release') {
-      this[does]();
-      fire(this, 'rheolet-hold', { board: this.id, held: does === 'hold' });
-    } else this.#byPupil(() => this[does]());
-  }
-
-  #toggle(id: string): void {
-    const component = this.#component(id);
-    if (component?.kind === 'switch') this.#byPupil(() => this.set(id, !component.closed));
-  }
-
-  /** What a pupil does is told to the page, a change at a time. */
-  #byPupil(act: () => void): void {
-    const before = this.circuit;
-    act();
-    this.circuit?.components.forEach((component, place) => {
-      const was = before?.components[place];
-      if (was && settingOf(was) !== settingOf(component))
-        fire(this, 'rheolet-change', changeOf(this.id, component));
-    });
-  }
-
-  #component(id: string | undefined): Component | undefined {
-    return this.circuit?.components.find((component) => component.id === id);
+    } else this.#pupil.act(does);
   }
 
   readonly #shortcut = (event: KeyboardEvent): void => {

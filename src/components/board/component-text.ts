@@ -12,8 +12,9 @@ export const isMeter = ({ kind }: Component): boolean => kind === 'ammeter' || k
 
 /** What a component is called by ear: "R1, 12 ohms, 0.500 amperes". */
 export function componentName(component: Component, snapshot: Snapshot, withReading: boolean): string {
-  const { id, kind, hidden } = component;
+  const { id, kind, hidden, condition } = component;
   const state = kind === 'switch' ? [say({ code: 'switch state', data: { closed: component.closed } })] : [];
+  if (condition) state.push(say({ code: 'condition', data: { condition } }));
   const values = hidden ? [] : Object.values(component).filter(isQuantity).map(spokenQuantity);
   const style = isMeter(component) ? ({ as: 'signed' } as const) : {};
   const reading = withReading ? [readingOf(snapshot, readingName(component), style).spoken] : [];

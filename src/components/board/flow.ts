@@ -1,7 +1,7 @@
-import { track, type Circuit, type Tracker } from '../../engine/index.ts';
+import { bridges, track, type Circuit, type Tracker } from '../../engine/index.ts';
 import type { Snapshot } from '../link/index.ts';
 
-/** The currents of a circuit, in the order of its components, and the powers of its lamps: followed while a slider moves. */
+/** The currents of a circuit, in the order of its components with the wires that bridge them, and the powers of its lamps: followed while a slider moves. */
 export class Flow {
   /** The labels of the lamps. */
   readonly lamps: readonly string[];
@@ -14,7 +14,8 @@ export class Flow {
   readonly #values: Float64Array;
   #tracked: { readonly id: string; readonly tracker: Tracker } | undefined;
 
-  constructor({ components }: Circuit) {
+  constructor(circuit: Circuit) {
+    const { components } = bridges(circuit);
     this.ids = components.map(({ id }) => id);
     this.lamps = components.filter(({ kind }) => kind === 'lamp').map(({ id }) => id);
     this.#names = [...this.ids.map((id) => `I_${id}`), ...this.lamps.map((id) => `P_${id}`)];

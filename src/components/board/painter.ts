@@ -38,7 +38,7 @@ export class Painter {
   #width = 0;
   #near = false;
   #built = false;
-  #switches = '';
+  #states = '';
 
   constructor(board: HTMLElement, ask: Painted) {
     this.#board = board;
@@ -69,7 +69,7 @@ export class Painter {
   /** A setting has changed: ribbons follow in the next frame, numbers when it is their turn, all of it once it has settled. */
   changed(): void {
     const snapshot = this.#ask.snapshot();
-    if (snapshot?.moving === undefined && this.#switches !== switchesOf(snapshot)) this.renew();
+    if (snapshot?.moving === undefined && this.#states !== statesOf(snapshot)) this.renew();
     nextFrame(this.#motion);
     if (snapshot?.moving === undefined) nextFrame(this.#figures);
     else inTurn(this.#figures);
@@ -84,7 +84,7 @@ export class Painter {
     draw: () => {
       const snapshot = this.#ask.snapshot();
       this.#built = false;
-      this.#switches = switchesOf(snapshot);
+      this.#states = statesOf(snapshot);
       const width = this.#width ? Math.min(Math.max(this.#width - edges, narrowest), broadest) : broadest;
       this.undrawn = snapshot && this.stage.plan(snapshot, { ...this.#ask.style(), width });
       if (this.#near) this.#build();
@@ -145,6 +145,11 @@ export class Painter {
   };
 }
 
-function switchesOf(snapshot: Moment | undefined): string {
-  return String(snapshot?.circuit.components.map((each) => each.kind === 'switch' && each.closed));
+/** What a drawing shows of its circuit's state: another one wants another drawing. */
+function statesOf(snapshot: Moment | undefined): string {
+  const states = snapshot?.circuit.components.map((each) => [
+    each.condition,
+    each.kind === 'switch' && each.closed,
+  ]);
+  return String(states);
 }

@@ -1,4 +1,4 @@
-import { seriesParallel, type Circuit } from '../../engine/index.ts';
+import { seriesParallel, type Circuit, type Condition } from '../../engine/index.ts';
 import type { Stage } from './stage.ts';
 import { walk } from './walk.ts';
 
@@ -6,9 +6,13 @@ import { walk } from './walk.ts';
 export interface PointedAt {
   readonly circuit: () => Circuit | undefined;
   readonly toggle: (id: string) => void;
-  /** Told when another component is pointed at. */
+  readonly alter: (id: string, condition: Condition) => void;
+  /** Told when another component is pointed at or chosen. */
   readonly changed: () => void;
 }
+
+/** The keys that take a component out or put a wire across it. */
+const alterations: Readonly<Record<string, Condition>> = { Delete: 'broken', b: 'bridged' };
 
 /** The component of a group, or of what stands in one. */
 function idOf(target: EventTarget | null): string | undefined {
@@ -16,25 +20,29 @@ function idOf(target: EventTarget | null): string | undefined {
   return group instanceof SVGElement ? group.dataset['id'] : undefined;
 }
 
-/** Which component of a drawing is pointed at or focused: by pointer, and by keys that walk along the current. */
+/** Which component of a drawing is pointed at and which is chosen: by pointer, and by keys that walk along the current. */
 export class Pointing {
-  /** The component whose readings stand in the caption. */
-  id: string | undefined;
+  /** The component that was clicked or focused last, until Escape. */
+  chosen: string | undefined;
   readonly #stage: Stage;
   readonly #board: PointedAt;
+  #over: string | undefined;
   #focused: string | undefined;
-  #holds = false;
 
   constructor(stage: Stage, board: PointedAt) {
     this.#stage = stage;
     this.#board = board;
     const { element } = stage;
-    element.addEventListener('pointerover', ({ target }) => this.#show(idOf(target)));
-    element.addEventListener('pointerleave', () => this.#show(this.#holds ? this.#focused : undefined));
-    element.addEventListener('focusin', ({ target }) => this.#focus(idOf(target)));
-    element.addEventListener('focusout', () => (this.#holds = false));
+    element.addEventListener('pointerover', ({ target }) => this.#point(idOf(target)));
+    element.addEventListener('pointerleave', () => this.#point(undefined));
+    element.addEventListener('focusin', ({ target }) => this.#choose(idOf(target)));
     element.addEventListener('click', ({ target }) => this.#click(idOf(target)));
     element.addEventListener('keydown', (event) => this.#key(event));
+  }
+
+  /** The component whose readings stand in the caption. */
+  get id(): string | undefined {
+    return this.#over ?? this.chosen;
   }
 
   /** The component that the Tab key reaches: the one that was focused last, else the first. */
@@ -43,24 +51,32 @@ export class Pointing {
     return (symbols.find(({ id }) => id === this.#focused) ?? symbols[0])?.id;
   }
 
-  #show(id: string | undefined): void {
-    if (id === this.id) return;
-    this.id = id;
+  /** Nothing is chosen any more; the focus goes back into the drawing. */
+  leave(): void {
+    if (this.chosen !== undefined) this.#stage.still.group(this.chosen)?.focus();
+    this.chosen = this.#over = undefined;
     this.#board.changed();
   }
 
-  #focus(id: string | undefined): void {
+  #point(id: string | undefined): void {
+    if (id === this.#over) return;
+    this.#over = id;
+    this.#board.changed();
+  }
+
+  #choose(id: string | undefined): void {
     if (id === undefined) return;
-    this.#focused = id;
-    this.#holds = true;
+    this.chosen = this.#focused = id;
+    this.#over = undefined;
     this.#stage.still.reach(id);
-    this.#show(id);
+    this.#board.changed();
   }
 
   #click(id: string | undefined): void {
     if (id === undefined) return;
     this.#board.toggle(id);
     this.#stage.still.group(id)?.focus();
+    this.#choose(id);
   }
 
   #key(event: KeyboardEvent): void {
@@ -68,9 +84,12 @@ export class Pointing {
     const id = idOf(target);
     const circuit = this.#board.circuit();
     if (id === undefined || !circuit || ctrlKey || altKey || metaKey) return;
+    if (key === 'Escape') this.leave(); // and what else the page may do
     const tree = seriesParallel(circuit);
     const next = tree.kind === 'irreducible' ? undefined : walk(tree, id, key);
+    const alteration = Object.hasOwn(alterations, key) ? alterations[key] : undefined;
     if (next !== undefined) this.#stage.still.group(next)?.focus();
+    else if (alteration) this.#board.alter(id, alteration);
     else if (key === 'Enter' || key === ' ') this.#board.toggle(id);
     else return;
     event.preventDefault();

@@ -7,6 +7,7 @@ export const words = [
   'meters',
   'labels',
   'sliders',
+  'conditions',
   'menu',
   'rules',
 ] as const;

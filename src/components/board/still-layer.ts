@@ -84,11 +84,17 @@ export class StillLayer {
 /** How far the frame of a focused component stands off its symbol. */
 const off = 5;
 
-function component({ id, at, path, filled, letter, hit, box }: PlacedSymbol): SVGGElement {
+function component({ id, at, path, filled, letter, condition, ends, hit, box }: PlacedSymbol): SVGGElement {
   const move = { transform: `translate(${at.x} ${at.y})` };
   return shape(
     'g',
-    { class: 'component', 'data-id': id, role: 'graphics-object', tabindex: -1 },
+    {
+      class: 'component',
+      'data-id': id,
+      ...(condition && { 'data-condition': condition }),
+      role: 'graphics-object',
+      tabindex: -1,
+    },
     shape('rect', { class: 'hit', ...hit }),
     shape('rect', {
       class: 'ring',
@@ -98,6 +104,7 @@ function component({ id, at, path, filled, letter, hit, box }: PlacedSymbol): SV
       height: box.height + 2 * off,
       rx: 4,
     }),
+    ...(ends ? [shape('path', { class: 'wire', d: ends, ...move })] : []),
     shape('path', { class: 'symbol', d: path, ...move }),
     ...(filled ? [shape('path', { class: 'filled', d: filled, ...move })] : []),
     ...(letter

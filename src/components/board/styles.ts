@@ -85,6 +85,9 @@ export const styles: CSSResult = css`
     stroke: var(--focus);
     stroke-width: 2;
   }
+  [data-condition='broken'] :is(.symbol, .filled, .letter) {
+    opacity: 0.4;
+  }
   .lit .ring {
     stroke: var(--ink);
     stroke-width: 1.5;
@@ -109,6 +112,11 @@ export const styles: CSSResult = css`
     flex: 1 1 14em;
     flex-wrap: wrap;
     gap: 0 1em;
+  }
+  .alter {
+    display: flex;
+    align-items: center;
+    gap: 0.5rem;
   }
   @media (max-width: 30rem) {
     [part='caption'] {
@@ -210,6 +218,7 @@ export const styles: CSSResult = css`
       padding-inline: 0;
     }
     .acts,
+    .alter,
     .hint {
       display: none;
     }

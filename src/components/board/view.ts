@@ -1,5 +1,5 @@
 import { html, nothing, svg, type TemplateResult } from 'lit';
-import { say, writeReading, type Component } from '../../engine/index.ts';
+import { conditions, say, writeReading, type Component, type Condition } from '../../engine/index.ts';
 import type { Snapshot } from '../link/index.ts';
 import { caption } from './caption.ts';
 import { menu, menuButton } from './menu.ts';
@@ -20,11 +20,16 @@ export interface View {
   readonly drawn: boolean;
   /** The component that is pointed at or focused. */
   readonly pointed: Component | undefined;
+  /** The component that was clicked or focused last. */
+  readonly chosen: Component | undefined;
   /** Pixels for an ampere. */
   readonly perAmpere: number;
   readonly sharing: Sharing;
   readonly act: (act: Act) => void;
   readonly toggle: (id: string) => void;
+  readonly alter: (id: string, condition: Condition) => void;
+  /** Nothing is to be chosen any more. */
+  readonly leave: () => void;
 }
 
 /** A ribbon of a round current, so that widths can be read. */
@@ -42,11 +47,35 @@ function ribbonKey({ perAmpere, snapshot, shown }: View): TemplateResult | typeo
   </span>`;
 }
 
+/** Buttons that take the chosen component out, or put a wire across it. */
+function alterations({ chosen, shown, alter, leave }: View): TemplateResult | typeof nothing {
+  if (!chosen || !shown.has('conditions')) return nothing;
+  const { id, condition } = chosen;
+  const escape = ({ key }: KeyboardEvent): void => {
+    if (key === 'Escape') leave();
+  };
+  return html`<span class="alter" @keydown=${escape}
+    >${conditions.map(
+      (each) =>
+        html`<button
+          type="button"
+          part="act"
+          aria-pressed=${condition === each}
+          @click=${() => alter(id, each)}
+        >
+          ${say({ code: 'alter', data: { id, condition: each } })}
+        </button>`,
+    )}</span
+  >`;
+}
+
 function controls({ snapshot, shown, toggle }: View): TemplateResult | typeof nothing {
   if (!shown.has('sliders')) return nothing;
   return html`${snapshot.circuit.components.map((component) => {
     const { id, kind } = component;
     if (kind === 'resistor' && component.range) return html`<rheolet-resistor of=${id}></rheolet-resistor>`;
+    if (kind === 'supply' && (component.range ?? component.internalRange))
+      return html`<rheolet-supply of=${id}></rheolet-supply>`;
     if (kind !== 'switch') return nothing;
     const state = say({ code: 'switch state', data: { closed: component.closed } });
     return html`<button
@@ -66,11 +95,11 @@ function acts({ snapshot, state, shown, sharing, act }: View): TemplateResult {
       ${say({ code: 'button', data: { does } })}
     </button>`;
   const settable = snapshot.circuit.components.some(
-    (component) => component.kind === 'switch' || (component.kind === 'resistor' && component.range),
+    (each) => each.kind === 'switch' || 'range' in each || 'internalRange' in each,
   );
   return html`<span class="acts">
     ${
-      settable
+      settable || state.past.length + state.future.length > 0
         ? [
             button('reset', Object.keys(state.settings).length > 0),
             button('undo', state.past.length > 0),
@@ -90,7 +119,7 @@ export function view(all: View): TemplateResult {
       drawn
         ? html`<div class="strip" lang="en" dir="ltr">
             <div part="caption">${caption(pointed, snapshot)}</div>
-            ${ribbonKey(all)}
+            ${alterations(all)} ${ribbonKey(all)}
           </div>`
         : nothing
     }

@@ -4,13 +4,13 @@ export interface ChangeDetail {
   readonly board: string;
   /** The component's label. */
   readonly id: string;
-  /** `R_R1`; '' for a switch. */
+  /** `R_R1`, `E_B1`, `r_B1`; '' for a switch, and for what is broken, bridged or intact. */
   readonly quantity: string;
-  /** In SI units; a switch is 1 when closed, 0 when open. */
+  /** In SI units; a switch is 1 when closed, 0 when open; what is broken or bridged is 1, intact 0. */
   readonly value: number;
-  /** As it is written: "20 Ω", "closed". */
+  /** As it is written: "20 Ω", "closed", "broken". */
   readonly text: string;
-  /** `Ω`; '' for a switch. */
+  /** `Ω`; '' where `quantity` is. */
   readonly unit: string;
 }
 

@@ -1,6 +1,6 @@
 export { isBoard, type BoardFace } from './board-face.ts';
 export { BoardLink, type LinkHost } from './board-link.ts';
-export { changeOf } from './change.ts';
+export { changeOf, changesOf } from './change.ts';
 export { fire, type ChangeDetail, type ProblemDetail } from './events.ts';
 export { boardTag } from './find-board.ts';
 export { figuresOf, prefixIn, readingOf, unitOf, type ReadingStyle, type ReadingText } from './reading.ts';

@@ -1,3 +1,4 @@
+import type { Condition } from '../circuit/index.ts';
 import type { Prefix, Unit } from '../quantity/index.ts';
 
 /** What the elements say of themselves: names of controls, states and what goes wrong on a page. */
@@ -46,6 +47,10 @@ export interface ElementData {
   copied: { readonly done: boolean };
   'address not read': Record<never, never>;
   'switch state': { readonly closed: boolean };
+  /** What was done to a component, or undone. */
+  condition: { readonly condition: Condition | undefined };
+  /** A button that does it to one component. */
+  alter: { readonly id: string; readonly condition: Condition };
   diagram: Record<never, never>;
   /** In the caption strip, while no component is pointed at. */
   'caption hint': Record<never, never>;

@@ -118,13 +118,23 @@ describe('the Tab key', () => {
     const bench = await boardWith('B1 6 V + S1 closed + R1 [4..40] 12 Ω');
     bench.component('S1').focus();
     const stops: string[] = [];
-    for (let stop = 0; stop < 6; stop += 1) {
+    for (let stop = 0; stop < 9; stop += 1) {
       await sendKeys({ press: 'Tab' });
       const active = bench.board.shadowRoot!.activeElement;
       const inner = active?.shadowRoot?.activeElement ?? active;
       stops.push(inner?.ariaLabel ?? (inner ? text(inner) : ''));
     }
-    expect(stops).to.deep.equal(['S1: closed', 'R1', 'R1: less', 'R1, typed', 'R1: more', 'Hold readings']);
+    expect(stops).to.deep.equal([
+      'Take out S1',
+      'Wire across S1',
+      'S1: closed',
+      'R1',
+      'R1: less',
+      'R1, typed',
+      'R1: more',
+      'Hold readings',
+      'Copy…',
+    ]);
   });
 });
 

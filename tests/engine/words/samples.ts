@@ -232,6 +232,11 @@ export const samples: { readonly [Code in keyof Catalogue]: readonly Catalogue[C
   copied: [{ done: true }, { done: false }],
   'address not read': none,
   'switch state': [{ closed: true }, { closed: false }],
+  condition: [{ condition: 'broken' }, { condition: 'bridged' }, { condition: undefined }],
+  alter: [
+    { id: 'L1', condition: 'broken' },
+    { id: 'L1', condition: 'bridged' },
+  ],
   diagram: none,
   'caption hint': none,
   'against held': [

@@ -33,6 +33,7 @@ const buttons = {
   link: 'Copy a link to this setting',
   text: 'Copy the circuit as text',
 };
+const conditions = { broken: 'taken out', bridged: 'a wire across it' };
 const undrawn = {
   bridge: 'This circuit has a bridge',
   apart: 'This circuit is in pieces',
@@ -81,6 +82,8 @@ export const elements: Sentences<ElementData> = {
   copied: ({ done }) => (done ? 'Copied.' : 'This page may not copy by itself: copy the selected text.'),
   'address not read': () => 'The setting in the address of this page cannot be read, so it is left.',
   'switch state': ({ closed }) => (closed ? 'closed' : 'open'),
+  condition: ({ condition }) => (condition ? conditions[condition] : 'back as it was'),
+  alter: ({ id, condition }) => `${condition === 'broken' ? 'Take out' : 'Wire across'} ${id}`,
   diagram: () => 'Circuit diagram',
   'caption hint': () => 'Point at a component, or walk to it with the arrow keys.',
   'against held': ({ change, before }) =>

@@ -1,0 +1,48 @@
+import type { ReactiveController, ReactiveElement } from 'lit';
+import { say } from '../../engine/index.ts';
+import { fire } from '../link/index.ts';
+import { settingsIn } from './address.ts';
+import { join, leave } from './present.ts';
+import type { BoardStore } from './store.ts';
+
+/** A board's place in its page: it belongs to the page's history, and stands as the page's address says. */
+export class Presence implements ReactiveController {
+  readonly #board: ReactiveElement;
+  readonly #store: BoardStore;
+  #asked = false;
+
+  constructor(board: ReactiveElement, store: BoardStore) {
+    this.#board = board;
+    this.#store = store;
+    board.addController(this);
+  }
+
+  hostConnected(): void {
+    join(this.#board, this.#store);
+    addEventListener('hashchange', this.#ask);
+    if (!this.#asked) this.#ask();
+    this.#asked = true;
+  }
+
+  hostDisconnected(): void {
+    leave(this.#board);
+    removeEventListener('hashchange', this.#ask);
+  }
+
+  /** Takes what the address says of this board, and leaves what does not fit. */
+  readonly #ask = (): void => {
+    try {
+      const settings = settingsIn(location.hash, this.#board);
+      if (settings) this.#store.recall(settings);
+    } catch (error) {
+      if (!(error instanceof URIError)) throw error;
+      const code = 'address not read';
+      fire(this.#board, 'rheolet-problem', {
+        board: this.#board.id,
+        id: '',
+        code,
+        text: say({ code, data: {} }),
+      });
+    }
+  };
+}

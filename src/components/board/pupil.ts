@@ -1,0 +1,53 @@
+import type { Component, Condition } from '../../engine/index.ts';
+import { changesOf, fire } from '../link/index.ts';
+import type { BoardStore } from './store.ts';
+
+/** What a pupil does on a board: the page is told of it, a change at a time. */
+export class Pupil {
+  readonly #board: HTMLElement;
+  readonly #store: BoardStore;
+
+  constructor(board: HTMLElement, store: BoardStore) {
+    this.#board = board;
+    this.#store = store;
+  }
+
+  /** Presses a button of the board, or its keys. */
+  act(does: 'reset' | 'undo' | 'redo' | 'hold' | 'release'): void {
+    const board = this.#board.id;
+    this.#tell(() => this.#store[does]());
+    if (does === 'hold' || does === 'release')
+      fire(this.#board, 'rheolet-hold', { board, held: does === 'hold' });
+  }
+
+  /** Opens or closes a switch; any other component stays as it is. */
+  toggle(id: string): void {
+    const component = this.component(id);
+    if (component?.kind === 'switch') this.#tell(() => this.#store.set(id, !component.closed));
+  }
+
+  /** Takes a component out or puts a wire across it, and undoes just that. */
+  alter(id: string, condition: Condition): void {
+    const now = this.component(id)?.condition;
+    this.#tell(() => this.#store.set(id, now === condition ? 'intact' : condition));
+  }
+
+  /** A component as it is now. */
+  component(id: string | undefined): Component | undefined {
+    return this.#components.find((component) => component.id === id);
+  }
+
+  get #components(): readonly Component[] {
+    return this.#store.snapshot?.circuit.components ?? [];
+  }
+
+  #tell(act: () => void): void {
+    const before = this.#components;
+    act();
+    this.#components.forEach((component, place) => {
+      const was = before[place];
+      for (const change of was ? changesOf(this.#board.id, was, component) : [])
+        fire(this.#board, 'rheolet-change', change);
+    });
+  }
+}
