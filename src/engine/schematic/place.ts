@@ -9,9 +9,9 @@ import { boxOn, onwards, pointOn, wire, type Line } from './page.ts';
 const joint = 30;
 
 /** The wire across a component, on the side away from its label. */
-function placeBridge({ before, after }: Block, on: Line, middle: number, share: Share): void {
+function placeBridge(on: Line, middle: number, half: number, share: Share): void {
   const { upright, left } = on.measure;
-  const aside = upright && !left ? -before - 2 : after + 2;
+  const aside = upright && !left ? -half - 6 : half + 6;
   const [first, last] = [middle - joint, middle + joint];
   const corners = [
     pointOn(on, first),
@@ -56,7 +56,7 @@ function placeComponent(block: Block, { id, from, to, reversed }: Single, on: Li
   page.pieces.push({ from: pointOn(on, first), to: pointOn(on, last), carries: through.carries });
   wire(through, to, last, end);
   wire(on, to, end, length);
-  if (aside) placeBridge(block, on, middle, aside);
+  if (aside) placeBridge(on, middle, half, aside);
 }
 
 /** One side of a parallel group: the wire along the ends of its branches, which shares its current out or gathers it. */
