@@ -2,7 +2,7 @@
 // that it keeps nothing.
 import assert from 'node:assert/strict';
 import { copyFileSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { after, test } from 'node:test';
+import { test } from 'node:test';
 import { pathToFileURL } from 'node:url';
 import { kept, lesson, names, scripts } from './lesson.mjs';
 import { host } from './visit.mjs';
