@@ -23,6 +23,20 @@ void describe('preferred values', () => {
     }
   });
 
+  void it('hold the smaller series: every other value of E24 is E12, and of E12 is E6 (IEC 60063:2015, second-hand)', () => {
+    const digits = (name: 'E12' | 'E24', place: number): number => preferred(name, place).digits;
+    const e6 = [10, 15, 22, 33, 47, 68];
+    for (let place = 0; place < 12; place++) assert.equal(digits('E24', 2 * place), digits('E12', place));
+    for (let place = 0; place < 6; place++) assert.equal(digits('E12', 2 * place), e6[place]);
+  });
+
+  void it('are the rounded steps of one ratio, but for eight that the standard departs in', () => {
+    // That some depart is stated by makers' tables (seen); which do is computed.
+    const rounded = e24.map((_, place) => Math.round(10 * 10 ** (place / 24)));
+    const departing = rounded.filter((value, place) => preferred('E24', place).digits !== value);
+    assert.deepEqual(departing, [26, 29, 32, 35, 38, 42, 46, 83]);
+  });
+
   void it('are found from their value, and from any value up to the next', () => {
     for (const [name, decade] of [
       ['E12', e12],
