@@ -1,9 +1,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import type { Condition } from '../../../src/engine/circuit/index.ts';
 import { parseCircuit } from '../../../src/engine/notation/index.ts';
 import { describeCircuit } from '../../../src/engine/schematic/index.ts';
-import { withConditions } from '../topology/conditions.ts';
 import { drawings } from './random-drawings.ts';
 
 const thin = /\u202f/g;
@@ -58,15 +56,10 @@ test('internal resistance and a cell turned round are told, hidden values are no
   assert.doesNotMatch(hidden, /\d [VΩ]/);
 });
 
-test('what is taken out and what has a wire across it are told', () => {
-  const conditions: Readonly<Record<string, Condition>> = { L1: 'broken', B2: 'bridged' };
-  const circuit = withConditions(
-    parseCircuit('B1 6 V + L1 6 Ω + B2 1.5 V reversed + R1 5 Ω'),
-    ({ id }) => conditions[id],
-  );
+test('what is taken out, what has a wire across it, and what a supply can be set to are told', () => {
   assert.equal(
-    describeCircuit(circuit).replace(thin, ' '),
-    'From the positive terminal of battery B1 of 6 V: lamp L1 of 6 Ω, taken out, ' +
+    words('B1 [0..12] 6 V + L1 6 Ω broken + B2 1.5 V reversed bridged + R1 5 Ω'),
+    'From the positive terminal of variable supply B1 of 6 V (from 0 V to 12 V): lamp L1 of 6 Ω, taken out, ' +
       'then cell B2 of 1.5 V, turned round, with a wire across it, then resistor R1 of 5 Ω, then back to B1.',
   );
 });

@@ -1,15 +1,11 @@
-import type { Condition } from '../../../src/engine/circuit/index.ts';
 import { parseCircuit } from '../../../src/engine/notation/index.ts';
 import { drawSchematic, drawingToSVG } from '../../../src/engine/schematic/index.ts';
-import { withConditions } from '../topology/conditions.ts';
 
 /** A picture that somebody has looked at: the circuit in the notation, and how it is drawn. */
 interface Picture {
   readonly circuit: string;
   readonly width?: number;
   readonly symbols?: 'ansi';
-  /** What has been done to components, by id. */
-  readonly conditions?: Readonly<Record<string, Condition>>;
   /** Amperes by id, for ribbons. */
   readonly currents?: Readonly<Record<string, number>>;
 }
@@ -43,39 +39,26 @@ export const pictures: Readonly<Record<string, Picture>> = {
       'B1 12 V + S1 closed + ((A1 + R1 4 Ω + (R2 8 Ω ∥ V1)) ∥ (A2 + (L1 6 Ω ∥ L2 6 Ω) + R3 3 Ω) ∥ (R4 20 Ω + S2))',
   },
   'quay-lamp-out': {
-    circuit: 'B1 6 V + S1 closed + (L1 6 V 3 W ∥ L2 6 V 3 W ∥ L3 6 V 3 W)',
-    conditions: { L2: 'broken' },
+    circuit: 'B1 6 V + S1 closed + (L1 6 V 3 W ∥ L2 6 V 3 W broken ∥ L3 6 V 3 W)',
     currents: { B1: 1, S1: 1, L1: 0.5, L3: 0.5 },
   },
   'buoy-bridged': {
-    circuit: 'B1 6 V + Lbuoy 6 Ω + Lquay 6 Ω',
-    conditions: { Lbuoy: 'bridged' },
+    circuit: 'B1 6 V + Lbuoy 6 Ω bridged + Lquay 6 Ω',
     currents: { B1: 1, 'Lbuoy bridge': 1, Lquay: 1 },
   },
   'everything-done': {
     circuit:
-      'B1 1.5 V r 1 Ω + S1 + A1 + (R1 [4..40] 12 Ω ∥ (R2 8 Ω + B2 6 V r 1 Ω)) + L1 6 Ω + (W1 ∥ V1) + R3 5 Ω',
+      'B1 [0..3] 1.5 V r 1 Ω bridged + S1 broken + A1 bridged + ' +
+      '(R1 [4..40] 12 Ω broken ∥ (R2 8 Ω bridged + B2 6 V r 1 Ω broken)) + ' +
+      'L1 6 Ω broken + (W1 broken ∥ V1 bridged) + R3 5 Ω broken',
     width: 300,
-    conditions: {
-      B1: 'bridged',
-      S1: 'broken',
-      A1: 'bridged',
-      R1: 'broken',
-      R2: 'bridged',
-      B2: 'broken',
-      L1: 'broken',
-      W1: 'broken',
-      V1: 'bridged',
-      R3: 'broken',
-    },
     currents: { B1: 1.5, 'B1 bridge': -1.5 },
   },
 };
 
 /** The picture of a circuit as SVG text. */
-export function svgOf({ circuit, width, symbols, conditions, currents }: Picture): string {
-  const conditioned = withConditions(parseCircuit(circuit), ({ id }) => conditions?.[id]);
-  const drawing = drawSchematic(conditioned, {
+export function svgOf({ circuit, width, symbols, currents }: Picture): string {
+  const drawing = drawSchematic(parseCircuit(circuit), {
     ...(width && { width }),
     ...(symbols && { symbols }),
   });

@@ -1,7 +1,6 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { parseCircuit } from '../../../src/engine/notation/index.ts';
-import { Fraction } from '../../../src/engine/quantity/index.ts';
 import { drawSchematic, textSize, type Drawing } from '../../../src/engine/schematic/index.ts';
 import { drawings } from './random-drawings.ts';
 
@@ -70,28 +69,14 @@ test('every letter and digit has room', () => {
   }
 });
 
-test('a supply that can be varied has room for the text of every setting, moves nothing, and may be below 0', () => {
-  const [battery, ...others] = parseCircuit('B1 6 V r 0.5 Ω + R1 5 Ω').components;
-  assert.ok(battery?.kind === 'supply' && battery.internalResistance);
-  const [emf, internalResistance] = [battery.emf, battery.internalResistance];
-  const volts = (value: string): typeof emf => ({ ...emf, value: new Fraction(value), decimals: 2 });
-  const ohms = (value: string): typeof emf => ({
-    ...internalResistance,
-    value: new Fraction(value),
-    decimals: 1,
-  });
-  const ranges = {
-    range: { min: volts('-12'), max: volts('12'), step: volts('0.25') },
-    internalRange: { min: ohms('0'), max: ohms('10'), step: ohms('0.5') },
-  };
-  const boxes = [volts('-11.75'), volts('6'), volts('0')].map((value) => {
-    const supply = { ...battery, ...ranges, emf: value, internalResistance: ohms('9.5') };
-    const drawing = drawSchematic({ components: [supply, ...others] });
-    assert.ok(drawing.kind === 'drawing');
-    return drawing.labels.find(({ id, role }) => id === 'B1' && role === 'value')?.box;
-  });
+test('a supply that can be varied has room for the text of every setting, below 0 too', () => {
+  const boxes = ['-11.75 V r [0..10 step 0.5] 9.5 Ω', '6 V r [0..10 step 0.5] 0 Ω'].map(
+    (setting) =>
+      drawn(`B1 [-12..12 step 0.25] ${setting} + R1 5 Ω`).labels.find(
+        ({ id, role }) => id === 'B1' && role === 'value',
+      )?.box,
+  );
   assert.deepEqual(boxes[1], boxes[0]);
-  assert.deepEqual(boxes[2], boxes[0]);
   assert.ok(boxes[0] && boxes[0].width >= widthOf('-11.75\u202fV, r 10.0\u202fΩ', 'value'));
 });
 

@@ -1,6 +1,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { lastSetting, settingAt, withValue, type Circuit } from '../../../src/engine/circuit/index.ts';
+import { parseCircuit } from '../../../src/engine/notation/index.ts';
 import { drawSchematic, type Drawing } from '../../../src/engine/schematic/index.ts';
 import { build } from './build.ts';
 import { withConditions } from '../topology/conditions.ts';
@@ -128,6 +129,17 @@ test('a slider of any scale moves nothing on its whole way', () => {
     for (let setting = 0; setting <= lastSetting(first.range); setting++) {
       const set = withValue(circuit, 'Rfog', settingAt(first.range, setting));
       assert.equal(geometry(set, 300), before, `setting ${setting}`);
+    }
+  }
+});
+
+test('turning a supply moves nothing on its whole way, below 0 and into a single cell', () => {
+  const line = 'B1 [-12..12 step 0.25] 6 V r [0..10 step 0.5] 1 Ω + Rfog 5 Ω + (L1 6 Ω ∥ V1)';
+  const circuit = parseCircuit(line);
+  for (const width of [300, 640]) {
+    const before = geometry(circuit, width);
+    for (const setting of ['-12', '-11.75 r 9.5', '0 r 0', '1.25', '12 r 10']) {
+      assert.equal(geometry(withValue(circuit, 'B1', setting), width), before, setting);
     }
   }
 });
