@@ -24,6 +24,14 @@ export interface ProblemDetail {
   readonly text: string;
 }
 
+/** What a pupil has recorded in a table. */
+export interface RecordDetail {
+  /** The id of the board, '' if it has none. */
+  readonly board: string;
+  /** The values of each row in SI units, by the names of the quantities. */
+  readonly records: readonly Readonly<Record<string, number>>[];
+}
+
 interface Details {
   /** A control is moving. */
   'rheolet-input': ChangeDetail;
@@ -31,6 +39,8 @@ interface Details {
   'rheolet-change': ChangeDetail;
   /** The readings were held or let go. */
   'rheolet-hold': { readonly board: string; readonly held: boolean };
+  /** A row was recorded, taken away or brought back: all rows there are now. */
+  'rheolet-record': RecordDetail;
   /** Something in the page cannot be shown. */
   'rheolet-problem': ProblemDetail;
 }
@@ -45,6 +55,7 @@ declare global {
     'rheolet-input': CustomEvent<Details['rheolet-input']>;
     'rheolet-change': CustomEvent<Details['rheolet-change']>;
     'rheolet-hold': CustomEvent<Details['rheolet-hold']>;
+    'rheolet-record': CustomEvent<Details['rheolet-record']>;
     'rheolet-problem': CustomEvent<Details['rheolet-problem']>;
   }
 }

@@ -1,7 +1,7 @@
 export { isBoard, type BoardFace } from './board-face.ts';
 export { BoardLink, type LinkHost } from './board-link.ts';
 export { changeOf, changesOf } from './change.ts';
-export { fire, type ChangeDetail, type ProblemDetail } from './events.ts';
+export { fire, type ChangeDetail, type ProblemDetail, type RecordDetail } from './events.ts';
 export { boardTag } from './find-board.ts';
 export { figuresOf, prefixIn, readingOf, unitOf, type ReadingStyle, type ReadingText } from './reading.ts';
 export { shortcutOf } from './shortcut.ts';

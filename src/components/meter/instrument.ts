@@ -67,8 +67,8 @@ export function instrumentOf(start: Circuit, wish: Build, quantity: string): Ins
   const wrong: readonly (Said | false)[] = [
     Boolean(face) &&
       !faces.includes(face) && {
-        code: 'not a face',
-        data: { found: face, suggestion: nearest(face, faces) },
+        code: 'not a choice',
+        data: { found: face, of: 'face', suggestion: nearest(face, faces), choices: faces },
       },
     Boolean(range) && !given && { code: 'not a range', data: { found: range, unit } },
     Boolean(resolution) && !step && { code: 'not a resolution', data: { found: resolution, unit } },

@@ -71,7 +71,23 @@ export interface ElementData {
   overload: Record<never, never>;
   /** Below or above the end of a meter's range. */
   beyond: { readonly below: boolean; readonly limit: string };
-  'not a face': { readonly found: string; readonly suggestion: string };
+  /** A word that an attribute does not have: of which (`face`), what was probably meant, and all there are. */
+  'not a choice': {
+    readonly found: string;
+    readonly of: string;
+    readonly suggestion: string;
+    readonly choices: readonly string[];
+  };
   'not a range': { readonly found: string; readonly unit: Unit };
   'not a resolution': { readonly found: string; readonly unit: Unit };
+  /** The name of a table. */
+  readings: Record<never, never>;
+  /** The head of the numbers of rows. */
+  'row number': Record<never, never>;
+  'delete row': { readonly row: number };
+  'table button': { readonly does: 'record' | 'clear' | 'undo' | 'copy' | 'save' };
+  /** How many rows a table has now. */
+  recorded: { readonly rows: number };
+  copied: Record<never, never>;
+  'as CSV': Record<never, never>;
 }

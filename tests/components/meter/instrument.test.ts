@@ -89,12 +89,8 @@ describe('a wish that cannot be had costs one sentence, and nothing else', () =>
       'not a resolution',
       '“fine” is not a resolution of this meter; write the smallest step that it tells apart, in amperes, such as 0.02 A.',
     ],
-    [{ face: 'neddle' }, 'not a face', '“neddle” is not a face of a meter; did you mean needle?'],
-    [
-      { face: 'xyz', range: '?' },
-      'not a face',
-      '“xyz” is not a face of a meter; there are digits and needle.',
-    ],
+    [{ face: 'neddle' }, 'not a choice', '“neddle” is not a face; did you mean needle?'],
+    [{ face: 'xyz', range: '?' }, 'not a choice', '“xyz” is not a face; there are digits and needle.'],
   ] as const;
   for (const [wish, code, sentence] of rows)
     it(sentence, async () => {

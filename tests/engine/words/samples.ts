@@ -267,10 +267,24 @@ export const samples: { readonly [Code in keyof Catalogue]: readonly Catalogue[C
     { below: false, limit: '0.6 amperes' },
     { below: true, limit: '0 amperes' },
   ],
-  'not a face': [
-    { found: 'neddle', suggestion: 'needle' },
-    { found: 'xyz', suggestion: '' },
+  'not a choice': [
+    { found: 'neddle', of: 'face', suggestion: 'needle', choices: ['digits', 'needle'] },
+    { found: 'xyz', of: 'face', suggestion: '', choices: ['digits', 'needle'] },
+    { found: 'Q', of: 'column', suggestion: '', choices: ['V', 'I', 'R', 'P'] },
   ],
   'not a range': [{ found: '3 V', unit: 'A' }],
   'not a resolution': [{ found: '0', unit: 'V' }],
+  readings: none,
+  'row number': none,
+  'delete row': [{ row: 3 }],
+  'table button': [
+    { does: 'record' },
+    { does: 'clear' },
+    { does: 'undo' },
+    { does: 'copy' },
+    { does: 'save' },
+  ],
+  recorded: [{ rows: 0 }, { rows: 1 }, { rows: 12 }],
+  copied: none,
+  'as CSV': none,
 };

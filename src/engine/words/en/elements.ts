@@ -34,6 +34,13 @@ const buttons = {
   text: 'Copy the circuit as text',
 };
 const conditions = { broken: 'taken out', bridged: 'a wire across it' };
+const tableButtons = {
+  record: 'Record',
+  clear: 'Delete all',
+  undo: buttons.undo,
+  copy: 'Copy as CSV',
+  save: 'Save as CSV',
+};
 const undrawn = {
   bridge: 'This circuit has a bridge',
   apart: 'This circuit is in pieces',
@@ -102,10 +109,17 @@ export const elements: Sentences<ElementData> = {
   total: () => 'Total',
   overload: () => 'overload',
   beyond: ({ below, limit }) => `${below ? 'less' : 'more'} than ${limit}`,
-  'not a face': ({ found, suggestion }) =>
-    `“${found}” is not a face of a meter; ${suggestion ? `did you mean ${suggestion}?` : 'there are digits and needle.'}`,
+  'not a choice': ({ found, of, suggestion, choices }) =>
+    `“${found}” is not a ${of}; ${suggestion ? `did you mean ${suggestion}?` : `there are ${all(choices)}.`}`,
   'not a range': ({ found, unit }) =>
     `“${found}” is not a range of this meter; write the most that it can show, in ${units[unit]}s, such as 3 ${unit}, or both ends, such as -1..1 ${unit}.`,
   'not a resolution': ({ found, unit }) =>
     `“${found}” is not a resolution of this meter; write the smallest step that it tells apart, in ${units[unit]}s, such as 0.02 ${unit}.`,
+  readings: () => 'Readings',
+  'row number': () => 'No.',
+  'delete row': ({ row }) => `Delete row ${row}`,
+  'table button': ({ does }) => tableButtons[does],
+  recorded: ({ rows }) => `${rows || 'No'} ${rows === 1 ? 'row' : 'rows'} recorded.`,
+  copied: () => 'Copied.',
+  'as CSV': () => 'The table as CSV',
 };

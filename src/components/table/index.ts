@@ -1,0 +1,1 @@
+export { RheoletTable } from './table.ts';

@@ -1,0 +1,61 @@
+import { say } from '../../engine/index.ts';
+import { unitOf, type Snapshot } from '../link/index.ts';
+import { columnOf, entryOf, numberIn } from './entry.ts';
+import type { Cell, Made } from './grid.ts';
+import { columnsOf, givenOf, rowsOf } from './wish.ts';
+
+/** What a page asks of a table of components. */
+export interface ReadingsWish {
+  readonly of: string;
+  readonly columns: string;
+  readonly mode: string;
+  readonly given: string;
+  readonly totals: boolean;
+}
+
+/** Reasons why a cell has no meaning, whatever the circuit is set to. */
+const meaningless: readonly string[] = ['no such quantity', 'several supplies', 'no supply'];
+
+/** The quantity that is read for a cell: p.d. and power of the whole are those at the terminals of the one supply. */
+function sourceOf({ circuit }: Snapshot, name: string): string {
+  const [only, ...more] = circuit.components.filter(({ kind }) => kind === 'supply');
+  const [, letter] = /^([VP])_total$/.exec(name) ?? [];
+  return letter && only && more.length === 0 ? `${letter}_${only.id}` : name;
+}
+
+/** A row for each component (and one for the whole), a column for each quantity; and which wishes cannot be had. */
+export function readingsGrid(snapshot: Snapshot, wish: ReadingsWish): Made {
+  const wanted = columnsOf(wish.columns);
+  const chosen = rowsOf(snapshot, wish.of);
+  const heads = wish.totals ? [...chosen.found, 'total'] : chosen.found;
+  const names = wanted.found.flatMap(({ letter }) => heads.map((head) => `${letter}_${head}`));
+  const given = givenOf(wish.mode, wish.given, names);
+  const has = (name: string): boolean =>
+    !meaningless.includes(snapshot.readings.reason(sourceOf(snapshot, name))?.code ?? '');
+
+  const columns = wanted.found.flatMap(({ letter, prefix }) => {
+    const entries = heads.map((head) => {
+      const name = `${letter}_${head}`;
+      return { name, entry: has(name) ? entryOf(snapshot, sourceOf(snapshot, name)) : undefined };
+    });
+    const present = entries.flatMap(({ entry }) => entry ?? []);
+    if (present.length === 0) return [];
+    const column = columnOf(snapshot, present, unitOf(letter), prefix);
+    const cells = entries.map(({ name, entry }): Cell => {
+      if (!entry) return { name, text: '—' };
+      if (!given.found.includes(name)) return { name, text: undefined };
+      return { name, text: entry.words || numberIn(column, entry.value ?? 0) };
+    });
+    const shown = letter === 'V' ? snapshot.course.letter : letter;
+    return { heading: { letter: shown, of: '', unit: column.prefix + column.unit }, cells };
+  });
+  const rows = heads.map((id, place) => ({
+    head: id === 'total' ? say({ code: 'total', data: {} }) : id,
+    cells: columns.flatMap(({ cells }) => cells[place] ?? []),
+  }));
+  const corner = say({ code: 'component', data: {} });
+  return {
+    grid: { corner, headings: columns.map(({ heading }) => heading), rows },
+    wrong: [...wanted.wrong, ...chosen.wrong, ...given.wrong],
+  };
+}
