@@ -91,7 +91,9 @@ export class RheoletMeter extends LitElement {
 
   override render(): TemplateResult {
     const face = this.#face;
-    const problem = this.#problem ? html`<p part="problem">${this.#problem}</p>` : nothing;
+    const problem = this.#problem
+      ? html`<p part="problem" lang="en" dir="ltr">${this.#problem}</p>`
+      : nothing;
     if (!face) return html`${problem}`;
     return html`<div part="meter" @mouseenter=${this.#shine} @mouseleave=${this.#shine}>
         <div

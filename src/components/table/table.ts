@@ -7,7 +7,7 @@ import {
   type TemplateResult,
 } from 'lit';
 import { say, usualCourse } from '../../engine/index.ts';
-import { BoardLink, fire } from '../link/index.ts';
+import { BoardLink, fire, shortcutOf } from '../link/index.ts';
 import { ink, speak } from '../page/index.ts';
 import { Spotlight } from '../spotlight/index.ts';
 import { copy, save } from './csv-out.ts';
@@ -36,7 +36,7 @@ type Act = 'record' | 'clear' | 'undo' | 'copy' | 'save';
  * @csspart act - A button under the table.
  * @csspart delete - The button that takes a recorded row away.
  * @csspart csv - The box with the table as CSV, where the page may neither copy nor save.
- * @csspart notice - What became of a copy.
+ * @csspart notice - Whether it was copied.
  * @csspart problem - Why there is nothing to show, or which wish cannot be had.
  */
 export class RheoletTable extends LitElement {
@@ -93,7 +93,6 @@ export class RheoletTable extends LitElement {
     super();
     this.board = this.of = this.columns = this.mode = this.given = this.record = this.label = this.name = '';
     this.totals = this.disabled = false;
-    this.addEventListener('keydown', this.#shortcut);
   }
 
   /** What the pupil filled in, by the names of the quantities: `{ V_R1: "4.5" }`. */
@@ -178,7 +177,9 @@ export class RheoletTable extends LitElement {
 
   override render(): TemplateResult {
     const grid = this.#grid;
-    const problem = this.#problem ? html`<p part="problem">${this.#problem}</p>` : nothing;
+    const problem = this.#problem
+      ? html`<p part="problem" lang="en" dir="ltr">${this.#problem}</p>`
+      : nothing;
     if (!grid) return html`${problem}`;
     const disabled = this.disabled || this.#barred;
     const { rows, undoable } = this.#records;
@@ -187,38 +188,35 @@ export class RheoletTable extends LitElement {
       html`<button type="button" part="act" ?disabled=${barred} @click=${() => this.#act(does)}>
         ${say({ code: 'table button', data: { does } })}
       </button>`;
-    return html`${tableView({
-        grid,
-        label: this.label,
-        wording: this.#link.snapshot?.course.wording ?? usualCourse.wording,
-        typed: this.#typed,
-        disabled,
-        type: this.#type,
-        settle: () => this.dispatchEvent(new Event('change', { bubbles: true })),
-        point: (head) => this.#spotlight.shine(this.#link.board, head && !this.record ? [head] : []),
-        remove: this.record ? this.#remove : undefined,
-      })}
-      <div class="buttons">
-        ${
-          this.record
-            ? [
-                button('record', disabled || covered),
-                button('clear', disabled || rows.length === 0),
-                button('undo', disabled || !undoable),
-              ]
-            : nothing
-        }
-        ${button('copy')}${button('save')}
-        <span part="notice" aria-hidden="true">${this.#notice}</span>
+    return html`<div @keydown=${this.#shortcut}>
+        ${tableView({
+          grid,
+          label: this.label,
+          wording: this.#link.snapshot?.course.wording ?? usualCourse.wording,
+          typed: this.#typed,
+          disabled,
+          type: this.#type,
+          settle: () => this.dispatchEvent(new Event('change', { bubbles: true })),
+          point: (head) => this.#spotlight.shine(this.#link.board, head && !this.record ? [head] : []),
+          remove: this.record ? this.#remove : undefined,
+        })}
+        <div class="buttons" lang="en">
+          ${
+            this.record
+              ? [
+                  button('record', disabled || covered),
+                  button('clear', disabled || rows.length === 0),
+                  button('undo', disabled || !undoable),
+                ]
+              : nothing
+          }
+          ${button('copy')}${button('save')}
+          <span part="notice" id="notice" aria-hidden="true">${this.#notice}</span>
+        </div>
       </div>
       ${
         this.#csv
-          ? html`<textarea
-              part="csv"
-              readonly
-              aria-label=${say({ code: 'as CSV', data: {} })}
-              .value=${this.#csv}
-            ></textarea>`
+          ? html`<textarea part="csv" readonly aria-labelledby="notice" .value=${this.#csv}></textarea>`
           : nothing
       }
       ${problem}`;
@@ -277,17 +275,16 @@ export class RheoletTable extends LitElement {
         ? await copy(csv)
         : save(csv, [this.label, this.#link.board?.id].find(Boolean) ?? 'table');
     this.#csv = done ? '' : csv;
-    this.#notice = done && how === 'copy' ? say({ code: 'copied', data: {} }) : '';
-    if (this.#notice) speak(this, this.#notice);
+    this.#notice = done && how === 'save' ? '' : say({ code: 'copied', data: { done } });
+    if (done && this.#notice) speak(this, this.#notice);
     this.requestUpdate();
     await this.updateComplete;
     this.renderRoot.querySelector('textarea')?.select();
   }
 
-  /** Ctrl+Z takes back the last row, but where the pupil writes: there it takes back letters. */
+  /** What takes back a setting of the board elsewhere takes back the last row here. */
   readonly #shortcut = (event: KeyboardEvent): void => {
-    if (!(event.ctrlKey || event.metaKey) || event.shiftKey || event.key.toLowerCase() !== 'z') return;
-    if (event.composedPath()[0] instanceof HTMLInputElement || !this.record) return;
+    if (!this.record || shortcutOf(event) !== 'undo') return;
     event.preventDefault();
     event.stopPropagation();
     if (this.#records.undoable && !this.disabled && !this.#barred) this.#act('undo');

@@ -67,13 +67,13 @@ export function tableView(doing: Doing): TemplateResult {
           ${label}
         </caption>`
       }
-      <thead>
+      <thead lang="en">
         <tr>
           <th scope="col">${grid.corner}</th>
           ${grid.headings.map(heading)}
         </tr>
       </thead>
-      <tbody>
+      <tbody lang="en">
         ${grid.rows.map(
           ({ head, cells }, place) =>
             html`<tr

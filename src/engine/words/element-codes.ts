@@ -88,6 +88,4 @@ export interface ElementData {
   'table button': { readonly does: 'record' | 'clear' | 'undo' | 'copy' | 'save' };
   /** How many rows a table has now. */
   recorded: { readonly rows: number };
-  copied: Record<never, never>;
-  'as CSV': Record<never, never>;
 }

@@ -120,6 +120,8 @@ describe('it goes out', () => {
     await made.element.updateComplete;
     const [shown] = made.all('textarea') as HTMLTextAreaElement[];
     expect(shown?.readOnly).to.equal(true);
+    expect(made.part('notice')).to.equal('This page may not copy by itself: copy the selected text.');
+    await expect(made.element).to.be.accessible();
     expect(shown?.value.replaceAll('\n', '\r\n')).to.equal(made.element.toCSV());
     expect(shown?.selectionEnd).to.equal(shown?.value.length);
   });

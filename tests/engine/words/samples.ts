@@ -285,6 +285,4 @@ export const samples: { readonly [Code in keyof Catalogue]: readonly Catalogue[C
     { does: 'save' },
   ],
   recorded: [{ rows: 0 }, { rows: 1 }, { rows: 12 }],
-  copied: none,
-  'as CSV': none,
 };

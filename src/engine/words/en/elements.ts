@@ -120,6 +120,4 @@ export const elements: Sentences<ElementData> = {
   'delete row': ({ row }) => `Delete row ${row}`,
   'table button': ({ does }) => tableButtons[does],
   recorded: ({ rows }) => `${rows || 'No'} ${rows === 1 ? 'row' : 'rows'} recorded.`,
-  copied: () => 'Copied.',
-  'as CSV': () => 'The table as CSV',
 };
