@@ -162,3 +162,23 @@ describe('a board in its page', () => {
     board.remove();
   });
 });
+
+describe('the controls of a board', () => {
+  for (const [circuit, controls] of [
+    ['B1 6 V + R1 12 Ω', ''],
+    ['B1 [0..12] 6 V + R1 12 Ω', 'rheolet-supply B1'],
+    ['B1 6 V r [0..2] 0.5 Ω + R1 [4..40] 12 Ω', 'rheolet-supply B1, rheolet-resistor R1'],
+    ['B1 6 V + B2 [0..3] 1 V + R1 12 Ω', 'rheolet-supply B2'],
+  ] as const)
+    it(`of ${circuit}: ${controls || 'none'}`, async () => {
+      const bench = await boardWith(circuit);
+      const found = bench
+        .all('[part=controls] > *')
+        .map((each) => `${each.localName} ${each.getAttribute('of')}`);
+      expect(found.join(', ')).to.equal(controls);
+      bench.board.hide = 'sliders';
+      await bench.settled();
+      await bench.settled();
+      expect(bench.all('[part=controls] > *')).to.have.length(0);
+    });
+});

@@ -28,6 +28,11 @@ const act = fc.oneof(
     value: fc.integer({ min: 4, max: 40 }),
   }),
   fc.record({ name: fc.constant('settle' as const), id: fc.constant('S1'), value: fc.boolean() }),
+  fc.record({
+    name: fc.constant('settle' as const),
+    id: fc.constantFrom('R1', 'S1', 'L1', 'B1'),
+    value: fc.constantFrom('broken', 'bridged', 'intact'),
+  }),
   fc.record({ name: fc.constantFrom('undo' as const, 'redo' as const, 'reset' as const) }),
 );
 
