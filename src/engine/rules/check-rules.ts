@@ -31,7 +31,7 @@ function obstacleOf(
   if (live.length === 0) {
     if (circuit.terminals) return { code: 'terminals apart', data: {} };
     const [remark] = solution.remarks.filter(({ code, ids }) => code === 'open loop' && ids.length > 0);
-    return remark ?? { code: 'open loop', data: { switches: broken.map(({ id }) => id) } };
+    return remark ?? { code: 'open loop', data: { at: broken.map(({ id }) => id) } };
   }
   return supplies.length > 0 || rule.endsWith('resistance') ? undefined : { code: 'not driven', data: {} };
 }

@@ -1,10 +1,10 @@
-import { nearest, type Circuit } from '../circuit/index.ts';
+import { bridges, nearest, type Circuit } from '../circuit/index.ts';
 import type { Fraction } from '../quantity/index.ts';
 import { cautionsOf } from './cautions.ts';
 import type { Flow } from './flow.ts';
 import type { Graph } from './graph.ts';
 import { isNamed, lettersOf, quantities } from './names.ts';
-import { remarksOf } from './remarks.ts';
+import { conditionsOf, remarksOf } from './remarks.ts';
 import type { Caution, Fault, Readings, Reason, Remark } from './solution.ts';
 import { outside } from './terminals.ts';
 
@@ -35,7 +35,7 @@ export class Answer<N extends number | Fraction> implements Readings<N> {
   readonly #flow: Flow<N> | undefined;
   /** The same, but absent from a network without a supply of its own: it has no currents. */
   readonly #driven: Flow<N> | undefined;
-  /** The places of the circuit's components by id. */
+  /** The places of the components by id. */
   #places: Map<string, number> | undefined;
 
   constructor(
@@ -58,7 +58,7 @@ export class Answer<N extends number | Fraction> implements Readings<N> {
   }
 
   get remarks(): readonly Remark[] {
-    return this.#driven ? remarksOf(this.#graph) : [];
+    return [...(this.#driven ? remarksOf(this.#graph) : []), ...conditionsOf(this.#circuit)];
   }
 
   get cautions(): readonly Caution[] {
@@ -97,7 +97,7 @@ export class Answer<N extends number | Fraction> implements Readings<N> {
         this.#flow.current(main),
       );
     // Nothing drives a supply of 0 V, but what it is joined to has its resistance all the same.
-    const network = outside(this.#circuit);
+    const network = outside(bridges(this.#circuit));
     return network && this.#arithmetic.solve(network).totalResistance();
   }
 
@@ -125,7 +125,7 @@ export class Answer<N extends number | Fraction> implements Readings<N> {
         ? { code: 'no current', data: {} }
         : undefined;
     }
-    if (letter === 'R' && place !== undefined) return { code: 'no finite resistance', data: { id } };
+    if (/^r$/i.test(letter) && place !== undefined) return { code: 'no finite resistance', data: { id } };
     if (!this.#flow) return { code: 'circuit has a fault', data: {} };
     const isMain = this.#main !== undefined;
     if (!this.#driven && !(isMain && name === 'R_total')) return { code: 'no supply', data: { name } };
@@ -143,14 +143,14 @@ export class Answer<N extends number | Fraction> implements Readings<N> {
     return supplies.length === 1 ? supplies[0] : undefined;
   }
 
-  /** The place of a component that the circuit itself has: a test supply is not found. */
+  /** The place of a component, or of a wire that bridges one; a test supply is not found. */
   #place(id: string): number | undefined {
     if (!this.#places) {
       this.#places = new Map();
       let place = 0;
-      for (const component of this.#circuit.components) this.#places.set(component.id, place++);
+      for (const component of this.#graph.components) this.#places.set(component.id, place++);
     }
-    return this.#places.get(id);
+    return id ? this.#places.get(id) : undefined;
   }
 
   /** What two quantities make if both have a value. */
@@ -196,7 +196,9 @@ export class Answer<N extends number | Fraction> implements Readings<N> {
       case 'Pemf':
         return this.#both('product', emf && this.#arithmetic.of(emf), current());
       case 'Pr':
-        return this.#both('product', this.#both('product', this.#valueOf('R', place), current()), current());
+        return ohms
+          ? this.#both('product', this.#both('product', this.#arithmetic.of(ohms), current()), current())
+          : current();
       default:
         return ohms && this.#arithmetic.of(ohms);
     }

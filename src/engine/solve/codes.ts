@@ -4,7 +4,7 @@ export interface FaultData {
   'short circuit': { readonly supplies: readonly string[]; readonly path: readonly string[] };
   /** Ideal supplies that drive against each other round a loop without resistance, and whose e.m.f.s do not cancel. */
   'supplies in contradiction': { readonly supplies: readonly string[] };
-  /** Loops without resistance that a current enters: how it shares is not determined. */
+  /** Loops without resistance that a current enters: how it shares is not determined. One id alone: with the wire across it. */
   'share undetermined': { readonly ids: readonly string[] };
   /** More independent loops than can be solved. */
   'too many loops': { readonly count: number; readonly limit: number };
@@ -12,10 +12,14 @@ export interface FaultData {
 
 /** What is worth knowing of a circuit that has an answer. */
 export interface RemarkData {
-  /** No closed path: every current is 0; the open switches on the way, if any. */
-  'open loop': { readonly switches: readonly string[] };
+  /** No closed path: every current is 0; the open switches and broken components on the way, if any. */
+  'open loop': { readonly at: readonly string[] };
   /** Components that conduct in no piece with a supply, while elsewhere a current can flow. */
   'cut off': { readonly ids: readonly string[] };
+  /** Taken out: they conduct nothing. */
+  broken: { readonly ids: readonly string[] };
+  /** With a wire across them. */
+  bridged: { readonly ids: readonly string[] };
 }
 
 /** Hazards of the real circuit. */

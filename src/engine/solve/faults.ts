@@ -4,10 +4,17 @@ import { goRound } from './forest.ts';
 import type { Graph } from './graph.ts';
 import type { Fault } from './solution.ts';
 
-/** The ids of the components of branches, in the circuit's order. */
-export function idsOf({ components }: Graph, branches: readonly number[]): string[] {
-  const places = new Set(branches);
-  return components.flatMap(({ id }, place) => (places.has(place) ? [id] : []));
+/** The labels of branches, each once: of a wire that bridges a component, the component's. */
+function labels({ components }: Graph, branches: readonly number[]): string[] {
+  return [...new Set(branches.map((branch) => (components[branch]?.id ?? '').replace(' bridge', '')))];
+}
+
+/** The labels of branches, in the circuit's order. */
+export function idsOf(graph: Graph, branches: readonly number[]): string[] {
+  return labels(
+    graph,
+    [...branches].sort((a, b) => a - b),
+  );
 }
 
 /** A branch as part of a loop; `along` where the loop runs from its tail to its head. */
@@ -60,7 +67,7 @@ function merge(loops: readonly (readonly number[])[]): number[][] {
  * since that is so for whatever small resistances the real branches have.
  */
 export function faultsOf(graph: Graph): Fault[] {
-  const { components, slack, volts } = graph;
+  const { slack, volts } = graph;
   if (slack.length === 0) return [];
   const loops = slack.map((chord) => loopOf(graph, chord));
   const faults = loops.flatMap((loop): Fault[] => {
@@ -73,7 +80,7 @@ export function faultsOf(graph: Graph): Fault[] {
       branches.filter((branch) => volts[branch]),
     );
     if (short.length === 0) return [{ code: 'supplies in contradiction', data: { supplies }, ids }];
-    const path = branches.flatMap((branch) => (short.includes(branch) ? [] : [components[branch]?.id ?? '']));
+    const path = labels(graph, branches).filter((id) => !supplies.includes(id));
     return [{ code: 'short circuit', data: { supplies, path }, ids }];
   });
   if (faults.length > 0) return faults;

@@ -9,7 +9,11 @@ const fewOhms = quantity(new Fraction(1n, 2n ** 100n), 'Ω');
 
 /** The same circuit with another component in the place of one of its. */
 function replaced(circuit: Circuit, id: string, change: (part: Component) => Component): Circuit {
-  return { ...circuit, components: circuit.components.map((part) => (part.id === id ? change(part) : part)) };
+  const components = circuit.components.map((part) => {
+    if (part.id !== id) return part;
+    return { ...change(part), ...(part.condition && { condition: part.condition }) };
+  });
+  return { ...circuit, components };
 }
 
 /** The circuit with a switch in the place of a component. */

@@ -1,4 +1,4 @@
-import type { Circuit } from '../circuit/index.ts';
+import { bridges, type Circuit } from '../circuit/index.ts';
 import { Fraction } from '../quantity/index.ts';
 import { Answer, type Arithmetic } from './answer.ts';
 import { exactFlow } from './exact.ts';
@@ -19,7 +19,7 @@ function answer<N extends number | Fraction>(
   flow: (graph: Graph) => Flow<N>,
   arithmetic: Arithmetic<N>,
 ): Readings<N> {
-  const graph = graphOf(tested(circuit));
+  const graph = graphOf(tested(bridges(circuit)));
   const count = graph.chords.length;
   const faults: readonly Fault[] =
     count > limit

@@ -13,12 +13,12 @@ export function tested(circuit: Circuit): Circuit {
   return { components: [...components, supply] };
 }
 
-/** What the one supply of a circuit drives, as a network between the supply's terminals. Undefined with several supplies. */
+/** What the one supply of a circuit drives, as a network between the supply's terminals. Undefined with several supplies, or none. */
 export function outside(circuit: Circuit): Circuit | undefined {
   if (circuit.terminals) return circuit;
   const supplies = circuit.components.filter(({ kind }) => kind === 'supply');
   const [supply] = supplies;
-  if (!supply || supplies.length > 1) return undefined;
+  if (!supply || supplies.length > 1 || supply.condition === 'broken') return undefined;
   const components = circuit.components.filter((component) => component !== supply);
   return { components, terminals: [supply.from, supply.to] };
 }

@@ -1,4 +1,4 @@
-import { resistanceOf, withValue, type Circuit } from '../circuit/index.ts';
+import { bridges, resistanceOf, withValue, type Circuit } from '../circuit/index.ts';
 import { endsOf, follow, linesOf, shareOf, switched } from './lines.ts';
 import type { Solution } from './solution.ts';
 import { solve, solveRounded } from './solve.ts';
@@ -44,7 +44,7 @@ function powersOf({ components }: Circuit, names: readonly string[]): Power[] {
  * when nothing drives it. Not a number where there is none.
  */
 function totalOf(circuit: Circuit, id: string): (ohms: number) => number {
-  const network = outside(circuit);
+  const network = outside(bridges(circuit));
   const resistor = circuit.components.find((part) => part.id === id);
   if (!network || !resistor) return () => NaN;
   const total = (of: Circuit): number | undefined => solveRounded(of).totalResistance();
@@ -65,6 +65,7 @@ function totalOf(circuit: Circuit, id: string): (ohms: number) => number {
  */
 export function track(circuit: Circuit, id: string, names: readonly string[]): Tracker {
   const ends = endsOf(circuit, id);
+  const resistor = circuit.components.find((part) => part.id === id);
   const lines = linesOf(ends, names.map(lineOf));
   const powers = powersOf(circuit, names);
   const currents = linesOf(
@@ -73,7 +74,8 @@ export function track(circuit: Circuit, id: string, names: readonly string[]): T
   );
   const factors = new Float64Array(powers.length);
   const resistances = names.flatMap((name, place) => {
-    if (name === `R_${id}`) return [{ place, read: (ohms: number) => ohms }];
+    if (name === `R_${id}` && resistor?.condition !== 'broken')
+      return [{ place, read: (ohms: number) => ohms }];
     if (name !== 'R_total' && name !== 'R_loop') return [];
     const total = totalOf(circuit, id);
     const supply = circuit.components.find(({ kind }) => kind === 'supply');

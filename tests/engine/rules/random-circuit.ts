@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import type { Circuit } from '../../../src/engine/circuit/index.ts';
-import { anything, anyCircuit, circuit, positive, realSupply, resistor } from '../solve/random-circuit.ts';
+import { circuit, intact, intactCircuit, positive, realSupply, resistor } from '../solve/random-circuit.ts';
 import { plant, shape } from '../topology/planted.ts';
 
 const letters: Readonly<Record<string, string>> = {
@@ -13,12 +13,12 @@ const letters: Readonly<Record<string, string>> = {
   voltmeter: 'V',
 };
 
-/** Series and parallel to any depth, mostly resistors, now and then anything else. */
+/** Series and parallel to any depth, mostly resistors, now and then anything else that is intact. */
 const parts = fc
   .tuple(
     shape,
     fc.nat(),
-    fc.array(fc.oneof({ weight: 5, arbitrary: resistor() }, { weight: 2, arbitrary: anything() }), {
+    fc.array(fc.oneof({ weight: 5, arbitrary: resistor() }, { weight: 2, arbitrary: intact() }), {
       minLength: 60,
       maxLength: 60,
     }),
@@ -49,5 +49,5 @@ export const random: fc.Arbitrary<Circuit> = fc.oneof(
       return circuit([...passive, ends], ['p', 'n']);
     }),
   },
-  { weight: 4, arbitrary: anyCircuit },
+  { weight: 4, arbitrary: intactCircuit },
 );

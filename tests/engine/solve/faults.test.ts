@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict';
 import { describe, it } from 'node:test';
 import fc from 'fast-check';
-import { resistanceOf, type Circuit, type Component } from '../../../src/engine/circuit/index.ts';
+import { bridges, resistanceOf, type Circuit, type Component } from '../../../src/engine/circuit/index.ts';
 import { Fraction, quantity } from '../../../src/engine/quantity/index.ts';
 import { quantities, solve, solveExact, type Readings } from '../../../src/engine/solve/index.ts';
 import { say } from '../../../src/engine/words/index.ts';
@@ -61,9 +61,17 @@ describe('faults, remarks and cautions', () => {
 describe('the faults of random circuits', () => {
   const few = new Fraction(1, 10 ** 12);
 
+  /**
+   * Other small resistances that have nothing in common (drawn by Park and Miller's generator, 1988). Resistances by any rule may chance
+   * to share a current as equal ones do: of three in a ring that are as 1, 25 and 49 the middle one has a third of the whole.
+   */
+  const uneven: Fraction[] = [];
+  for (let draw = 1; uneven.length < 40; uneven.push(few.mul(draw).div(10 ** 9)))
+    draw = (draw * 48271) % (2 ** 31 - 1);
+
   /** The circuit with some small resistance in everything that has none. */
-  function withSmall({ components }: Circuit, size: (k: number) => Fraction): Circuit {
-    const real = components.map((component, k): Component => {
+  function withSmall(circuit: Circuit, size: (k: number) => Fraction): Circuit {
+    const real = bridges(circuit).components.map((component, k): Component => {
       const ohms = resistanceOf(component);
       if (ohms?.n !== 0n) return component;
       const resistance = quantity(size(k), 'Ω');
@@ -82,16 +90,15 @@ describe('the faults of random circuits', () => {
         seen[solution.status]++;
         assert.equal(solve(circuit).status, solution.status);
         const even = solveExact(withSmall(circuit, () => few));
-        const uneven = solveExact(withSmall(circuit, (k) => few.mul(k * k + 2)));
-        const apart = circuit.components.map(({ id }) => {
-          const [one, other] = [Number(even.current(id)), Number(uneven.current(id))];
+        const other = solveExact(withSmall(circuit, (k) => uneven[k] ?? few));
+        const apart = bridges(circuit).components.map(({ id }) => {
+          const [one, two] = [Number(even.current(id)), Number(other.current(id))];
           if (solution.status === 'solved') assert.ok(Math.abs(one - Number(solution.current(id))) < 1e-6);
-          return Math.abs(one - other);
+          return Math.abs(one - two);
         });
         assert.equal(solution.status, Math.max(...apart) > 1e-6 ? 'faulty' : 'solved');
       }),
-      // A fixed pool: one random circuit in some thousands has failed here, and why is not worked out yet.
-      { numRuns, seed: 7 },
+      { numRuns },
     );
     assert.ok(seen.faulty > numRuns / 20 && seen.solved > numRuns / 3, JSON.stringify(seen));
   });

@@ -123,6 +123,19 @@ describe('why there is no value', () => {
     ],
     ['nor one with one lead on the circuit', 'B1 a g 6; R1 a g 5; V1 a d', 'V_V1', 'no steady reading'],
     ['nor one between two circuits', 'B1 a g 6; R1 a g 5; B2 c d 6; V1 a c', 'V_V1', 'no steady reading'],
+    [
+      'what is taken out has no resistance that is a number',
+      'B1 a g 6; L1 a g 5 broken',
+      'R_L1',
+      'no finite resistance',
+    ],
+    [
+      'nor has a supply that is taken out, inside',
+      'B1 a g 6 1 broken; R1 a g 5',
+      'r_B1',
+      'no finite resistance',
+    ],
+    ['and nothing is driven by it', 'B1 a g 6 1 broken; R1 a g 5', 'R_total', 'no path'],
     ['a short circuit has no current', 'B1 a g 6; W1 a g', 'I_B1', 'circuit has a fault'],
   ] as const) {
     it(what, () => {
@@ -150,6 +163,22 @@ describe('why there is no value', () => {
     const balanced = 'B1 a g 6; R1 a b 1; R2 b g 2; R3 a c 3; R4 c g 6; A1 b c';
     assert.equal(solve(short(balanced)).current('A1'), 0);
     assert.equal(reason(balanced, 'I_A1'), undefined);
+  });
+
+  it('a wire that bridges is no name, but its current can be read, from `from` to `to`', () => {
+    const drawn = short('B1 a g 6; L1 a b 5 bridged; L2 b g 10; R1 b a 3 bridged; S1 b g open');
+    const half = short('B1 a g 6; L1 a b 5 bridged; L2 b g 10');
+    assert.ok(quantities(drawn).every((name) => !name.includes('bridge')));
+    for (const solution of [solve(half), solveExact(half)])
+      assert.equal(Number(solution.current('L1 bridge')), 0.6);
+    assert.equal(solve(half).current('L2 bridge'), undefined);
+    assert.doesNotMatch(JSON.stringify([solve(drawn).faults, solve(drawn).remarks]), /bridge"/);
+    assert.deepEqual(solve(drawn).faults[0]?.ids, ['L1', 'R1']);
+  });
+
+  it('nothing flows through what is taken out, and that has a reason', () => {
+    assert.equal(reason('B1 a g 6; L1 a g 5 broken; L2 a g 5', 'I_L1')?.[0], 'no current');
+    assert.equal(reason('B1 a g 6; L1 a g 5 broken; L2 a g 5', 'I_L2'), undefined);
   });
 
   it('what is given is read even from a circuit with a fault', () => {

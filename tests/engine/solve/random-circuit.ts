@@ -30,8 +30,8 @@ export const resistor = (ohms: fc.Arbitrary<string> = positive): fc.Arbitrary<Ki
 export const realSupply = (ohms: fc.Arbitrary<string> = positive): fc.Arbitrary<Kind> =>
   fc.record({ kind: fc.constant('supply'), emf, internalResistance: ohms });
 
-/** Anything there is, ideal or real. */
-export const anything = (ohms: fc.Arbitrary<string> = positive): fc.Arbitrary<Kind> =>
+/** Anything there is, ideal or real, with nothing taken out and nothing bridged. */
+export const intact = (ohms: fc.Arbitrary<string> = positive): fc.Arbitrary<Kind> =>
   fc.oneof(
     { weight: 8, arbitrary: resistor(ohms) },
     { weight: 3, arbitrary: realSupply(ohms) },
@@ -44,6 +44,12 @@ export const anything = (ohms: fc.Arbitrary<string> = positive): fc.Arbitrary<Ki
     { weight: 1, arbitrary: ohms.map((resistance) => ({ kind: 'voltmeter', resistance })) },
     { weight: 1, arbitrary: fc.constant({ kind: 'wire' }) },
   );
+
+/** Anything there is; now and then it is taken out, or has a wire across it. */
+export const anything = (ohms: fc.Arbitrary<string> = positive): fc.Arbitrary<Kind> =>
+  fc
+    .tuple(intact(ohms), fc.nat({ max: 19 }))
+    .map(([kind, draw]) => (draw < 2 ? { ...kind, condition: draw ? 'broken' : 'bridged' } : kind));
 
 const letters: Readonly<Record<string, string>> = {
   supply: 'B',
@@ -83,6 +89,11 @@ export function parts(first: fc.Arbitrary<Kind>, rest: fc.Arbitrary<Kind>): fc.A
 export function circuit(components: readonly Part[], terminals?: readonly [string, string]): Circuit {
   return circuitFrom(terminals ? { version: 1, components, terminals } : { version: 1, components });
 }
+
+/** Random circuits with nothing taken out and nothing bridged, with one supply at least. Some have faults. */
+export const intactCircuit: fc.Arbitrary<Circuit> = parts(realSupply(), intact()).map((list) =>
+  circuit(list),
+);
 
 /** Random circuits of anything, with one supply at least. Some have faults. */
 export const anyCircuit: fc.Arbitrary<Circuit> = parts(realSupply(), anything()).map((list) => circuit(list));

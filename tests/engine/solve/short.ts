@@ -12,6 +12,7 @@ const kinds: Readonly<Record<string, string>> = {
 
 /** What a value of a kind is the value of: its first, its second, or by its unit. */
 function field(kind: string, value: string, place: number): readonly [string, unknown] {
+  if (value === 'broken' || value === 'bridged') return ['condition', value];
   if (value === 'open' || value === 'closed') return ['closed', value === 'closed'];
   const unit = value.slice(-1);
   if (unit === 'V') return ['ratedVoltage', value.slice(0, -1)];
@@ -22,7 +23,7 @@ function field(kind: string, value: string, place: number): readonly [string, un
 
 /**
  * A circuit in short, for tables: components parted by semicolons, each an id, its two nodes and its values in SI units (a supply's
- * e.m.f. and resistance inside; ohms; ratings with their units; open or closed). Terminals follow `ends`.
+ * e.m.f. and resistance inside; ohms; ratings with their units; open or closed; broken or bridged). Terminals follow `ends`.
  */
 export function short(text: string): Circuit {
   const words = text.split(';').map((one) => one.trim().split(' '));

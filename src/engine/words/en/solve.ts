@@ -11,15 +11,23 @@ export const solve: Sentences<FaultData & RemarkData & CautionData & ReasonData>
   'supplies in contradiction': ({ supplies }) =>
     `${all(supplies)} set different p.d.s between the same two points, which cannot both be true. Give one of them an internal resistance.`,
   'share undetermined': ({ ids }) =>
-    `${all(ids)} are joined without any resistance, so how the current shares between them is not determined. Leave one out, or give one a resistance.`,
+    `${ids.length === 1 ? `${all(ids)} and the wire across it` : all(ids)} are joined without any resistance, so how the current shares between them is not determined. Leave one out, or give one a resistance.`,
   'too many loops': ({ count, limit }) =>
     `This circuit has ${count} independent loops, more than the ${limit} that can be solved here.`,
-  'open loop': ({ switches }) =>
-    switches.length > 0
-      ? `No current: the circuit is open at ${all(switches)}.`
+  'open loop': ({ at }) =>
+    at.length > 0
+      ? `No current: the circuit is open at ${all(at)}.`
       : 'No current: no closed path leads through a supply.',
   'cut off': ({ ids }) =>
     `${all(ids)} ${ids.length === 1 ? 'is' : 'are'} cut off from any supply: no current there.`,
+  broken: ({ ids }) =>
+    ids.length === 1
+      ? `${all(ids)} is taken out: nothing flows through it.`
+      : `${all(ids)} are taken out: nothing flows through them.`,
+  bridged: ({ ids }) =>
+    ids.length === 1
+      ? `A wire is across ${all(ids)}, so current can go round it.`
+      : `Wires are across ${all(ids)}, so current can go round them.`,
   'cell shorted': ({ supplies }) =>
     `Caution: in a real short circuit ${any(supplies)} can get hot, vent or start a fire; do not build it. ${local}`,
   'over its rating': ({ id, power, rating }) =>
