@@ -15,7 +15,7 @@ import type { Snapshot } from './snapshot.ts';
 
 /** How a reading is written. */
 export interface ReadingStyle {
-  /** Significant figures; else as the course says. */
+  /** Significant figures, 1 to 15; else as the course says. */
   readonly figures?: number;
   /** Fixes the prefix; else one suits all readings of the quantity on the board. */
   readonly prefix?: Prefix;
@@ -41,8 +41,12 @@ function isQuantity(value: unknown): value is Quantity {
   return typeof value === 'object' && value !== null && 'unit' in value;
 }
 
-/** How many figures a board's readings have: as its course says, or as the values of its circuit were given, at least two. */
-export function figuresOf({ course, circuit }: Snapshot): number {
+/**
+ * How many figures a board's readings have: as asked for, a whole number from 1 to 15; else as its course says, or as the
+ * values of its circuit were given, at least two.
+ */
+export function figuresOf({ course, circuit }: Snapshot, asked = 0): number {
+  if (Number.isInteger(asked) && asked > 0 && asked <= 15) return asked;
   if (course.figures !== 'as given') return course.figures;
   const given = circuit.components.flatMap((component) => Object.values(component).filter(isQuantity));
   return given.length > 0 ? Math.max(2, Math.min(...given.map(figuresWritten))) : 3;
@@ -88,7 +92,8 @@ function isHidden({ circuit }: Snapshot, name: string): boolean {
 export function readingOf(snapshot: Snapshot, name: string, style: ReadingStyle = {}): ReadingText {
   if (snapshot.covered) return { text: '?', spoken: say({ code: 'covered', data: {} }) };
   if (isHidden(snapshot, name)) return { text: '?', spoken: say({ code: 'unknown', data: {} }) };
-  const { figures = figuresOf(snapshot), as = 'magnitude' } = style;
+  const { as = 'magnitude' } = style;
+  const figures = figuresOf(snapshot, style.figures);
   const source = as === 'fraction' ? snapshot.solution : snapshot.readings;
   const reason = source.reason(name);
   const value = source.quantity(name);

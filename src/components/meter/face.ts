@@ -65,7 +65,8 @@ function measured(snapshot: Snapshot, { quantity, meter }: Target): string {
 
 /** What a meter shows of a board, or why it cannot. */
 export function faceOf(snapshot: Snapshot, wish: Wish): Face | Said {
-  const { of, figures = figuresOf(snapshot), unit: wanted, label } = wish;
+  const { of, unit: wanted, label } = wish;
+  const figures = figuresOf(snapshot, wish.figures);
   const { readings, course } = snapshot;
   const target = targetOf(snapshot.circuit, of);
   if ('code' in target) return target;

@@ -50,7 +50,7 @@ export class RheoletMeter extends LitElement {
   declare board: string;
   /** A meter of the circuit (`A2`), or a quantity by its name (`V_R1`, `I_R1`, `P_L1`, `R_total`); unless said, the only meter. */
   declare of: string;
-  /** Significant figures, unless it reads in steps; as the board's course says where absent. */
+  /** Significant figures, 1 to 15, unless it reads in steps; as the board's course says where absent. */
   declare figures: number | undefined;
   /** The page's own caption in place of what is measured. */
   declare label: string;

@@ -38,7 +38,7 @@ export class RheoletValue extends LitElement {
   declare board: string;
   /** The name of the quantity: `I_A1`, `V_R1`, `R_total`. */
   declare of: string;
-  /** Significant figures; else as the board's course says. */
+  /** Significant figures, 1 to 15; else as the board's course says. */
   declare figures: number;
   /** Fixes the prefix: `mA`. */
   declare unit: string;
@@ -85,7 +85,7 @@ export class RheoletValue extends LitElement {
     const as = modes.find((mode) => mode === this.as);
     const prefix = prefixIn(unit, unitOf(of));
     return {
-      ...(figures > 0 && { figures }),
+      figures,
       ...(unit && prefix !== undefined && { prefix }),
       ...(as && { as }),
     };

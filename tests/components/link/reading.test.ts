@@ -68,6 +68,9 @@ describe('a reading', () => {
     expect(figuresOf(snapshot('B1 12 V + R1 20.0 Ω', {}, 'as-given'))).to.equal(2);
     expect(figuresOf(snapshot('B1 6 V + R1 5 Ω', {}, 'as-given')), 'at least two').to.equal(2);
     expect(figuresOf(snapshot('B1 6.00 V + R1 5.000 Ω', {}, 'as-given'))).to.equal(3);
+    expect(figuresOf(snapshot('B1 6 V + R1 5 Ω'), 15)).to.equal(15);
+    for (const nothing of [0, -1, 2.5, 16, NaN, Infinity])
+      expect(figuresOf(snapshot('B1 6 V + R1 5 Ω'), nothing), String(nothing)).to.equal(3);
   });
 
   it('shares its prefix with the other readings of its kind, unless that would hide it', () => {
