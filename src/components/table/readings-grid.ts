@@ -1,4 +1,5 @@
 import { say } from '../../engine/index.ts';
+import { extremesOf } from '../extremes/index.ts';
 import { unitOf, type Snapshot } from '../link/index.ts';
 import { columnOf, entryOf, numberIn } from './entry.ts';
 import type { Cell, Made } from './grid.ts';
@@ -23,6 +24,15 @@ function sourceOf({ circuit }: Snapshot, name: string): string {
   return letter && only && more.length === 0 ? `${letter}_${only.id}` : name;
 }
 
+/** What the heads of columns go by: what a table is filled in with keeps its unit, whatever is turned, covered or uncovered. */
+function measureOf(snapshot: Snapshot, mode: string): Snapshot {
+  const { start, settings, solution, course } = snapshot;
+  const [first] = extremesOf(start);
+  return first && (mode === 'blank' || mode === 'part')
+    ? { start, settings, solution, course, ...first, covered: false }
+    : snapshot;
+}
+
 /** A row for each component (and one for the whole), a column for each quantity; and which wishes cannot be had. */
 export function readingsGrid(snapshot: Snapshot, wish: ReadingsWish): Made {
   const wanted = columnsOf(wish.columns);
@@ -33,12 +43,15 @@ export function readingsGrid(snapshot: Snapshot, wish: ReadingsWish): Made {
   const has = (name: string): boolean =>
     !meaningless.includes(snapshot.readings.reason(sourceOf(snapshot, name))?.code ?? '');
 
+  const measure = measureOf(snapshot, wish.mode);
   const columns = wanted.found.flatMap(({ letter, prefix }) => {
     const entries = heads.map((head) => {
       const name = `${letter}_${head}`;
       return { name, entry: has(name) ? entryOf(snapshot, sourceOf(snapshot, name)) : undefined };
     });
-    const present = entries.flatMap(({ entry }) => entry ?? []);
+    const present = entries.flatMap(({ name, entry }) =>
+      entry ? entryOf(measure, sourceOf(snapshot, name)) : [],
+    );
     if (present.length === 0) return [];
     const column = columnOf(snapshot, present, unitOf(letter), prefix);
     const cells = entries.map(({ name, entry }): Cell => {

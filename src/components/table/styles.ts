@@ -110,6 +110,20 @@ export const styles: CSSResult = css`
   p {
     margin: 0.4em 0 0;
   }
+  @media (max-width: 30em) {
+    th,
+    td {
+      min-inline-size: 3.25em;
+      padding-inline: 0.2em;
+      font-size: 0.875em;
+    }
+    td {
+      white-space: normal;
+    }
+    input {
+      inline-size: 3em;
+    }
+  }
   @media (pointer: coarse) {
     button,
     input {

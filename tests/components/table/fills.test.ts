@@ -96,6 +96,21 @@ describe('a table to be filled in', () => {
     expect(box(made, 'p.d. across R1').value).to.equal(' 3.6 ');
   });
 
+  it('keeps the unit of a column while the board changes, covered or not', async () => {
+    const line = 'B1 6 mV + A1 + R1 [1..30] 12 Ω';
+    const made = await bench(line, { mode: 'part', of: 'R1', columns: 'I R', given: 'I_R1' });
+    expect(cells(made)[0]).to.deep.equal(['Component', 'I / µA', 'R / Ω']);
+    made.board.set('R1', '1');
+    await settled();
+    expect(cells(made)).to.deep.equal([
+      ['Component', 'I / µA', 'R / Ω'],
+      ['R1', '6000', '_'],
+    ]);
+    await made.show(line, { hide: 'readings' });
+    expect(cells(made)[0]).to.deep.equal(['Component', 'I / µA', 'R / Ω']);
+    expect(cells(made)[1]).to.deep.equal(['R1', '?', '_']);
+  });
+
   it('goes from box to box with the Tab key, row by row', async () => {
     const made = await bench(quay, { mode: 'part', given: 'V_R1', of: 'R1', columns: 'V I R' });
     await made.tab();
