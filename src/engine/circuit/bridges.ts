@@ -7,6 +7,7 @@ import type { Circuit, Wire } from './model.ts';
 export function bridges(circuit: Circuit): Circuit {
   const { components } = circuit;
   const bridged = components.filter(({ condition }) => condition === 'bridged');
+  if (bridged.length === 0) return circuit;
   const wires = new Map(
     bridged.map(({ id, from, to }): [string, Wire] => [id, { id: `${id} bridge`, kind: 'wire', from, to }]),
   );
