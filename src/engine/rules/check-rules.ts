@@ -1,7 +1,7 @@
 import type { Circuit } from '../circuit/index.ts';
 import { solveExact, type Readings } from '../solve/index.ts';
 import type { Said } from '../words/index.ts';
-import type { Found } from './found.ts';
+import { componentsOf, type Found } from './found.ts';
 import { junctionLaw, loopLaw, ohmsLaw, powerBalance } from './laws.ts';
 import { parallelCurrent, parallelResistance, parallelVoltage } from './parallel.ts';
 import type { Equation, Rule, RuleCheck, Value } from './rule-check.ts';
@@ -22,16 +22,12 @@ const checkers: Readonly<Record<Rule, (survey: Survey) => readonly Found[]>> = {
 };
 
 /** Why a rule applies nowhere, if what hinders it is no matter of places. */
-function obstacleOf(
-  rule: Rule,
-  circuit: Circuit,
-  { solution, live, supplies, broken }: Survey,
-): Said | undefined {
+function obstacleOf(rule: Rule, circuit: Circuit, { solution, live, supplies }: Survey): Said | undefined {
   if (solution.status === 'faulty') return { code: 'circuit has a fault', data: {} };
   if (live.length === 0) {
     if (circuit.terminals) return { code: 'terminals apart', data: {} };
-    const [remark] = solution.remarks.filter(({ code, ids }) => code === 'open loop' && ids.length > 0);
-    return remark ?? { code: 'open loop', data: { at: broken.map(({ id }) => id) } };
+    const [remark] = solution.remarks.filter(({ code }) => code === 'open loop');
+    return remark ?? { code: 'not driven', data: {} };
   }
   return supplies.length > 0 || rule.endsWith('resistance') ? undefined : { code: 'not driven', data: {} };
 }
@@ -52,7 +48,7 @@ function places(rule: Rule, survey: Survey): readonly Found[] {
     data: { ids: out },
   } as const;
   const ids = /^(series|parallel)/.test(rule) ? survey.bridge : [];
-  if (ids.length > 0) different.unshift({ about: ids, why: { code: 'bridge', data: { ids } } });
+  if (ids.length > 0) different.unshift({ about: componentsOf(ids), why: { code: 'bridge', data: { ids } } });
   if (different.length === 0) return [{ about: [], why: nowhere }];
   return different.reverse().sort((a, b) => Number(!a.equation) - Number(!b.equation));
 }

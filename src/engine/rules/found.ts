@@ -23,12 +23,14 @@ type Naming =
   | 'bypassed'
   | 'not resistance';
 
-/** The component that a wire stands across, by the wire's id; any other by its own. */
-const componentOf = (id: string): string => id.replace(/ bridge$/, '');
+/** Components by their ids, each once; a wire across one counts as that one. */
+export const componentsOf = (ids: readonly string[]): readonly string[] => [
+  ...new Set(ids.map((id) => id.replace(/ bridge$/, ''))),
+];
 
 /** What is found about some blocks. */
 export const found = (code: Naming, blocks: readonly Block[], equation?: Equation): Found => ({
-  about: [...new Set(blocks.flatMap(({ tree }) => leaves(tree).map(({ id }) => componentOf(id))))],
+  about: componentsOf(blocks.flatMap(({ tree }) => leaves(tree).map(({ id }) => id))),
   why: { code, data: { ids: blocks.map(({ label }) => label) } },
   ...(equation && { equation }),
 });

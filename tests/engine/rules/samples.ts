@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { bridges, circuitToJSON, type Circuit } from '../../../src/engine/circuit/index.ts';
+import { circuitToJSON, type Circuit } from '../../../src/engine/circuit/index.ts';
 import { checkRules, type RuleCheck } from '../../../src/engine/rules/index.ts';
 import { withConditions } from '../topology/conditions.ts';
 import { random } from './random-circuit.ts';
@@ -22,7 +22,7 @@ const conditions = fc.array(
 export const samples: readonly Sample[] = fc
   .sample(fc.tuple(random, fc.oneof(fc.constant([]), conditions)), 2000)
   .map(([whole, list]) => {
-    const circuit = bridges(withConditions(whole, (_, place) => list[place]));
+    const circuit = withConditions(whole, (_, place) => list[place]);
     return { circuit, checks: checkRules(circuit) };
   });
 
