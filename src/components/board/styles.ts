@@ -156,7 +156,8 @@ export const styles: CSSResult = css`
     display: none;
   }
   button {
-    min-block-size: 1.75rem;
+    min-block-size: max(1.75rem, 24px);
+    min-inline-size: 24px;
     padding-inline: 0.6em;
     border: 1px solid var(--line);
     border-radius: 2px;

@@ -21,7 +21,7 @@ export const styles: CSSResult = css`
     flex: 1 1 9em;
     contain: strict; /* a new value is laid out inside it alone */
     min-inline-size: 7em;
-    block-size: 1.75rem;
+    block-size: max(1.75rem, 24px);
     margin: 0;
     accent-color: var(--ink);
   }
@@ -32,7 +32,7 @@ export const styles: CSSResult = css`
   [part='step'],
   [part='value'] {
     box-sizing: border-box;
-    block-size: 1.75rem;
+    block-size: max(1.75rem, 24px);
     margin: 0;
     padding: 0;
     border: 1px solid var(--line);
@@ -42,7 +42,7 @@ export const styles: CSSResult = css`
     text-align: center;
   }
   [part='step'] {
-    min-inline-size: 1.75rem;
+    min-inline-size: max(1.75rem, 24px);
     cursor: pointer;
   }
   [part='step']:disabled {

@@ -2,6 +2,7 @@ import { css, type CSSResult } from 'lit';
 
 /**
  * Ink on paper: the colours and the type of every element, in both schemes, in forced colours and on paper; what is only heard.
+ * A page's own way with letters stops at the elements: capitals would make other units of them (mA, MA), wide ones run into wires.
  *
  * @cssprop --rheolet-ink - Lines, symbols and text.
  * @cssprop --rheolet-soft - Text that stands back.
@@ -28,6 +29,16 @@ export const ink: CSSResult = css`
   }
   :host([hidden]) {
     display: none;
+  }
+  :host > * {
+    font-style: normal;
+    font-variant-caps: normal;
+    letter-spacing: normal;
+    word-spacing: normal;
+    text-indent: 0;
+    text-shadow: none;
+    text-transform: none;
+    white-space: normal;
   }
   :focus-visible {
     outline: 2px solid var(--focus);
