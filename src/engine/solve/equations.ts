@@ -32,15 +32,23 @@ let matrix = new Float64Array(1024);
 
 /** The equations in floating-point numbers: rows of the symmetric matrix with the e.m.f. round the loop at the end. */
 export function numbers(graph: Graph): Float64Array {
-  const { ohms, volts, chords } = graph;
+  const { ohms, volts, chords, loops } = graph;
   const n = chords.length;
   const size = n * (n + 1);
   if (matrix.length < size) matrix = new Float64Array(size);
   else matrix.fill(0, 0, size);
-  equations(graph, (row, column, branch, plus) => {
-    const at = row * (n + 1) + column;
-    const value = (column < n ? ohms : volts)[branch] ?? 0;
-    matrix[at] = (matrix[at] ?? 0) + (plus ? value : -value);
-  });
+  // As `equations` says it, but in loops of its own: this is the way of every live reading.
+  for (let branch = 0; branch < loops.length; branch++) {
+    const own = loops[branch] ?? [];
+    const [resistance, emf] = [ohms[branch] ?? 0, volts[branch] ?? 0];
+    for (const loop of own) {
+      const row = (n + 1) * (loop < 0 ? ~loop : loop);
+      matrix[row + n] = (matrix[row + n] ?? 0) + (loop < 0 ? -emf : emf);
+      for (const other of own) {
+        const at = row + (other < 0 ? ~other : other);
+        matrix[at] = (matrix[at] ?? 0) + (loop < 0 === other < 0 ? resistance : -resistance);
+      }
+    }
+  }
   return matrix;
 }

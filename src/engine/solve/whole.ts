@@ -1,4 +1,4 @@
-import { inBranches, numbers } from './equations.ts';
+import { numbers } from './equations.ts';
 import type { Flow } from './flow.ts';
 import { climb } from './forest.ts';
 import type { Graph } from './graph.ts';
@@ -61,9 +61,11 @@ export function wholeFlow<N>(
   for (const supply of supplies) emf += Math.abs(volts[supply] ?? 0);
   if (!(emf * whole * ohm < limit)) return undefined;
   const found = chords.map((_, row) => matrix[row * (n + 1) + n] ?? 0);
-  const currents = inBranches(graph, 0, (sum, row, along) =>
-    along ? sum + (found[row] ?? 0) : sum - (found[row] ?? 0),
-  );
+  const currents = graph.loops.map((own) => {
+    let sum = 0;
+    for (const loop of own) sum += loop < 0 ? -(found[~loop] ?? 0) : (found[loop] ?? 0);
+    return sum;
+  });
   let potentials: number[] | undefined;
   return {
     current: (branch) => make((currents[branch] ?? 0) * ohm, whole * volt),
