@@ -41,6 +41,13 @@ for (const element of elements) {
     assert.ok(element.description, 'the element itself');
     for (const [section, { name, description }] of items)
       assert.ok(description, `${section}: ${name || 'the default'}`);
+    for (const section of sections.filter((each) => each !== 'members'))
+      // two accessors may have one name
+      assert.deepEqual(
+        names(element, section),
+        [...new Set(names(element, section))],
+        `${section}: each once`,
+      );
   });
 
   test(`the parts, slots and custom properties in the source of ${element.tagName} are in its manifest`, () => {

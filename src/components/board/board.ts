@@ -64,7 +64,6 @@ const styled = ['course', 'symbols', 'show', 'hide', 'label'] as const;
  * @csspart notes - Faults, remarks and cautions.
  * @csspart table - The readings of a circuit that is not drawn.
  * @csspart problem - What is wrong with the circuit.
- * @cssprop --rheolet-light - The glow of a lamp.
  */
 export class RheoletBoard extends LitElement implements BoardFace {
   static override shadowRootOptions: ShadowRootInit = {
