@@ -7,19 +7,14 @@ import { host } from './visit.mjs';
 const snippets = [...readFileSync('README.md', 'utf8').matchAll(/```html\n(.*?)```/gs)].map(
   ([, html]) => html,
 );
-/** A snippet that is no whole page stands in one, after those before it: it may read their boards. */
-const whole = (at) =>
-  snippets[at].startsWith('<!doctype')
-    ? snippets[at]
-    : `${snippets.find((each) => each.startsWith('<!doctype'))}\n${snippets[at]}`;
-const site = host({
-  pages: Object.fromEntries(
-    snippets.map((_, at) => [
-      `/dist/${at}.html`,
-      `<link rel="icon" href="data:,">${whole(at)}`.replace(/^(<link.*?>)(<!doctype html>)/, '$2$1'),
-    ]),
-  ),
-});
+/** A snippet that is no whole page stands in one. */
+const whole = (snippet) =>
+  snippet.startsWith('<!doctype') ? snippet : `<!doctype html><title>Quay</title>${snippet}`;
+const withIcon = (html) => html.replace('<!doctype html>', '$&<link rel="icon" href="data:,">');
+const pages = Object.fromEntries(
+  snippets.map((snippet, at) => [`/dist/${at}.html`, withIcon(whole(snippet))]),
+);
+const site = host({ pages });
 
 test('the README has a page to paste', () =>
   assert.ok(snippets.some((each) => each.startsWith('<!doctype html>'))));
@@ -34,6 +29,7 @@ for (const [at, snippet] of snippets.entries())
     );
     const visit = await site.open(`/dist/${at}.html`);
     await visit.tab.evaluate(() => void dispatchEvent(new Event('beforeprint'))); // those below the window come as well
+    await visit.until("document.querySelector('rheolet-board')"); // text has come to life
     await visit.settled();
     assert.ok((await visit.shown()).length > 0);
     assert.deepEqual(await visit.problems(), []);
