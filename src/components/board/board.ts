@@ -45,16 +45,7 @@ const styled = ['course', 'symbols', 'show', 'hide', 'label'] as const;
  * @fires {CustomEvent<ChangeDetail>} rheolet-change - A slider, switch, button or key has changed a setting.
  * @fires rheolet-hold - The pupil held the readings, or let go of them.
  * @fires {CustomEvent<ProblemDetail>} rheolet-problem - The circuit cannot be read.
- * @cssprop [--rheolet-ink] - Lines and text.
- * @cssprop [--rheolet-soft] - Hints.
- * @cssprop [--rheolet-line] - Edges and rules.
- * @cssprop [--rheolet-paper] - The ground.
- * @cssprop [--rheolet-current] - Ribbons: plum.
- * @cssprop [--rheolet-potential] - What shows potential: petrol.
  * @cssprop [--rheolet-light] - The glow of lamps.
- * @cssprop [--rheolet-alert] - What is wrong.
- * @cssprop [--rheolet-focus] - The frame of what is focused.
- * @cssprop [--rheolet-font] - The typeface.
  * @csspart drawing - The circuit diagram.
  * @csspart caption - The strip with the readings of one component.
  * @csspart key - The ribbon of a round current.
