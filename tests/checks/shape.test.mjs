@@ -13,7 +13,7 @@ function lines(folders, wanted) {
 }
 
 const source = lines(['src'], /\.ts$/);
-const tests = lines(['tests/engine', 'tests/components', 'tests/checks'], /\.(ts|mjs)$/);
+const tests = lines(['tests/engine', 'tests/components', 'tests/checks', 'tests/hosts'], /\.(ts|mjs)$/);
 const sum = (files) => files.reduce((total, { count }) => total + count, 0);
 const at = (files, share) => files[Math.ceil(share * files.length) - 1];
 const say = ({ path, count }) => `${count} lines (${path})`;

@@ -61,6 +61,7 @@ const weights = {
   'page with board, resistor, value, meter and rules': () =>
     total(files('board', 'resistor', 'value', 'meter', 'rules')),
   'all in one': () => total(['dist/rheolet.min.js']),
+  'lazy loader': () => total(['dist/rheolet-lazy.js']),
 };
 
 for (const [name, { budget, ceiling = budget }] of Object.entries(budgets)) {

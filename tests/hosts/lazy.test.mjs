@@ -152,7 +152,7 @@ test('boards written as text come to life, in place, with their names', async ()
     ['coloured', 2, 'p'],
     ['lines', 2, 'p'],
   ]);
-  assert.match(await visit.tab.$eval('rheolet-value', (value) => value.shadowRoot.textContent), /0.500 A/);
+  assert.match(await visit.tab.$eval('rheolet-value', (value) => value.shadowRoot.textContent), /0\.500\s*A/);
   assert.equal(await visit.tab.$eval('pre', ({ id }) => id), 'other', 'other code stays code');
   assert.deepEqual(await visit.problems(), []);
   assert.deepEqual(visit.said, []);

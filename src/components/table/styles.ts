@@ -73,8 +73,8 @@ export const styles: CSSResult = css`
     margin-block-start: 0.5em;
   }
   button {
-    min-inline-size: 1.75rem;
-    min-block-size: 1.75rem;
+    min-inline-size: max(1.75rem, 24px);
+    min-block-size: max(1.75rem, 24px);
     margin: 0;
     padding: 0 0.6em;
     border: 1px solid var(--line);
