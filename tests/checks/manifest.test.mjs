@@ -12,14 +12,19 @@ const elements = modules.flatMap(({ declarations }) => declarations);
 const sections = ['attributes', 'members', 'events', 'slots', 'cssParts', 'cssProperties'];
 const names = (element, section) => (element[section] ?? []).map(({ name }) => name);
 
-/** All of the source in an element's folder and in the one that all elements share, as one text. */
-function sourceOf({ tagName }) {
-  return ['page', tagName.replace('rheolet-', '')]
-    .map((name) => `src/components/${name}`)
-    .flatMap((folder) => readdirSync(folder, { recursive: true }).map((file) => join(folder, file)))
+/** All of the source in a folder, as one text. */
+const textOf = (folder) =>
+  readdirSync(folder, { recursive: true })
+    .map((file) => join(folder, file))
     .filter((path) => path.endsWith('.ts'))
     .map((path) => readFileSync(path, 'utf8'))
     .join('\n');
+
+/** The source in an element's folder and in those that it shares with all elements, with all controls, with all sliders. */
+function sourceOf({ tagName }) {
+  const own = textOf(`src/components/${tagName.replace('rheolet-', '')}`);
+  const shared = ['control', 'slider'].filter((name) => own.includes(`'../${name}/index.ts'`));
+  return [own, ...['page', ...shared].map((name) => textOf(`src/components/${name}`))].join('\n');
 }
 
 const found = (text, pattern) => [

@@ -1,7 +1,7 @@
 import type { CSSResultGroup } from 'lit';
 import type { Circuit, Said } from '../../engine/index.ts';
-import { SliderControl, styles, type Dial } from '../control/index.ts';
 import { ink } from '../page/index.ts';
+import { SliderControl, styles, type Dial } from '../slider/index.ts';
 import { turnableOf, type Turnable } from './turnable.ts';
 
 /**

@@ -1,6 +1,6 @@
 import { css, type CSSResult } from 'lit';
 
-/** How a control looks. */
+/** How a control with sliders looks. */
 export const styles: CSSResult = css`
   :host {
     display: inline-flex;

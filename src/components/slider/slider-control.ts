@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { say, type Component } from '../../engine/index.ts';
-import { Control, type Shown } from './control.ts';
+import { Control, type Shown } from '../control/index.ts';
 import { settingText, type Dial } from './dial.ts';
 import { Slider } from './slider.ts';
 
@@ -26,7 +26,7 @@ export abstract class SliderControl<C extends Component> extends Control<C> {
   protected override handles({ component, name, label, barred }: Shown<C>): TemplateResult {
     return html`${label}${this.#dials(component).map((dial) => {
       const { letter } = dial;
-      const symbol = letter === 'R' ? nothing : html`<var part="symbol" aria-hidden="true">${letter}</var>`;
+      const symbol = letter === 'R' ? nothing : html`<var part="label" aria-hidden="true">${letter}</var>`;
       const measures = { letter, of: name, wording: 'p.d.', ohms: '' } as const;
       const called = letter === 'R' ? name : say({ code: 'measures', data: measures });
       return html`<span class="dial">${symbol}${this.#slider(letter).render(dial, called, barred)}</span>`;

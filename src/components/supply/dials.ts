@@ -1,0 +1,18 @@
+import { quantity, supplyRanges, type Supply } from '../../engine/index.ts';
+import type { Dial } from '../slider/index.ts';
+
+/**
+ * The quantities of a supply that are turned: those of the letters E and r that `turns` names; else those for which the circuit
+ * states a range; else both. Where none is stated the range is that of the supply at the start, so that no turn moves its ends.
+ */
+export function dialsOf(component: Supply, start: Supply, turns: string): readonly Dial[] {
+  const { emf, internalResistance = quantity(0, 'Ω') } = component;
+  const ranges = supplyRanges(start);
+  const both: readonly Dial[] = [
+    { component, letter: 'E', quantity: emf, range: ranges.emf },
+    { component, letter: 'r', quantity: internalResistance, range: ranges.internalResistance },
+  ];
+  const named = both.filter(({ letter }) => turns.split(/\s+/).includes(letter));
+  const stated = both.filter(({ range }) => range === start.range || range === start.internalRange);
+  return [named, stated].find(({ length }) => length > 0) ?? both;
+}

@@ -1,0 +1,1 @@
+export { RheoletSupply } from './supply.ts';

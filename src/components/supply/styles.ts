@@ -1,0 +1,18 @@
+import { css, type CSSResult } from 'lit';
+
+/** A row for each slider of a supply, its symbol before it. */
+export const rows: CSSResult = css`
+  .dial {
+    display: inline-flex;
+    flex-wrap: wrap;
+    align-items: center;
+    gap: inherit;
+    max-inline-size: 100%;
+  }
+  var {
+    inline-size: 1ch;
+    font-family: serif;
+    font-size: 1.125em;
+    text-align: end;
+  }
+`;

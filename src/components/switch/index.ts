@@ -1,0 +1,1 @@
+export { RheoletSwitch } from './switch.ts';

@@ -1,0 +1,62 @@
+import { html, type CSSResultGroup, type TemplateResult } from 'lit';
+import { say, type Circuit, type Said, type Switch } from '../../engine/index.ts';
+import { componentOf, Control, type Shown } from '../control/index.ts';
+import { changeOf, fire } from '../link/index.ts';
+import { ink } from '../page/index.ts';
+import { styles } from './styles.ts';
+import { symbol } from './symbol.ts';
+
+/**
+ * A switch to be opened and closed, in a board or anywhere in a page. Its value is "open" or "closed".
+ *
+ * @tag rheolet-switch
+ * @attr {string} aria-label - Is taken as `label`.
+ * @fires {CustomEvent<ChangeDetail>} rheolet-change - It was opened or closed.
+ * @fires {CustomEvent<ProblemDetail>} rheolet-problem - There is no such board, or no such switch.
+ * @csspart switch - The button.
+ * @csspart label - The name in it.
+ * @csspart symbol - The symbol of an open or a closed switch.
+ * @csspart state - The word for its state.
+ * @csspart problem - Why there is no switch.
+ */
+export class RheoletSwitch extends Control<Switch> {
+  static override styles: CSSResultGroup = [ink, styles];
+
+  protected override find(circuit: Circuit): Switch | Said {
+    const switches = circuit.components.filter((each) => each.kind === 'switch');
+    return componentOf(circuit, this.of, 'switch', switches);
+  }
+
+  protected override text({ closed }: Switch): string {
+    return closed ? 'closed' : 'open';
+  }
+
+  /**
+   * `role="switch"` and not `aria-pressed`: the thing is a switch, "on" is what a closed one is, and its name stays the same, as
+   * WAI-ARIA asks of both. The circuit's own word, open or closed, is its description.
+   */
+  protected override handles({ component: { closed }, name, label, barred }: Shown<Switch>): TemplateResult {
+    return html`<button
+      type="button"
+      role="switch"
+      part="switch"
+      aria-checked=${closed}
+      aria-label=${name}
+      aria-describedby="state"
+      ?disabled=${barred}
+      @click=${this.#toggle}
+    >
+      ${label} ${symbol(closed)}
+      <span part="state" id="state" lang="en">${say({ code: 'switch state', data: { closed } })}</span>
+    </button>`;
+  }
+
+  readonly #toggle = (): void => {
+    const { board } = this.link;
+    const { component } = this;
+    if (!board || !component) return;
+    const turned = { ...component, closed: !component.closed };
+    board.set(component.id, this.text(turned));
+    fire(this, 'rheolet-change', changeOf(board.id, turned));
+  };
+}
