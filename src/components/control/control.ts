@@ -46,7 +46,6 @@ export abstract class Control<C extends Component> extends LitElement {
 
   protected readonly link: BoardLink = new BoardLink(this);
   readonly #internals: ElementInternals = this.attachInternals();
-  #barred = false;
   /** What was asked for before there was a board to ask. */
   #wanted: string | undefined;
 
@@ -89,9 +88,10 @@ export abstract class Control<C extends Component> extends LitElement {
   }
 
   /** Its form, or a fieldset round it, is disabled or enabled. */
-  formDisabledCallback(barred: boolean): void {
-    this.#barred = barred;
-    this.requestUpdate();
+  formDisabledCallback(): void {
+    queueMicrotask(() => {
+      this.requestUpdate(); // its own attribute may be written in the midst of an update
+    });
   }
 
   /** The component of a circuit that it sets, or why there is none. */
@@ -137,7 +137,12 @@ export abstract class Control<C extends Component> extends LitElement {
     this.link.report();
     const name = this.label || (this.#internals.labels.item(0)?.textContent?.trim() ?? found.id);
     const label = html`<span part="label" ?hidden=${!this.label && name !== found.id}>${name}</span>`;
-    return this.handles({ component: found, name, label, barred: this.disabled || this.#barred });
+    return this.handles({
+      component: found,
+      name,
+      label,
+      barred: this.disabled || this.matches(':disabled'),
+    });
   }
 
   override updated(): void {

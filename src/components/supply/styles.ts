@@ -9,6 +9,9 @@ export const rows: CSSResult = css`
     gap: inherit;
     max-inline-size: 100%;
   }
+  [part='slider'] {
+    flex-basis: 7em; /* a row fits a telephone */
+  }
   var {
     inline-size: 1ch;
     font-family: serif;
