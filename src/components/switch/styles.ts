@@ -14,7 +14,7 @@ export const styles: CSSResult = css`
     flex-wrap: wrap;
     align-items: center;
     gap: 0.25em 0.5em;
-    min-block-size: 1.75rem;
+    min-block-size: max(1.75rem, 24px);
     margin: 0;
     padding-inline: 0.6em;
     border: 1px solid var(--line);
