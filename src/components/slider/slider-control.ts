@@ -27,8 +27,7 @@ export abstract class SliderControl<C extends Component> extends Control<C> {
     return html`${label}${this.#dials(component).map((dial) => {
       const { letter } = dial;
       const symbol = letter === 'R' ? nothing : html`<var part="label" aria-hidden="true">${letter}</var>`;
-      const measures = { letter, of: name, wording: 'p.d.', ohms: '' } as const;
-      const called = letter === 'R' ? name : say({ code: 'measures', data: measures });
+      const called = letter === 'R' ? name : say({ code: 'turns', data: { letter, of: name } });
       return html`<span class="dial">${symbol}${this.#slider(letter).render(dial, called, barred)}</span>`;
     })}`;
   }

@@ -32,6 +32,8 @@ export interface ElementData {
   typed: { readonly id: string };
   less: { readonly id: string };
   more: { readonly id: string };
+  /** What a slider of a supply turns, by its letter, and what the supply is called. */
+  turns: { readonly letter: 'E' | 'r'; readonly of: string };
   'cannot be turned': { readonly id: string };
   /** Nothing says which component of a kind is meant, or one of another kind was found ('' if none); there may be none. */
   'which component': {

@@ -97,6 +97,14 @@ describe('a supply as a form control', () => {
   });
 });
 
+describe('a name that the page gives a supply', () => {
+  for (const name of ['total', 'fog_lamp', 'valueOf', '__proto__'])
+    it(`is taken as it is written: ${name}`, async () => {
+      const { element } = await supplyBeside(quayBattery, { label: name });
+      expect(names(element)).to.deep.equal([`e.m.f. of ${name}`, `internal resistance of ${name}`]);
+    });
+});
+
 describe('a supply that cannot be found', () => {
   for (const [circuit, of, sentence] of [
     [quayBattery, 'B7', /There is no B7/],

@@ -212,6 +212,10 @@ export const samples: { readonly [Code in keyof Catalogue]: readonly Catalogue[C
   typed: [{ id: 'R1' }],
   less: [{ id: 'R1' }],
   more: [{ id: 'R1' }],
+  turns: [
+    { letter: 'E', of: 'B1' },
+    { letter: 'r', of: 'Quay battery' },
+  ],
   'cannot be turned': [{ id: 'L1' }],
   'which component': [
     { found: '', kind: 'resistor', ids: [] },

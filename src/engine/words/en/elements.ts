@@ -78,6 +78,7 @@ export const elements: Sentences<ElementData> = {
   typed: ({ id }) => `${id}, typed`,
   less: ({ id }) => `${id}: less`,
   more: ({ id }) => `${id}: more`,
+  turns: ({ letter, of }) => `${letter === 'E' ? 'e.m.f.' : 'internal resistance'} of ${of}`,
   'cannot be turned': ({ id }) =>
     `${id} has no range to be turned through; write one, such as ${id} [4..40] 12 Ω.`,
   'which component': ({ found, kind, ids }) =>
