@@ -164,6 +164,7 @@ export const styles: CSSResult = css`
     background: var(--paper);
     color: inherit;
     font: inherit;
+    unicode-bidi: plaintext;
     cursor: pointer;
   }
   label,
@@ -211,6 +212,11 @@ export const styles: CSSResult = css`
   @media (forced-colors: active) {
     .light {
       stop-color: GrayText;
+    }
+    button[aria-pressed='true'] {
+      background: Highlight;
+      color: HighlightText;
+      forced-color-adjust: none;
     }
   }
   @media print {
