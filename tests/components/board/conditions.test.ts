@@ -1,5 +1,8 @@
 import { aTimeout, expect } from '@open-wc/testing';
 import { sendKeys } from '@web/test-runner-commands';
+import { parseCircuit } from '../../../src/engine/index.ts';
+import { Flow } from '../../../src/components/board/flow.ts';
+import { BoardStore } from '../../../src/components/board/store.ts';
 import { boardWith, pumpLine, quayLine, text, type Bench } from './bench.ts';
 
 const buttons = (bench: Bench): Element[] => bench.all('.alter button');
@@ -204,4 +207,45 @@ describe('what was done is heard', () => {
     await aTimeout(600);
     expect(voice()).to.equal('L1, back as it was.');
   });
+});
+
+describe('what flows where a component is taken out or bridged', () => {
+  const glow = (bench: Bench): number => Number(bench.find('.moving circle').getAttribute('fill-opacity'));
+
+  it('flows through the wire and not through the lamp, at rest and while a slider moves', () => {
+    // 6 V over R1 alone, for the wire leaves L1 nothing: 0.5 A at 12 Ω, 0.3 A at 20 Ω
+    const circuit = parseCircuit('B1 6 V + R1 [4..40] 12 Ω + L1 8 Ω bridged');
+    const store = new BoardStore();
+    store.open(circuit);
+    const flow = new Flow(circuit);
+    const now = (): Record<string, number> => {
+      if (store.snapshot) flow.read(store.snapshot);
+      return Object.fromEntries(flow.ids.map((id, place) => [id, flow.currents[place] ?? NaN]));
+    };
+    const expectCurrents = (amperes: number): void => {
+      const currents = now();
+      for (const id of ['R1', 'L1 bridge']) expect(currents[id], id).to.be.closeTo(amperes, 1e-12);
+      expect(currents['L1']).to.equal(0);
+      expect([...flow.powers]).to.deep.equal([0]);
+    };
+    expectCurrents(0.5);
+    store.move('R1', 20);
+    expectCurrents(0.3);
+    store.set('R1', 20);
+    expectCurrents(0.3);
+  });
+
+  for (const [condition, ribbons] of [
+    ['broken', false],
+    ['bridged', true],
+  ] as const)
+    it(`a lamp that is ${condition} does not glow, and there are ${ribbons ? '' : 'no '}ribbons`, async () => {
+      const bench = await boardWith('B1 6 V + R1 12 Ω + L1 8 Ω');
+      expect(glow(bench)).to.be.greaterThan(0);
+      bench.board.set('L1', condition);
+      await bench.settled();
+      await bench.settled();
+      expect(glow(bench)).to.equal(0);
+      expect(bench.ribbons !== '').to.equal(ribbons);
+    });
 });
