@@ -1,16 +1,15 @@
 // Whatever a page may use of an element is described in the manifest, and nothing is missing from it.
 import assert from 'node:assert/strict';
-import { readdirSync, readFileSync } from 'node:fs';
+import { execFileSync } from 'node:child_process';
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { test } from 'node:test';
+import { undescribed, unlisted } from '../run/element-gaps.mjs';
 import { withTables } from '../run/element-tables.mjs';
 
 const { modules } = JSON.parse(readFileSync('dist/custom-elements.json', 'utf8'));
 const { exports } = JSON.parse(readFileSync('package.json', 'utf8'));
 const elements = modules.flatMap(({ declarations }) => declarations);
-
-const sections = ['attributes', 'members', 'events', 'slots', 'cssParts', 'cssProperties'];
-const names = (element, section) => (element[section] ?? []).map(({ name }) => name);
 
 /** All of the source in a folder, as one text. */
 const textOf = (folder) =>
@@ -27,10 +26,6 @@ function sourceOf({ tagName }) {
   return [own, ...['page', ...shared].map((name) => textOf(`src/components/${name}`))].join('\n');
 }
 
-const found = (text, pattern) => [
-  ...new Set([...text.matchAll(pattern)].flatMap(([, list]) => list.split(/\s+/))),
-];
-
 test('every element that is shipped by itself is in the manifest', () => {
   const shipped = Object.keys(exports).flatMap((name) => /^\.\/(\w+)\.js$/.exec(name)?.[1] ?? []);
   assert.deepEqual(
@@ -40,38 +35,76 @@ test('every element that is shipped by itself is in the manifest', () => {
 });
 
 for (const element of elements) {
-  test(`everything public of ${element.tagName} is described`, (t) => {
-    const items = sections.flatMap((section) => (element[section] ?? []).map((item) => [section, item]));
-    t.diagnostic(`${items.length} items`);
-    assert.ok(element.description, 'the element itself');
-    for (const [section, { name, description }] of items)
-      assert.ok(description, `${section}: ${name || 'the default'}`);
-    for (const section of sections.filter((each) => each !== 'members'))
-      // two accessors may have one name
-      assert.deepEqual(
-        names(element, section),
-        [...new Set(names(element, section))],
-        `${section}: each once`,
-      );
+  test(`everything public of ${element.tagName} is described, once`, () => {
+    assert.deepEqual(undescribed(element), []);
   });
 
-  test(`the parts, slots and custom properties in the source of ${element.tagName} are in its manifest`, () => {
-    const source = sourceOf(element);
-    const missing = (pattern, section) =>
-      assert.deepEqual(
-        found(source, pattern).filter((name) => !names(element, section).includes(name)),
-        [],
-        section,
-      );
-    missing(/\spart="([\w\s-]+)"/g, 'cssParts');
-    missing(/<slot name="([\w-]+)"/g, 'slots');
-    missing(/var\((--rheolet-[\w-]+)/g, 'cssProperties');
-    missing(/['"](rheolet-(?:input|change|hold|problem))['"]/g, 'events');
+  test(`the parts, slots, events and custom properties in the source of ${element.tagName} are in its manifest`, () => {
+    assert.deepEqual(unlisted(element, sourceOf(element)), []);
   });
 }
 
+test('of an element without a word about it every public thing is found', () => {
+  const source = `
+    /** @tag rheolet-bare
+      * @fires rheolet-told
+      * @slot told
+      * @csspart told
+      * @cssprop --rheolet-told
+      */
+    export class RheoletBare extends LitElement {
+      static override properties: PropertyDeclarations = { of: { type: String } };
+      declare of: string;
+      reading = 0;
+      read(): void {
+        fire(this, 'rheolet-untold', {});
+      }
+      override render(): TemplateResult {
+        return html\`<p part="untold"><slot name="untold"></slot></p>\`;
+      }
+      static override styles: CSSResult = css\`p { color: var(--rheolet-untold) }\`;
+    }`;
+  mkdirSync('.tmp/bare', { recursive: true });
+  writeFileSync('.tmp/bare/bare.ts', source);
+  const analyse = ['analyze', '--globs', '.tmp/bare/bare.ts', '--outdir', '.tmp/bare', '--quiet'];
+  execFileSync('node_modules/.bin/cem', analyse);
+  const [module] = JSON.parse(readFileSync('.tmp/bare/custom-elements.json', 'utf8')).modules;
+  const [bare] = module.declarations;
+  assert.deepEqual(undescribed(bare).sort(), [
+    'attributes: of',
+    'cssParts: told',
+    'cssProperties: --rheolet-told',
+    'events: rheolet-told',
+    'members: of',
+    'members: read',
+    'members: reading',
+    'slots: told',
+    'the element itself',
+  ]);
+  assert.deepEqual(unlisted(bare, source).sort(), [
+    'cssParts: untold',
+    'cssProperties: --rheolet-untold',
+    'events: rheolet-untold',
+    'slots: untold',
+  ]);
+});
+
+test('the gallery has every attribute of every element, in a line to paste', () => {
+  const gallery = readFileSync('demo/gallery.html', 'utf8');
+  for (const { tagName, attributes = [] } of elements) {
+    const lines = [...gallery.matchAll(new RegExp(`<${tagName}\\b[^>]*`, 'g'))].join('\n');
+    const shown = (name) => new RegExp(`\\s${name}(?=[\\s=>]|$)`, 'm').test(lines);
+    const missing = attributes
+      .map(({ name }) => name)
+      .filter((name) => name !== 'aria-label' && !shown(name));
+    assert.deepEqual(missing, [], tagName);
+  }
+});
+
 test('all elements together have at most thirty custom properties', (t) => {
-  const properties = new Set(elements.flatMap((element) => names(element, 'cssProperties')));
+  const properties = new Set(
+    elements.flatMap(({ cssProperties = [] }) => cssProperties.map(({ name }) => name)),
+  );
   t.diagnostic(`${properties.size}: ${[...properties].join(', ')}`);
   assert.ok(properties.size <= 30);
 });

@@ -55,6 +55,9 @@ function fetched(file, seen = new Set()) {
 const files = (...names) => [...new Set(names.flatMap((name) => [...fetched(`dist/${name}.js`)]))];
 const total = (names) => names.map((name) => weigh(readFileSync(name))).reduce((a, b) => a + b, 0);
 
+/** What an element adds to a page that has a board. */
+const added = (name) => total(files('board', name)) - total(files('board'));
+
 const weights = {
   'engine core': () => engine({ words: false }),
   'English words': async () => (await engine({ words: true })) - (await engine({ words: false })),
@@ -62,6 +65,9 @@ const weights = {
     total(files('board', 'resistor', 'value', 'meter', 'rules')),
   'all in one': () => total(['dist/rheolet.min.js']),
   'lazy loader': () => total(['dist/rheolet-lazy.js']),
+  supply: () => added('supply'),
+  switch: () => added('switch'),
+  table: () => added('table'),
 };
 
 for (const [name, { budget, ceiling = budget }] of Object.entries(budgets)) {

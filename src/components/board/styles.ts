@@ -16,6 +16,7 @@ export const styles: CSSResult = css`
     position: relative;
     isolation: isolate;
     contain: content;
+    overflow-clip-margin: 8px;
     inline-size: fit-content;
     max-inline-size: 100%;
     margin-inline: auto;
@@ -35,6 +36,7 @@ export const styles: CSSResult = css`
     position: absolute;
     inset: 0;
     contain: strict;
+    overflow-clip-margin: 8px;
     inline-size: 100%;
     pointer-events: none;
   }
@@ -182,7 +184,7 @@ export const styles: CSSResult = css`
     box-shadow: inset 0 0 0 1px var(--ink);
   }
   div[part='notes']:not(:empty) {
-    flex: 1 1 14em;
+    flex: 1 1 100%;
   }
   [part='notes'] p,
   [part='problem'] {

@@ -125,8 +125,8 @@ export function view(all: View): TemplateResult {
     }
     <div part="controls" lang="en">${controls(all)}</div>
     <div class="foot" lang="en">
-      <div part="notes" dir="ltr">${notes(snapshot).map((note) => html`<p>${note}</p>`)}</div>
       ${acts(all)}
+      <div part="notes" dir="ltr">${notes(snapshot).map((note) => html`<p>${note}</p>`)}</div>
     </div>
     ${shown.has('menu') ? menu(snapshot.circuit, all.sharing) : nothing}
     ${shown.has('rules') ? html`<rheolet-rules></rheolet-rules>` : nothing}`;

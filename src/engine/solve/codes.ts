@@ -1,6 +1,6 @@
 /** Why a circuit has no single answer. Lists are ids. */
 export interface FaultData {
-  /** Ideal supplies that all drive the same way round a loop without resistance; the path is the rest of it, in order. */
+  /** Ideal supplies that all drive the same way round a loop without resistance; the path is the rest of it, in order, a wire across L1 as "L1 bridge". */
   'short circuit': { readonly supplies: readonly string[]; readonly path: readonly string[] };
   /** Ideal supplies that drive against each other round a loop without resistance, and whose e.m.f.s do not cancel. */
   'supplies in contradiction': { readonly supplies: readonly string[] };

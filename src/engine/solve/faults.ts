@@ -4,17 +4,10 @@ import { goRound } from './forest.ts';
 import type { Graph } from './graph.ts';
 import type { Fault } from './solution.ts';
 
-/** The labels of branches, each once: of a wire that bridges a component, the component's. */
-function labels({ components }: Graph, branches: readonly number[]): string[] {
-  return [...new Set(branches.map((branch) => (components[branch]?.id ?? '').replace(' bridge', '')))];
-}
-
-/** The labels of branches, in the circuit's order. */
-export function idsOf(graph: Graph, branches: readonly number[]): string[] {
-  return labels(
-    graph,
-    [...branches].sort((a, b) => a - b),
-  );
+/** The labels of branches, in the circuit's order, each once: of a wire that bridges a component, the component's. */
+export function idsOf({ components }: Graph, branches: readonly number[]): string[] {
+  const inOrder = [...branches].sort((a, b) => a - b);
+  return [...new Set(inOrder.map((branch) => (components[branch]?.id ?? '').replace(' bridge', '')))];
 }
 
 /** A branch as part of a loop; `along` where the loop runs from its tail to its head. */
@@ -80,7 +73,9 @@ export function faultsOf(graph: Graph): Fault[] {
       branches.filter((branch) => volts[branch]),
     );
     if (short.length === 0) return [{ code: 'supplies in contradiction', data: { supplies }, ids }];
-    const path = labels(graph, branches).filter((id) => !supplies.includes(id));
+    const path = branches
+      .filter((branch) => !volts[branch])
+      .map((branch) => graph.components[branch]?.id ?? '');
     return [{ code: 'short circuit', data: { supplies, path }, ids }];
   });
   if (faults.length > 0) return faults;

@@ -91,6 +91,7 @@ export const samples: { readonly [Code in keyof Catalogue]: readonly Catalogue[C
   'short circuit': [
     { supplies: ['B1'], path: [] },
     { supplies: ['B1', 'B2'], path: ['S1', 'A1'] },
+    { supplies: ['B1'], path: ['A1', 'L2 bridge'] },
   ],
   'supplies in contradiction': [{ supplies: ['B1', 'B2'] }],
   'share undetermined': [{ ids: ['A1', 'S1'] }, { ids: ['A1'] }],

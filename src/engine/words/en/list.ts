@@ -1,7 +1,11 @@
 const and = new Intl.ListFormat('en-GB', { type: 'conjunction' });
 const or = new Intl.ListFormat('en-GB', { type: 'disjunction' });
 
+/** Components and blocks by their labels; the wire across L1 has the id "L1 bridge". */
+const named = (id: string): string =>
+  id.replace(/^([^(+∥]+) bridge$/, 'the wire across $1').replace(/[^(+∥]+ bridge/g, 'wire');
+
 /** "R1, R2 and R3" */
-export const all = (ids: readonly string[]): string => and.format(ids);
+export const all = (ids: readonly string[]): string => and.format(ids.map(named));
 /** "R1, R2 or R3" */
 export const any = (ids: readonly string[]): string => or.format(ids);

@@ -1,16 +1,8 @@
 import type { RuleData } from '../../rules/index.ts';
 import type { Sentences } from '../language.ts';
-import { all as list } from './list.ts';
+import { all } from './list.ts';
 
 const signs = { '=': 'equals', '+': 'plus', '−': 'minus', '×': 'times', '<': 'is less than' };
-
-/** Components and blocks by their labels; the wire across L1 has the id "L1 bridge". */
-const all = (ids: readonly string[]): string =>
-  list(
-    ids.map((id) =>
-      id.replace(/^([^(+∥]+) bridge$/, 'the wire across $1').replace(/[^(+∥]+ bridge/g, 'wire'),
-    ),
-  );
 
 /** The rules, why they apply or do not, and how an equation is said. */
 export const rules: Sentences<RuleData> = {
