@@ -16,7 +16,9 @@ const conditionWords = [...conditions, 'intact'];
 
 /** The new value, written the way the old one was, with the decimals that it needs; checked against its range. */
 function reset(id: string, old: Quantity, setting: Setting, range: Range | undefined): Quantity {
-  const exact = setting instanceof Fraction ? setting : exactNumber(setting)?.exact;
+  // Not `instanceof Fraction`: another copy of the package on the page has a class of its own.
+  const isFraction = setting instanceof Object && 'n' in setting;
+  const exact = isFraction ? new Fraction(setting) : exactNumber(setting)?.exact;
   if (!exact) refuse(id, { code: 'not a number', data: { found: shown(setting) } });
   const value = quantity(exact, old.unit, old.prefix, old.decimals);
   if (old.unit === 'Ω' && exact.compare(0) < 0) {
