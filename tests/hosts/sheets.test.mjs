@@ -58,7 +58,7 @@ const controls = ({ tab }) =>
         return {
           name: `${each.getRootNode().host.localName} ${each.localName} ${each.part}`,
           size: [width, height],
-          reached: hit(left + width / 2, top + height / 2) === each,
+          reached: each.contains(hit(left + width / 2, top + height / 2)),
         };
       });
   });
