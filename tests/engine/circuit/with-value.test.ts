@@ -53,7 +53,7 @@ void describe('a circuit with one component set anew', () => {
   });
 
   void it('takes a fraction of another copy of the package, whose class is another', () => {
-    const other = Object.assign({} as Fraction, new Fraction(25, 2));
+    const other = Object.assign(Object.create(Object.prototype) as Fraction, new Fraction(25, 2));
     assert.ok(!(other instanceof Fraction));
     assert.deepEqual(withValue(pump, 'R1', other), withValue(pump, 'R1', '12.5'));
     for (const value of [{}, [], null] as unknown as Setting[])
