@@ -183,7 +183,10 @@ export const styles: CSSResult = css`
     border-color: var(--ink);
     box-shadow: inset 0 0 0 1px var(--ink);
   }
-  div[part='notes']:not(:empty) {
+  [part='notes']:empty {
+    display: none;
+  }
+  div[part='notes'] {
     flex: 1 1 100%;
   }
   [part='notes'] p,
