@@ -1,4 +1,4 @@
-import { say, thinSpace, writeQuantity, type Component, type Quantity } from '../../engine/index.ts';
+import { say, thinSpace, valueText, writeQuantity, type Component, type Quantity } from '../../engine/index.ts';
 import { figuresOf, readingOf, spokenQuantity, unitOf, type Snapshot } from '../link/index.ts';
 
 /** The quantity that a component's reading is: a voltmeter's p.d., a current elsewhere. */
@@ -28,9 +28,9 @@ const ownResistance = (component: Component): string =>
     ? `, ${writeQuantity(component.resistance).text}`
     : '';
 
-/** What stands beside a component that changes: a meter's reading, a resistor's value. */
+/** What stands beside a component that changes: a meter's reading, what a resistor or a supply is set to. */
 export function liveText(component: Component, snapshot: Snapshot): string {
-  if (component.kind === 'resistor') return writeQuantity(component.resistance).text;
+  if (!isMeter(component)) return valueText(component);
   const { text } = readingOf(snapshot, readingName(component), { as: 'signed' });
   return (text.length > roomFor(component, snapshot).length ? '—' : text) + ownResistance(component);
 }

@@ -1,4 +1,4 @@
-import type { Irreducible } from '../../engine/index.ts';
+import { settingOf, type Irreducible } from '../../engine/index.ts';
 import { cancelFrame, inTurn, nextFrame, type FrameTask } from '../page/index.ts';
 import type { Moment } from './moment.ts';
 import { margin, watchSight } from './sight.ts';
@@ -145,11 +145,10 @@ export class Painter {
   };
 }
 
-/** What a drawing shows of its circuit's state: another one wants another drawing. */
+/** What a drawing shows of its circuit's state, but for what has room in it to be turned: another one wants another drawing. */
 function statesOf(snapshot: Moment | undefined): string {
-  const states = snapshot?.circuit.components.map((each) => [
-    each.condition,
-    each.kind === 'switch' && each.closed,
-  ]);
+  const states = snapshot?.circuit.components.map((each) =>
+    'range' in each || 'internalRange' in each ? each.condition : settingOf(each),
+  );
   return String(states);
 }

@@ -112,11 +112,7 @@ export class Stage {
   #changes(component: Component): boolean {
     const { shown } = this.#style;
     if (isMeter(component)) return shown.has('meters');
-    return (
-      component.kind === 'resistor' &&
-      component.range !== undefined &&
-      !component.hidden &&
-      shown.has('values')
-    );
+    const turns = component.kind === 'supply' || 'range' in component;
+    return turns && !component.hidden && shown.has('values');
   }
 }

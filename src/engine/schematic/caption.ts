@@ -35,7 +35,7 @@ export function ratingsOf(component: Component): string[] {
 }
 
 /** The values beside a symbol: as written, '?' where they are hidden, '' where there are none. */
-function valueOf(component: Component): string {
+export function valueText(component: Component): string {
   const ratings = ratingsOf(component);
   if (component.hidden && ratings.length > 0) return '?';
   const internal = component.kind === 'supply' ? component.internalResistance : undefined;
@@ -70,10 +70,10 @@ function atWidest(component: Component): Component | undefined {
 }
 
 /** The caption of a component; `value` instead of its own values as written. */
-export function captionOf(component: Component, value: string = valueOf(component)): Caption {
+export function captionOf(component: Component, value: string = valueText(component)): Caption {
   const label = component.id;
   const ranged = component.hidden ? undefined : atWidest(component);
-  const room = ranged ? valueOf(ranged).replace(/\d/g, '0') : value;
+  const room = ranged ? valueText(ranged).replace(/\d/g, '0') : value;
   return {
     label,
     value,

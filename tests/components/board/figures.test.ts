@@ -29,6 +29,44 @@ describe('lamps glow in the order of their power', () => {
   });
 });
 
+describe('what stands beside a component is what it is set to', () => {
+  /** The values as they are read, each id once. */
+  const values = (bench: Bench): Record<string, string> =>
+    Object.fromEntries(
+      bench
+        .all('[data-value]')
+        .map((each) => [each.getAttribute('data-value'), text(each).replace(/\s/g, ' ')]),
+    );
+
+  for (const [circuit, id, moving, settled] of [
+    ['B1 [0..12] 6 V + R1 12 Ω', 'B1', ['9', '9 V'], ['12', '12 V']],
+    ['B1 6 V r [0..2] 0.5 Ω + R1 12 Ω', 'B1', ['r 1', '6 V, r 1.0 Ω'], ['r 2', '6 V, r 2.0 Ω']],
+    ['B1 6 V + R1 12 Ω', 'B1', ['1.5', '1.5 V'], ['9 r 1', '9 V, r 1 Ω']],
+    ['B1 6 V + R1 [4..40] 12 Ω ±5%', 'R1', ['20', '20 Ω, ±5 %'], ['4', '4 Ω, ±5 %']],
+    ['B1 6 V + R1 [4..40] 12 Ω hidden', 'R1', ['20', '?'], ['4', '?']],
+    ['B1 [0..12] 6 V hidden + R1 12 Ω', 'B1', ['9', '?'], ['12', '?']],
+  ] as const)
+    it(`${circuit}, ${id} moving to ${moving[0]} and set to ${settled[0]}`, async () => {
+      const bench = await boardWith(circuit);
+      bench.board.move(id, moving[0]);
+      await new Promise((done) => setTimeout(done, 150));
+      await bench.settled();
+      expect(values(bench)[id]).to.equal(moving[1]);
+      bench.board.set(id, settled[0]);
+      await bench.settled();
+      await bench.settled();
+      expect(values(bench)[id]).to.equal(settled[1]);
+    });
+
+  it('also where a page sets what no slider turns', async () => {
+    const bench = await boardWith('B1 6 V + R1 12 Ω');
+    bench.board.set('R1', '20');
+    await bench.settled();
+    await bench.settled();
+    expect(values(bench)).to.deep.equal({ B1: '6 V', R1: '20 Ω' });
+  });
+});
+
 describe('the drawing stands still', () => {
   const boxes = (bench: Bench): string[] =>
     bench.all('text').map((each) => `${text(each)} ${each.getAttribute('x')} ${each.getAttribute('y')}`);
