@@ -1,4 +1,11 @@
-import { say, thinSpace, valueText, writeQuantity, type Component, type Quantity } from '../../engine/index.ts';
+import {
+  say,
+  thinSpace,
+  valueText,
+  writeQuantity,
+  type Component,
+  type Quantity,
+} from '../../engine/index.ts';
 import { figuresOf, readingOf, spokenQuantity, unitOf, type Snapshot } from '../link/index.ts';
 
 /** The quantity that a component's reading is: a voltmeter's p.d., a current elsewhere. */

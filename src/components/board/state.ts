@@ -28,9 +28,8 @@ const step = (settings: Settings): Step => ({ settings, turn: (turns += 1) });
 /** Where a circuit differs from its start. */
 function differences(start: Circuit, circuit: Circuit): Settings {
   const changed = circuit.components.flatMap((component, place) => {
-    const before = start.components[place];
-    const same = before && settingOf(before) === settingOf(component);
-    return same ? [] : [[component.id, settingOf(component, before)] as const];
+    const setting = settingOf(component, start.components[place]);
+    return setting ? [[component.id, setting] as const] : [];
   });
   return Object.fromEntries(changed);
 }

@@ -1,6 +1,6 @@
 import type { Circuit, Course, ExactSolution, Fraction, Readings } from '../../engine/index.ts';
 
-/** What differs from the start, by id: a resistor's ohms as an exact text ("20", "1/3"), a supply ("6 r 0.5"), a switch ("open", "closed"), and what was done to a component ("broken", "20 bridged", "intact"). */
+/** What differs from the start, by id: a resistor's ohms as an exact text ("20", "1/3"), what of a supply differs ("6", "r 0.5", "6 r 0.5"), a switch ("open", "closed"), and what was done to a component ("broken", "20 bridged", "intact"). */
 export type Settings = Readonly<Record<string, string>>;
 
 /** All that a board knows at one moment; a change makes a new one. */

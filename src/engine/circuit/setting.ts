@@ -1,29 +1,30 @@
 import { exactText } from '../quantity/index.ts';
 import type { Component } from './model.ts';
 
-function valueText(component: Component): string {
+function values(component: Component): readonly string[] {
   switch (component.kind) {
     case 'resistor':
-      return exactText(component.resistance.value);
+      return [exactText(component.resistance.value)];
     case 'supply': {
       const inside = component.internalResistance;
-      return exactText(component.emf.value) + (inside ? ` r ${exactText(inside.value)}` : '');
+      return [exactText(component.emf.value), ...(inside ? [`r ${exactText(inside.value)}`] : [])];
     }
     case 'switch':
-      return component.closed ? 'closed' : 'open';
+      return [component.closed ? 'closed' : 'open'];
     case 'lamp':
     case 'ammeter':
     case 'voltmeter':
     case 'wire':
-      return '';
+      return [];
   }
 }
 
 /**
  * What a component is set to, as the exact text that `withValue` reads: "20", "6 r 0.5", "closed", "20 broken"; "" for what has
- * nothing to set and nothing done to it. "intact" is written only where the component was not intact at a given start.
+ * nothing to set and nothing done to it. With a start, only what differs from it: "r 0.5", "broken", "intact"; "" where nothing does.
  */
 export function settingOf(component: Component, start?: Component): string {
   const condition = component.condition ?? (start?.condition && 'intact');
-  return [valueText(component), condition].filter(Boolean).join(' ');
+  const before = start ? [...values(start), start.condition] : [];
+  return [...values(component), condition].filter((word) => word && !before.includes(word)).join(' ');
 }

@@ -75,6 +75,23 @@ void describe('the setting of a component, as a text', () => {
     );
   });
 
+  void it('says against a start only what differs from it', () => {
+    const supply = { id: 'B1', kind: 'supply', from: 'a', to: 'b', emf: 9, internalResistance: 4 };
+    const resistor = { id: 'R1', kind: 'resistor', from: 'a', to: 'b', resistance: 12, hidden: true };
+    const start = circuitFrom({ version: 1, components: [supply, resistor] });
+    const against = (id: string, text: string, from = start): string => {
+      const place = from.components.findIndex((each) => each.id === id);
+      const [was, is] = [from, withValue(from, id, text)].map(({ components }) => components[place]);
+      return was && is ? settingOf(is, was) : '—';
+    };
+    assert.equal(against('R1', 'broken'), 'broken', 'and tells no hidden value');
+    assert.equal(against('B1', '6'), '6');
+    assert.equal(against('B1', 'r 0.5 bridged'), 'r 0.5 bridged');
+    assert.equal(against('B1', '9 r 4'), '');
+    assert.equal(against('R1', 'intact', withValue(start, 'R1', 'broken')), 'intact');
+    assert.equal(against('R1', '15', withValue(start, 'R1', 'broken')), '15');
+  });
+
   void it('is read in any order of its words', () => {
     fc.assert(
       fc.property(
