@@ -21,6 +21,8 @@ import {
 } from '../../../src/engine/index.ts';
 
 const pixelsPerAmpere = 10;
+/** The room that a board has in a column of the page; asked of the page, it would cost a layout for each board. */
+const room = 296;
 
 /**
  * The same drawing as a board's, done plainly: one Lit template with everything in it, rendered again at every change.
@@ -42,7 +44,7 @@ export class PlainBoard extends LitElement {
   override willUpdate(changed: Map<string, unknown>): void {
     if (!changed.has('circuit')) return;
     const circuit = parseCircuit(this.circuit);
-    const drawing = drawSchematic(circuit, { width: this.clientWidth });
+    const drawing = drawSchematic(circuit, { width: room });
     if (drawing.kind === 'drawing') this.#drawing = drawing;
     this.#ids = circuit.components.map(({ id }) => id);
     this.#currents = new Float64Array(this.#ids.length);

@@ -1,0 +1,43 @@
+/** How much slower the processor is made. */
+export const slowdown = 6;
+
+/** A row of a load is the middle one of so many: single ones spread twofold. */
+export const loads = 5;
+
+/** The browser's own counters, in processor time of the main thread: what else the machine does is not in them. */
+export async function counters(tab) {
+  const protocol = await tab.createCDPSession();
+  await protocol.send('Performance.enable', { timeDomain: 'threadTicks' });
+  return async () => {
+    const { metrics } = await protocol.send('Performance.getMetrics');
+    return Object.fromEntries(metrics.map(({ name, value }) => [name, value]));
+  };
+}
+
+/** Milliseconds of the main thread that an act of a page takes, by kind of work. */
+export async function taken(tab, act) {
+  const count = await counters(tab);
+  const before = await count();
+  await act();
+  const after = await count();
+  const spent = (name) => (after[name] - before[name]) * 1000;
+  return { all: spent('TaskDuration'), style: spent('RecalcStyleDuration'), layout: spent('LayoutDuration') };
+}
+
+/** Runs each way several times, in turn, and gives the middle run of a way. */
+export async function middle(ways, run) {
+  const all = new Map(ways.map((way) => [way, []]));
+  for (let turn = 0; turn < loads; turn++) for (const way of ways) all.get(way).push(await run(way));
+  return (way) => all.get(way).sort((a, b) => a.all - b.all)[(loads - 1) / 2];
+}
+
+/** A number beside the most that is asked. */
+export function said(value, limit) {
+  return `${value.toFixed(2)} (target ${limit}: ${value <= limit ? 'reached' : 'missed'})`;
+}
+
+/** A row of numbers. */
+export function row(name, numbers) {
+  const written = Object.entries(numbers).map(([kind, number]) => `${kind} ${number.toFixed(2)}`);
+  console.log(`  ${name.padEnd(26)} ${written.join('  ')}`);
+}
