@@ -6,7 +6,7 @@ import { readingOf, type Snapshot } from '../link/index.ts';
 export function readingsTable(snapshot: Snapshot, label: string): TemplateResult {
   const { circuit, course } = snapshot;
   const letters = circuit.terminals ? ['R'] : ['V', 'I', 'R', 'P'];
-  return html`<div class="scroll" tabindex="0" role="region" aria-label=${label}>
+  return html`<div class="scroll" tabindex="0" role="group" aria-label=${label}>
     <table part="table" lang="en">
       <thead>
         <tr>
