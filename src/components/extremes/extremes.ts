@@ -1,4 +1,4 @@
-import { solve, withValue, type Circuit, type Solution } from '../../engine/index.ts';
+import { exactText, solve, withValue, type Circuit, type Solution } from '../../engine/index.ts';
 
 /** A circuit with its switches and sliders somewhere, and what it reads there. */
 export interface Extreme {
@@ -17,7 +17,12 @@ function closed(circuit: Circuit): Circuit {
 function turned(circuit: Circuit): readonly Circuit[] {
   const ends = circuit.components.flatMap((component) => {
     const range = 'range' in component ? component.range : undefined;
-    return range ? [range.min, range.max].map(({ value }) => withValue(circuit, component.id, value)) : [];
+    const inside = 'internalRange' in component ? component.internalRange : undefined;
+    const settings = [
+      ...[range?.min, range?.max].map((end) => end && exactText(end.value)),
+      ...[inside?.min, inside?.max].map((end) => end && `r ${exactText(end.value)}`),
+    ];
+    return settings.flatMap((setting) => (setting ? withValue(circuit, component.id, setting) : []));
   });
   return [circuit, ...ends];
 }
