@@ -20,14 +20,15 @@ function largest(circuit: Circuit, read: (solution: Solution, id: string) => num
   return Math.max(0, ...circuit.components.map(({ id }) => Math.abs(read(solution, id) ?? 0)));
 }
 
-/** The circuit with all switches closed, and, for the largest currents, all sliders at their least. */
+/** The circuit with all switches closed, and, for the largest currents, all resistors at their least and all supplies at their most. */
 function driven(circuit: Circuit, least: boolean): Circuit {
   return circuit.components.reduce((each, component) => {
     const { id, kind } = component;
     if (kind === 'switch') return withValue(each, id, 'closed');
-    return least && kind === 'resistor' && component.range
-      ? withValue(each, id, component.range.min.value)
-      : each;
+    if (!least || (kind !== 'resistor' && kind !== 'supply') || !component.range) return each;
+    const { min, max } = component.range;
+    const high = kind === 'supply' && max.value.abs().compare(min.value.abs()) > 0;
+    return withValue(each, id, (high ? max : min).value);
   }, circuit);
 }
 

@@ -42,6 +42,11 @@ describe('the scale of the ribbons', () => {
     expect(widest(circuit, perAmpere)).to.be.closeTo(16 / 3, 1e-9);
   });
 
+  for (const line of ['B1 [0..12] 0 V + R1 1 kΩ', 'B1 [-12..6] 6 V + R1 1 kΩ'])
+    it(`is that of the supply at its most, so that no current is too thin to be seen: ${line}`, () => {
+      expect(ribbonScale(parseCircuit(line)).perAmpere * 0.012).to.be.closeTo(16, 1e-9);
+    });
+
   it('keeps the ribbons of the start at a quarter of that at least', () => {
     const circuit = parseCircuit('B1 6 V + R1 [1 Ω..1 MΩ log] 1 kΩ');
     expect(widest(circuit, ribbonScale(circuit).perAmpere)).to.be.closeTo(4, 1e-9);
