@@ -35,7 +35,7 @@ describe('what stands beside a component is what it is set to', () => {
     Object.fromEntries(
       bench
         .all('[data-value]')
-        .map((each) => [each.getAttribute('data-value'), text(each).replace(/\s/g, ' ')]),
+        .map((each) => [each.getAttribute('data-value') ?? '', text(each).replace(/\s/g, ' ')] as const),
     );
 
   for (const [circuit, id, moving, settled] of [
