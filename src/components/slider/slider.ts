@@ -20,6 +20,8 @@ export class Slider {
   /** What is being typed; undefined while the box shows the value. */
   #typed: string | undefined;
   #mistake = '';
+  /** Whether it is this slider that last began to move. */
+  #moved = false;
 
   /** The dial is asked for anew whenever it is turned: it is as its board stands. */
   constructor(host: ReactiveControllerHost & EventTarget, link: BoardLink, dial: () => Dial | undefined) {
@@ -88,6 +90,7 @@ export class Slider {
     const { board } = this.#link;
     const dial = this.#dial();
     if (!board || !dial) return;
+    this.#moved = how === 'move';
     board[how](dial.component.id, settingText(dial, to));
     const now = this.#dial();
     const name = how === 'move' ? 'rheolet-input' : 'rheolet-change';
@@ -103,7 +106,7 @@ export class Slider {
   };
 
   get #moves(): boolean {
-    return this.#link.snapshot?.moving === this.#dial()?.component.id;
+    return this.#moved && this.#link.snapshot?.moving === this.#dial()?.component.id;
   }
 
   /** A slider brought back to where it was grabbed tells nobody, so the pointer does. */

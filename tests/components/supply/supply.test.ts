@@ -71,7 +71,7 @@ describe('a supply has three ways to set each of its values', () => {
     );
     expect(said[1]).to.equal('3 Ω is outside 0 Ω to 2 Ω.');
     expect(said[0]).to.match(/\.$/).and.not.equal(said[1]);
-    expect(board.settings).to.deep.equal({ B1: '6 r 2' });
+    expect(board.settings).to.deep.equal({ B1: 'r 2' });
   });
 });
 
@@ -82,13 +82,13 @@ describe('the ends of a supply’s sliders', () => {
     slider!.focus();
     await sendKeys({ press: 'Home' });
     await settled();
-    expect([board.settings, shown(element)]).to.deep.equal([{ B1: '-6 r 0.5' }, ['−6 V']]);
+    expect([board.settings, shown(element)]).to.deep.equal([{ B1: '-6' }, ['−6 V']]);
     expect(slider!.getAttribute('aria-valuetext')).to.equal('−6 volts');
     for (let press = 0; press < 12; press += 1) await sendKeys({ press: 'ArrowRight' });
     await settled();
     expect(shown(element)).to.deep.equal(['0 V']);
     await type(boxes(element)[0]!, '-2.5');
-    expect(board.settings).to.deep.equal({ B1: '-2.5 r 0.5' });
+    expect(board.settings).to.deep.equal({ B1: '-2.5' });
   });
 
   it('stay where they are, however it is turned, where the circuit states none', async () => {
@@ -109,7 +109,7 @@ describe('the ends of a supply’s sliders', () => {
     const { element, board } = await supplyBeside('B1 6 V + L1 8 Ω');
     expect([shown(element), element.value]).to.deep.equal([['6 V', '0 Ω'], '6 r 0']);
     await type(boxes(element)[1]!, '2');
-    expect(board.settings).to.deep.equal({ B1: '6 r 2' });
+    expect(board.settings).to.deep.equal({ B1: 'r 2' });
     // A lamp of 8 Ω at 6 V behind 2 Ω: 0.6 A (Ohm's law, by hand).
     expect(board.solution!.quantity('I_L1')!.valueOf()).to.equal(0.6);
   });
@@ -168,9 +168,21 @@ describe('controls of one supply', () => {
 
   it('settle what is moving when they leave the page', async () => {
     const { element, board } = await supplyBeside(battery(['0', '12'], ['0', '2']));
+    const told: string[] = [];
+    element.addEventListener('rheolet-change', ({ detail }) => told.push(detail.quantity));
     drag(sliders(element)[1]!, 3, false);
     element.remove();
-    expect([board.snapshot!.moving, board.settings]).to.deep.equal([undefined, { B1: '6 r 1.5' }]);
+    expect([board.snapshot!.moving, board.settings]).to.deep.equal([undefined, { B1: 'r 1.5' }]);
+    expect(told, 'what moved').to.deep.equal(['r_B1']);
+  });
+
+  it('leave alone what the page moves', async () => {
+    const { element, board } = await supplyBeside(battery(['0', '12'], ['0', '2']));
+    let told = 0;
+    element.addEventListener('rheolet-change', () => (told += 1));
+    board.move('B1', '9');
+    sliders(element)[0]!.dispatchEvent(new Event('blur'));
+    expect([board.snapshot!.moving, told]).to.deep.equal(['B1', 0]);
   });
 });
 
