@@ -1,6 +1,6 @@
 import type { ReactiveElement } from 'lit';
 import { say } from '../../engine/index.ts';
-import { speak } from '../page/index.ts';
+import { copy, speak } from '../page/index.ts';
 
 /** What can be copied of a board, as texts. */
 export interface Shareable extends ReactiveElement {
@@ -31,12 +31,7 @@ export class Sharing {
   /** Copies the link or the circuit. */
   async copy(what: 'link' | 'text'): Promise<void> {
     const text = what === 'link' ? this.#board.linkToSetting() : this.#board.toText();
-    let done = true;
-    try {
-      await navigator.clipboard.writeText(text);
-    } catch {
-      done = false; // frames without leave, pages without https
-    }
+    const done = await copy(text);
     this.result = { text, done };
     speak(this, say({ code: 'copied', data: { done } }));
     this.#board.requestUpdate();

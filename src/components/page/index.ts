@@ -1,3 +1,4 @@
+export { copy } from './clipboard.ts';
 export { cancelFrame, inTurn, nextFrame, type FrameTask } from './frame.ts';
 export { ink } from './ink.ts';
 export { register } from './register.ts';

@@ -1,16 +1,6 @@
 /** A frame that may only run scripts saves no files, and does not say so. A page opened from a file has no origin either, but may. */
 const mayNotSave = (): boolean => origin === 'null' && location.protocol !== 'file:';
 
-/** Puts a text on the clipboard; false where the page may not. */
-export async function copy(text: string): Promise<boolean> {
-  try {
-    await navigator.clipboard.writeText(text);
-    return true;
-  } catch {
-    return false;
-  }
-}
-
 /** Saves a text as a CSV file; false where the page may not. The mark in front tells spreadsheets that it is UTF-8 (common practice). */
 export function save(text: string, name: string): boolean {
   if (mayNotSave()) return false;

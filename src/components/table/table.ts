@@ -8,9 +8,9 @@ import {
 } from 'lit';
 import { say, usualCourse } from '../../engine/index.ts';
 import { BoardLink, fire, shortcutOf } from '../link/index.ts';
-import { ink, speak } from '../page/index.ts';
+import { copy, ink, speak } from '../page/index.ts';
 import { Spotlight } from '../spotlight/index.ts';
-import { copy, save } from './csv-out.ts';
+import { save } from './csv-out.ts';
 import { csvOf } from './csv.ts';
 import { headingText, type Grid, type Made } from './grid.ts';
 import { readingsGrid } from './readings-grid.ts';
