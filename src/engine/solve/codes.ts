@@ -45,6 +45,6 @@ export interface ReasonData {
   'no current': Record<never, never>;
   /** A voltmeter (or any p.d.) on a part joined to nothing. */
   'no steady reading': Record<never, never>;
-  /** An open switch, or an ideal voltmeter: no resistance that is a number. */
+  /** What is taken out, an open switch, or an ideal voltmeter: no resistance that is a number. */
   'no finite resistance': { readonly id: string };
 }

@@ -30,7 +30,7 @@ export interface Readings<N> {
   voltage(id: string): N | undefined;
   /** Watts: what a supply delivers at its terminals, what anything else takes in. */
   power(id: string): N | undefined;
-  /** Ohms: a component's own resistance, that inside a supply (an open switch has none). */
+  /** Ohms: a component's own resistance, that inside a supply (an open switch has none, nor what is taken out). */
   resistance(id: string): N | undefined;
   /** Ohms outside the one supply, or between the terminals. */
   totalResistance(): N | undefined;

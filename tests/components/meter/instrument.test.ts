@@ -90,7 +90,7 @@ describe('a wish that cannot be had costs one sentence, and nothing else', () =>
       '“fine” is not a resolution of this meter; write the smallest step that it tells apart, in amperes, such as 0.02 A.',
     ],
     [{ face: 'neddle' }, 'not a choice', '“neddle” is not a face; did you mean needle?'],
-    [{ face: 'xyz', range: '?' }, 'not a choice', '“xyz” is not a face; there are digits and needle.'],
+    [{ face: 'xyz', range: '?' }, 'not a choice', '“xyz” is not a face; choose digits or needle.'],
   ] as const;
   for (const [wish, code, sentence] of rows)
     it(sentence, async () => {

@@ -115,7 +115,7 @@ describe('a table has the readings of all components', () => {
 
 describe('a wish that cannot be had costs one sentence, and nothing else', () => {
   const rows = [
-    [{ columns: 'V Q R' }, '“Q” is not a column; there are V, I, R and P.', ['R1', '3.60', '12.0']],
+    [{ columns: 'V Q R' }, '“Q” is not a column; choose V, I, R or P.', ['R1', '3.60', '12.0']],
     [{ columns: 'V/mA R' }, '“mA” is not a unit of this reading, which is in volts.', ['R1', '12.0']],
     [{ of: 'R1 R9', columns: 'R' }, 'There is no R9 in this circuit; did you mean R1?', ['R1', '12.0']],
     [{ of: 'R1', mode: 'blnk', columns: 'R' }, '“blnk” is not a mode; did you mean blank?', ['R1', '12.0']],

@@ -88,7 +88,8 @@ export const elements: Sentences<ElementData> = {
       : `This circuit has no ${kind}${kind === 'resistor' ? ' with a range' : ''}.`),
   button: ({ does }) => buttons[does],
   copied: ({ done }) => (done ? 'Copied.' : 'This page may not copy by itself: copy the selected text.'),
-  'address not read': () => 'The setting in the address of this page cannot be read, so it is left.',
+  'address not read': () =>
+    'The setting in the address of this page cannot be read, so the board stays as it is.',
   'switch state': ({ closed }) => (closed ? 'closed' : 'open'),
   condition: ({ condition }) => (condition ? conditions[condition] : 'back as it was'),
   alter: ({ id, condition }) => `${condition === 'broken' ? 'Take out' : 'Wire across'} ${id}`,
@@ -111,7 +112,7 @@ export const elements: Sentences<ElementData> = {
   overload: () => 'overload',
   beyond: ({ below, limit }) => `${below ? 'less' : 'more'} than ${limit}`,
   'not a choice': ({ found, of, suggestion, choices }) =>
-    `“${found}” is not a ${of}; ${suggestion ? `did you mean ${suggestion}?` : `there are ${all(choices)}.`}`,
+    `“${found}” is not a ${of}; ${suggestion ? `did you mean ${suggestion}?` : `choose ${any(choices)}.`}`,
   'not a range': ({ found, unit }) =>
     `“${found}” is not a range of this meter; write the most that it can show, in ${units[unit]}s, such as 3 ${unit}, or both ends, such as -1..1 ${unit}.`,
   'not a resolution': ({ found, unit }) =>
