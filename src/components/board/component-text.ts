@@ -1,18 +1,8 @@
-import {
-  say,
-  thinSpace,
-  valueText,
-  writeQuantity,
-  type Component,
-  type Quantity,
-} from '../../engine/index.ts';
-import { figuresOf, readingOf, spokenQuantity, unitOf, type Snapshot } from '../link/index.ts';
+import { say, thinSpace, valueText, type Component } from '../../engine/index.ts';
+import { figuresOf, isQuantity, readingOf, spokenQuantity, unitOf, type Snapshot } from '../link/index.ts';
 
 /** The quantity that a component's reading is: a voltmeter's p.d., a current elsewhere. */
 const readingName = ({ id, kind }: Component): string => `${kind === 'voltmeter' ? 'V' : 'I'}_${id}`;
-
-const isQuantity = (value: unknown): value is Quantity =>
-  typeof value === 'object' && value !== null && 'unit' in value;
 
 /** Whether a component is a meter. */
 export const isMeter = ({ kind }: Component): boolean => kind === 'ammeter' || kind === 'voltmeter';
@@ -28,12 +18,10 @@ export function componentName(component: Component, snapshot: Snapshot, withRead
   return [id, ...state, ...values, ...reading].join(', ');
 }
 
-const ownResistance = (component: Component): string =>
-  (component.kind === 'ammeter' || component.kind === 'voltmeter') &&
-  component.resistance &&
-  !component.hidden
-    ? `, ${writeQuantity(component.resistance).text}`
-    : '';
+function ownResistance(meter: Component): string {
+  const text = meter.hidden ? '' : valueText(meter);
+  return text && `, ${text}`;
+}
 
 /** What stands beside a component that changes: a meter's reading, what a resistor or a supply is set to. */
 export function liveText(component: Component, snapshot: Snapshot): string {

@@ -25,10 +25,11 @@ function driven(circuit: Circuit, least: boolean): Circuit {
   return circuit.components.reduce((each, component) => {
     const { id, kind } = component;
     if (kind === 'switch') return withValue(each, id, 'closed');
-    if (!least || (kind !== 'resistor' && kind !== 'supply') || !component.range) return each;
-    const { min, max } = component.range;
-    const high = kind === 'supply' && max.value.abs().compare(min.value.abs()) > 0;
-    return withValue(each, id, (high ? max : min).value);
+    const range = least && 'range' in component && component.range;
+    if (!range) return each;
+    const [low, high] = [range.min.value, range.max.value];
+    const most = kind === 'supply' && high.abs().compare(low.abs()) > 0 ? high : low;
+    return withValue(each, id, most);
   }, circuit);
 }
 

@@ -1,4 +1,11 @@
-import { exactText, solve, withValue, type Circuit, type Solution } from '../../engine/index.ts';
+import {
+  exactText,
+  solve,
+  withValue,
+  type Circuit,
+  type Quantity,
+  type Solution,
+} from '../../engine/index.ts';
 
 /** A circuit with its switches and sliders somewhere, and what it reads there. */
 export interface Extreme {
@@ -16,13 +23,16 @@ function closed(circuit: Circuit): Circuit {
 /** A circuit as it is, and with each slider in turn at either end. */
 function turned(circuit: Circuit): readonly Circuit[] {
   const ends = circuit.components.flatMap((component) => {
-    const range = 'range' in component ? component.range : undefined;
-    const inside = 'internalRange' in component ? component.internalRange : undefined;
-    const settings = [
-      ...[range?.min, range?.max].map((end) => end && exactText(end.value)),
-      ...[inside?.min, inside?.max].map((end) => end && `r ${exactText(end.value)}`),
+    const range = 'range' in component && component.range;
+    const inside = 'internalRange' in component && component.internalRange;
+    const at =
+      (word: string) =>
+      ({ value }: Quantity) =>
+        withValue(circuit, component.id, word + exactText(value));
+    return [
+      ...(range ? [range.min, range.max].map(at('')) : []),
+      ...(inside ? [inside.min, inside.max].map(at('r ')) : []),
     ];
-    return settings.flatMap((setting) => (setting ? withValue(circuit, component.id, setting) : []));
   });
   return [circuit, ...ends];
 }

@@ -3,7 +3,15 @@ export { BoardLink, type LinkHost } from './board-link.ts';
 export { changeOf, changesOf } from './change.ts';
 export { fire, type ChangeDetail, type ProblemDetail, type RecordDetail } from './events.ts';
 export { boardTag } from './find-board.ts';
-export { figuresOf, prefixIn, readingOf, unitOf, type ReadingStyle, type ReadingText } from './reading.ts';
+export {
+  figuresOf,
+  isQuantity,
+  prefixIn,
+  readingOf,
+  unitOf,
+  type ReadingStyle,
+  type ReadingText,
+} from './reading.ts';
 export { shortcutOf } from './shortcut.ts';
 export type { Settings, Snapshot } from './snapshot.ts';
 export { spokenQuantity } from './spoken.ts';

@@ -37,7 +37,8 @@ const units: Readonly<Record<string, Unit>> = { I: 'A', V: 'V', E: 'V', R: 'Ω',
 /** Reasons that are a reading in themselves. */
 const phrases: readonly string[] = ['no path', 'no current', 'no steady reading'];
 
-function isQuantity(value: unknown): value is Quantity {
+/** Whether a field of a component is a value with a unit. */
+export function isQuantity(value: unknown): value is Quantity {
   return typeof value === 'object' && value !== null && 'unit' in value;
 }
 

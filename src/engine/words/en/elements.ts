@@ -89,7 +89,7 @@ export const elements: Sentences<ElementData> = {
   button: ({ does }) => buttons[does],
   copied: ({ done }) => (done ? 'Copied.' : 'This page may not copy by itself: copy the selected text.'),
   'address not read': () =>
-    'The setting in the address of this page cannot be read, so the board stays as it is.',
+    'The setting in the address cannot be read, so it is not used.',
   'switch state': ({ closed }) => (closed ? 'closed' : 'open'),
   condition: ({ condition }) => (condition ? conditions[condition] : 'back as it was'),
   alter: ({ id, condition }) => `${condition === 'broken' ? 'Take out' : 'Wire across'} ${id}`,
