@@ -13,7 +13,11 @@ export interface Picture {
 }
 
 const special: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' };
-const escape = (text: string): string => text.replace(/[&<>"]/g, (letter) => special[letter] ?? letter);
+/** What XML 1.0 does not allow (section 2.2, "Characters") becomes a replacement character. */
+const escape = (text: string): string =>
+  text
+    .replace(/[^\t\n\r\x20-\uD7FF\uE000-\uFFFD\u{10000}-\u{10FFFF}]/gu, '\uFFFD')
+    .replace(/[&<>"]/g, (letter) => special[letter] ?? letter);
 
 /** A line through points as path data. */
 export const lineOf = (points: readonly Point[]): string =>

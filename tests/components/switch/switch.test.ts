@@ -38,8 +38,11 @@ describe('a switch', () => {
       expect(numbers(path)).to.deep.equal(numbers(drawn.path));
     });
 
-  for (const key of ['Enter', 'Space'])
-    it(`is reached by Tab and turned by ${key}`, async () => {
+  for (const [name, key] of [
+    ['Enter', 'Enter'],
+    ['Space', ' '],
+  ] as const)
+    it(`is reached by Tab and turned by ${name}`, async () => {
       const bench = await switchBeside(pump);
       await bench.tab();
       expect(document.activeElement).to.equal(bench.element);

@@ -1,5 +1,6 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
+import fc from 'fast-check';
 import { parseCircuit } from '../../../src/engine/notation/index.ts';
 import { drawSchematic, drawingToSVG, type Drawing } from '../../../src/engine/schematic/index.ts';
 import { drawings } from './random-drawings.ts';
@@ -13,6 +14,17 @@ function drawn(line: string): Drawing {
 /** The values of an attribute, in order. */
 const valuesOf = (svg: string, attribute: string): string[] =>
   [...svg.matchAll(new RegExp(` ${attribute}="([^"]*)"`, 'g'))].map(([, value = '']) => value);
+
+test('a title of any characters leaves none that XML 1.0 does not allow', () => {
+  fc.assert(
+    fc.property(fc.string({ unit: 'binary' }), fc.string(), (any, plain) => {
+      const title = `${any}\u0000\u000f\ufffe${plain}\ud800`;
+      const svg = drawingToSVG(drawn('B1 6 V + R1 12 Ω'), { title });
+      assert.doesNotMatch(svg, /[^\t\n\r -\ud7ff\ue000-\ufffd\u{10000}-\u{10ffff}]/u);
+      assert.equal(/<title>([^]*)<\/title>/.exec(svg)?.[1]?.includes('<'), false);
+    }),
+  );
+});
 
 test('every component, label, node and wire across a component can be found by its data attribute', () => {
   for (const { circuit, drawing } of drawings().slice(0, 300)) {
