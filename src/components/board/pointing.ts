@@ -12,7 +12,11 @@ export interface PointedAt {
 }
 
 /** The keys that take a component out or put a wire across it. */
-const alterations: Readonly<Record<string, Condition>> = { Delete: 'broken', Backspace: 'broken', b: 'bridged' };
+const alterations: Readonly<Record<string, Condition>> = {
+  Delete: 'broken',
+  Backspace: 'broken',
+  b: 'bridged',
+};
 
 /** The component of a group, or of what stands in one. */
 function idOf(target: EventTarget | null): string | undefined {
