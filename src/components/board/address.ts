@@ -39,7 +39,8 @@ function partsOf(fragment: string): { readonly others: readonly string[]; readon
 
 /** What a fragment sets a board to; undefined where it says nothing of it. Throws URIError where it cannot be read. */
 export function settingsIn(fragment: string, board: HTMLElement): Settings | undefined {
-  const { ours = '' } = partsOf(fragment);
+  const { ours } = partsOf(fragment);
+  if (!ours) return; // no board needs to be looked for
   if (ours.length > longest) throw new URIError(mark);
   const means = (name: string): boolean =>
     name === nameOf(board) || (/^[^@]/.test(name) && read(name) === board.id);

@@ -73,18 +73,19 @@ export class Stage {
     this.still.size(drawing);
     if (start !== this.#scaled) this.#scale = ribbonScale(start);
     this.#scaled = start;
+    this.#flow = new Flow(circuit);
+    this.#flow.read(snapshot); // the key to the ribbons takes its room together with the drawing
     return undefined;
   }
 
   /** Builds all layers for the circuit as it stands. */
   build(snapshot: Snapshot): void {
     const drawing = this.#drawing;
-    if (!drawing) return;
+    if (!drawing || !this.#flow) return;
     const { components } = snapshot.circuit;
     const { shown } = this.#style;
     const live = new Set(components.filter((each) => this.#changes(each)).map(({ id }) => id));
     this.still.draw(drawing, shown, live);
-    this.#flow = new Flow(snapshot.circuit);
     this.#moving.prepare(drawing, this.#flow, shown);
     this.#digits.prepare(drawing, live);
   }

@@ -43,11 +43,6 @@ export class StillLayer {
     if (focused !== undefined) this.group(focused)?.focus();
   }
 
-  /** Whether anything is drawn yet. */
-  get isEmpty(): boolean {
-    return this.#groups.size === 0;
-  }
-
   /** The group of a component. */
   group(id: string): SVGGElement | undefined {
     return this.#groups.get(id);

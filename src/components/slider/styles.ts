@@ -1,6 +1,6 @@
 import { css, type CSSResult } from 'lit';
 
-/** How a control with sliders looks. */
+/** How a control with sliders looks: it is painted by itself while its board moves, and a new value is laid out inside its box alone. */
 export const styles: CSSResult = css`
   :host {
     display: inline-flex;
@@ -9,7 +9,7 @@ export const styles: CSSResult = css`
     gap: 0.25em 0.5em;
     max-inline-size: 100%;
     vertical-align: middle;
-    isolation: isolate; /* painted by itself while its board moves */
+    isolation: isolate;
     contain: layout style;
     color: var(--ink);
     font-family: var(--font);
@@ -19,7 +19,7 @@ export const styles: CSSResult = css`
   }
   [part='slider'] {
     flex: 1 1 9em;
-    contain: strict; /* a new value is laid out inside it alone */
+    contain: strict;
     min-inline-size: 7em;
     block-size: max(1.75rem, 24px);
     margin: 0;

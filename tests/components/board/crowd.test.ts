@@ -1,0 +1,69 @@
+import { expect, fixture, html, nextFrame } from '@open-wc/testing';
+import type { RheoletBoard } from '../../../src/components/board/index.ts';
+import { quayLine } from './bench.ts';
+
+const isDrawn = (board: RheoletBoard): boolean => board.shadowRoot?.querySelector('[data-id=L1]') !== null;
+const heightOf = ({ offsetHeight }: RheoletBoard): number => offsetHeight;
+
+/** Boards under each other, as their first frame left them. */
+async function boardsOnPage(count: number): Promise<readonly RheoletBoard[]> {
+  const page = await fixture(
+    html`<div>
+      ${Array.from({ length: count }, () => html`<rheolet-board circuit=${quayLine}></rheolet-board>`)}
+    </div>`,
+  );
+  await nextFrame();
+  return [...page.querySelectorAll('rheolet-board')];
+}
+
+/** Whether some of a board lies in the window. */
+function isSeen(board: RheoletBoard): boolean {
+  const { top, bottom } = board.getBoundingClientRect();
+  return top < innerHeight && bottom > 0;
+}
+
+describe('a page with a few boards', () => {
+  it('is as high in its first frame as when all are drawn, also those out of sight', async () => {
+    const boards = await boardsOnPage(12);
+    expect(boards.every(isDrawn), 'some wait').to.equal(false);
+    const heights = boards.map(heightOf);
+    await Promise.all(boards.map(({ ready }) => ready));
+    await Promise.all(boards.map(({ updateComplete }) => updateComplete));
+    expect(boards.every(isDrawn)).to.equal(true);
+    expect(boards.map(heightOf)).to.deep.equal(heights);
+  });
+});
+
+describe('a page crowded with boards', () => {
+  it('draws in its first frame what is in the window, and all of it in the end', async () => {
+    const boards = await boardsOnPage(40);
+    expect(boards.some(isSeen)).to.equal(true);
+    expect(boards.filter(isSeen).every(isDrawn)).to.equal(true);
+    expect(boards.every(isDrawn), 'some wait').to.equal(false);
+    await Promise.all(boards.map(({ ready }) => ready));
+    await Promise.all(boards.map(({ updateComplete }) => updateComplete));
+    expect(boards.every(isDrawn)).to.equal(true);
+    const [first] = boards;
+    expect(new Set(boards.map(heightOf))).to.deep.equal(new Set([first?.offsetHeight]));
+  });
+
+  it('answers for a board that still waits: its circuit, its readings and what it is set to', async () => {
+    const last = (await boardsOnPage(40)).at(-1)!;
+    expect(isDrawn(last)).to.equal(false);
+    last.set('R1', '8');
+    expect(last.settings).to.deep.equal({ R1: '8' });
+    expect(last.solution?.current('A1')?.valueOf()).to.be.closeTo(6 / 4, 1e-12);
+    await last.ready;
+    await last.updateComplete;
+    const digits = last.shadowRoot!.querySelector('.digits [data-value=A1]');
+    expect(digits?.textContent).to.contain('1.50');
+  });
+
+  it('draws a board that comes into sight before its turn', async () => {
+    const last = (await boardsOnPage(40)).at(-1)!;
+    last.scrollIntoView();
+    await last.ready;
+    expect(isSeen(last)).to.equal(true);
+    expect(isDrawn(last)).to.equal(true);
+  });
+});
