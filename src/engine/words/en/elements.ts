@@ -88,8 +88,7 @@ export const elements: Sentences<ElementData> = {
       : `This circuit has no ${kind}${kind === 'resistor' ? ' with a range' : ''}.`),
   button: ({ does }) => buttons[does],
   copied: ({ done }) => (done ? 'Copied.' : 'This page may not copy by itself: copy the selected text.'),
-  'address not read': () =>
-    'The setting in the address cannot be read, so it is not used.',
+  'address not read': () => 'The setting in the address cannot be read, so it is not used.',
   'switch state': ({ closed }) => (closed ? 'closed' : 'open'),
   condition: ({ condition }) => (condition ? conditions[condition] : 'back as it was'),
   alter: ({ id, condition }) => `${condition === 'broken' ? 'Take out' : 'Wire across'} ${id}`,
