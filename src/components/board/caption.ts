@@ -1,7 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { say, type Component } from '../../engine/index.ts';
+import { isMeter, say, type Component } from '../../engine/index.ts';
 import { readingOf, type Snapshot } from '../link/index.ts';
-import { isMeter } from './component-text.ts';
 
 const letters: Readonly<Record<Component['kind'], readonly string[]>> = {
   supply: ['V', 'I', 'P'],

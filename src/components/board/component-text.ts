@@ -1,11 +1,8 @@
-import { say, thinSpace, valueText, type Component } from '../../engine/index.ts';
+import { isMeter, say, thinSpace, valueText, type Component } from '../../engine/index.ts';
 import { figuresOf, isQuantity, readingOf, spokenQuantity, unitOf, type Snapshot } from '../link/index.ts';
 
 /** The quantity that a component's reading is: a voltmeter's p.d., a current elsewhere. */
 const readingName = ({ id, kind }: Component): string => `${kind === 'voltmeter' ? 'V' : 'I'}_${id}`;
-
-/** Whether a component is a meter. */
-export const isMeter = ({ kind }: Component): boolean => kind === 'ammeter' || kind === 'voltmeter';
 
 /** What a component is called by ear: "R1, 12 ohms, 0.500 amperes". */
 export function componentName(component: Component, snapshot: Snapshot, withReading: boolean): string {

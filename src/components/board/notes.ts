@@ -1,6 +1,6 @@
-import { say } from '../../engine/index.ts';
+import { isMeter, say } from '../../engine/index.ts';
 import type { Snapshot } from '../link/index.ts';
-import { componentName, isMeter } from './component-text.ts';
+import { componentName } from './component-text.ts';
 
 /** The faults, remarks and cautions of a circuit, as sentences. */
 export function notes(snapshot: Snapshot): readonly string[] {

@@ -1,12 +1,13 @@
 import {
   describeCircuit,
   drawSchematic,
+  isMeter,
   type Component,
   type Drawing,
   type Irreducible,
 } from '../../engine/index.ts';
 import type { Snapshot } from '../link/index.ts';
-import { componentName, isMeter, liveText, meterRoom } from './component-text.ts';
+import { componentName, liveText, meterRoom } from './component-text.ts';
 import { DigitsLayer } from './digits-layer.ts';
 import { Flow } from './flow.ts';
 import { MovingLayer } from './moving-layer.ts';

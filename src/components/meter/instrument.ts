@@ -1,6 +1,7 @@
 import {
   nearest,
   powerOfTen,
+  roundUp,
   suitablePrefix,
   type Circuit,
   type Fraction,
@@ -10,7 +11,7 @@ import {
 import { extremesOf } from '../extremes/index.ts';
 import { prefixIn, unitOf } from '../link/index.ts';
 import { readLimits, readResolution, type Limits } from './limits.ts';
-import { roundUp, scaleOf, type Scale } from './scale.ts';
+import { scaleOf, type Scale } from './scale.ts';
 
 /** What a page asks of a meter as an instrument; '' asks for the usual. */
 export interface Build {

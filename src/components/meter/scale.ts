@@ -1,4 +1,4 @@
-import { Fraction, powerOfTen } from '../../engine/index.ts';
+import { roundUp, type Fraction } from '../../engine/index.ts';
 import type { Limits } from './limits.ts';
 
 /** How a scale is divided: a numeral at every multiple of `major`, a mark at every multiple of `minor`. */
@@ -9,13 +9,6 @@ export interface Scale extends Limits {
 
 /** Numerals and divisions that a scale has room for. */
 const most = { numerals: 6, divisions: 50 };
-
-/** The smallest of 1, 2 and 5 × 10ⁿ that is not less than a value above 0 (but for the rounding of a float). */
-export function roundUp(value: number): Fraction {
-  const power = Math.floor(Math.log10(value)) - 1;
-  const round = [1, 2, 5, 10, 20, 50].find((digit) => digit * 10 ** power >= value * (1 - 1e-9));
-  return powerOfTen(power).mul(round ?? 100);
-}
 
 /** The divisions of a scale, round numbers as on a real one: 0.6 A has numerals every 0.1 A and 30 divisions of 0.02 A. */
 export function scaleOf(limits: Limits): Scale {

@@ -1,4 +1,4 @@
-import { nearest, type Circuit, type Component, type Meter, type Said } from '../../engine/index.ts';
+import { isMeter, nearest, type Circuit, type Meter, type Said } from '../../engine/index.ts';
 
 /** What a meter reads: a quantity by its name, and the components that it is about. */
 export interface Target {
@@ -7,9 +7,6 @@ export interface Target {
   /** The circuit's own meter; absent where a quantity is read that no meter of the circuit shows. */
   readonly meter?: Meter;
 }
-
-const isMeter = (component: Component): component is Meter =>
-  component.kind === 'ammeter' || component.kind === 'voltmeter';
 
 /** What `of` asks for: a meter by its id, a quantity by its name, or ('') the only meter; else why that cannot be read. */
 export function targetOf({ components }: Circuit, of: string): Target | Said {

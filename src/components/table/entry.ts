@@ -1,4 +1,5 @@
 import {
+  isMeter,
   suitablePrefix,
   writeReading,
   type Course,
@@ -24,8 +25,8 @@ export interface Column {
 
 /** Meters and powers show their sign: a supply that is being charged delivers less than nothing. */
 function isSigned({ circuit }: Snapshot, name: string): boolean {
-  const kind = circuit.components.find(({ id }) => id === name.slice(2))?.kind;
-  return name.startsWith('P') || kind === 'ammeter' || kind === 'voltmeter';
+  const component = circuit.components.find(({ id }) => id === name.slice(2));
+  return name.startsWith('P') || (component !== undefined && isMeter(component));
 }
 
 /** What a board reads of a quantity. */

@@ -1,4 +1,4 @@
-import { nearest, type Component, type Prefix, type Said } from '../../engine/index.ts';
+import { isMeter, nearest, type Component, type Prefix, type Said } from '../../engine/index.ts';
 import { prefixIn, unitOf, type Snapshot } from '../link/index.ts';
 
 /** The words of an attribute. */
@@ -45,9 +45,7 @@ export function columnsOf(text: string): Choice<WantedColumn> {
 
 /** Whether a component has a row unless rows are asked for: wires and ideal meters have nothing to tell. */
 function usual(component: Component): boolean {
-  const { kind } = component;
-  if (kind === 'ammeter' || kind === 'voltmeter') return component.resistance !== undefined;
-  return kind !== 'wire';
+  return isMeter(component) ? component.resistance !== undefined : component.kind !== 'wire';
 }
 
 /** The components that have a row, by their labels. */

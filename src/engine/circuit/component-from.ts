@@ -5,7 +5,7 @@ import { exactNumber, field, object, refuse, requiredField, shown, truth, type F
 import type { Component, Condition, Range } from './model.ts';
 import { nearest } from './nearest.ts';
 
-const common = ['id', 'kind', 'from', 'to', 'hidden', 'condition'];
+const always = ['id', 'kind', 'from', 'to', 'hidden', 'condition'];
 const label = /^[A-Z]{1,20}[a-z]{0,20}\d{0,9}[a-z]?$/;
 
 /** The fields of each kind, besides those that all have. */
@@ -118,7 +118,7 @@ function present<T extends object>(fields: T): { [K in keyof T]?: Exclude<T[K], 
 
 /** Reads one component of the JSON form. Throws CircuitFormatError. */
 export function componentFrom(json: unknown, path: string): Component {
-  const all = object(json, path, [...common, ...new Set(Object.values(fieldsOf).flat())]);
+  const all = object(json, path, [...always, ...new Set(Object.values(fieldsOf).flat())]);
   const kind = text(all, 'kind', path);
   if (!isKind(kind)) {
     refuse(`${path}.kind`, {
@@ -126,7 +126,7 @@ export function componentFrom(json: unknown, path: string): Component {
       data: { found: shown(kind), suggestion: nearest(kind, Object.keys(fieldsOf)) },
     });
   }
-  const fields = object(json, path, [...common, ...fieldsOf[kind]]);
+  const fields = object(json, path, [...always, ...fieldsOf[kind]]);
   const hidden = truth(fields, 'hidden', path);
   const id = labelOf(fields, path);
   const condition = conditionOf(fields, id, path);

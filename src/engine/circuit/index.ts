@@ -18,6 +18,7 @@ export type {
   Switch,
   Wire,
 } from './model.ts';
+export { isMeter } from './is-meter.ts';
 export { nearest } from './nearest.ts';
 export { defaultStep, lastSetting, nearestSetting, settingAt } from './range.ts';
 export { resistanceOf } from './resistance.ts';

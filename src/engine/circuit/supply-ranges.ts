@@ -1,19 +1,12 @@
-import { Fraction, powerOfTen, quantity, type Quantity, type Unit } from '../quantity/index.ts';
+import { Fraction, quantity, roundUp, type Quantity, type Unit } from '../quantity/index.ts';
 import type { Range, Supply } from './model.ts';
 import { defaultStep } from './range.ts';
-
-/** The least of 1, 2, 5 × 10ⁿ that is not below a value above 0. */
-function roundUp(value: Fraction): Fraction {
-  const below = powerOfTen(Math.floor(Math.log10(value.valueOf())));
-  const steps = [1, 2, 5, 10, 20].map((digit) => below.mul(digit));
-  return steps.find((step) => step.compare(value) >= 0) ?? value;
-}
 
 /** From 0 to a round value at or beyond twice the value, on its side of 0; up to `most` where the value is 0. */
 function roomy(of: Quantity | undefined, unit: Unit, most: number): Range {
   const { value, prefix } = of ?? quantity(0, unit);
   const zero = new Fraction(0);
-  const end = value.n ? roundUp(value.abs().mul(2)).mul(value.s) : new Fraction(most);
+  const end = value.n ? roundUp(2 * Math.abs(value.valueOf())).mul(value.s) : new Fraction(most);
   const [min, max] = value.s < 0n ? [end, zero] : [zero, end];
   const step = defaultStep(min, max, value) ?? defaultStep(min, max, zero) ?? max.sub(min).div(20);
   return {

@@ -21,7 +21,7 @@ const alike = new Map([
   ['shut', 'closed'],
 ]);
 /** Signs that suit every kind. */
-const common: readonly Sign[] = ['reversed', 'condition', 'hidden'];
+const always: readonly Sign[] = ['reversed', 'condition', 'hidden'];
 const words = ['open', 'closed', 'reversed', ...conditions, 'hidden', 'across', 'ends', ...kindWords];
 const cellLimit = 1000;
 
@@ -36,7 +36,7 @@ export function readProperties(cursor: Cursor, label: Token, kind: Kind): Proper
 
   /** Keeps what was read from `start` on, if it suits the kind and is not told yet. */
   const keep = (start: Token, sign: Sign, value: Value): void => {
-    if (!(sign in taken) && !common.includes(sign)) {
+    if (!(sign in taken) && !always.includes(sign)) {
       cursor.wrong(start, 'unsuitable', undefined, '', label.text);
     }
     // A lamp is told by its resistance, or by two of its ratings.

@@ -1,7 +1,7 @@
 import { expect } from '@open-wc/testing';
 import fc from 'fast-check';
 import { Fraction } from '../../../src/engine/index.ts';
-import { angleOf, multiples, roundUp, scaleOf, sweep } from '../../../src/components/meter/scale.ts';
+import { angleOf, multiples, scaleOf, sweep } from '../../../src/components/meter/scale.ts';
 
 /** Exact values from 10⁻⁶ to 10⁷ with three figures. */
 const size = fc
@@ -34,20 +34,6 @@ describe('a scale is divided as real ones are', () => {
       expect(scale.major.toString()).to.equal(major);
       expect(scale.minor.toString()).to.equal(minor);
     });
-
-  it('the next round number is 1, 2 or 5 × 10ⁿ, and no smaller one would do', () => {
-    fc.assert(
-      fc.property(size, (value) => {
-        const next = roundUp(Number(value));
-        expect(isRound(next)).to.equal(true);
-        expect(next.compare(value)).to.be.at.least(0);
-        expect(
-          next.div(Number(next).toExponential().startsWith('5') ? 2.5 : 2).compare(value),
-          'a smaller one',
-        ).to.be.below(0);
-      }),
-    );
-  });
 
   it('marks are round, at most 50 and at least 12 of them, some whole number between two numerals', () => {
     fc.assert(
