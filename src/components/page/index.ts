@@ -1,5 +1,6 @@
 export { copy } from './clipboard.ts';
 export { cancelFrame, inTurn, nextFrame, type FrameTask } from './frame.ts';
+export { buttons } from './buttons.ts';
 export { ink } from './ink.ts';
 export { register } from './register.ts';
 export { version } from './version.ts';

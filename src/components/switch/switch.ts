@@ -2,7 +2,7 @@ import { html, type CSSResultGroup, type TemplateResult } from 'lit';
 import { say, type Circuit, type Said, type Switch } from '../../engine/index.ts';
 import { componentOf, Control, type Shown } from '../control/index.ts';
 import { changeOf, fire } from '../link/index.ts';
-import { ink } from '../page/index.ts';
+import { buttons, ink } from '../page/index.ts';
 import { styles } from './styles.ts';
 import { symbol } from './symbol.ts';
 
@@ -20,7 +20,7 @@ import { symbol } from './symbol.ts';
  * @csspart problem - Why there is no switch.
  */
 export class RheoletSwitch extends Control<Switch> {
-  static override styles: CSSResultGroup = [ink, styles];
+  static override styles: CSSResultGroup = [ink, buttons, styles];
 
   protected override find(circuit: Circuit): Switch | Said {
     const switches = circuit.components.filter((each) => each.kind === 'switch');

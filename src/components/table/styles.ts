@@ -72,28 +72,9 @@ export const styles: CSSResult = css`
     gap: 0.4em;
     margin-block-start: 0.5em;
   }
-  button {
-    min-inline-size: max(1.75rem, 24px);
-    min-block-size: max(1.75rem, 24px);
-    margin: 0;
-    padding: 0 0.6em;
-    border: 1px solid var(--line);
-    border-radius: 2px;
-    background: var(--paper);
-    color: inherit;
-    font: inherit;
-    cursor: pointer;
-  }
   [part='delete'] {
     padding: 0;
     border-color: transparent;
-  }
-  button:disabled {
-    color: var(--line);
-    cursor: default;
-  }
-  button:focus-visible {
-    outline-offset: 1px;
   }
   textarea {
     box-sizing: border-box;
@@ -125,7 +106,6 @@ export const styles: CSSResult = css`
     }
   }
   @media (pointer: coarse) {
-    button,
     input {
       min-inline-size: 44px;
       min-block-size: 44px;

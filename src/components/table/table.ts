@@ -8,7 +8,7 @@ import {
 } from 'lit';
 import { say, usualCourse } from '../../engine/index.ts';
 import { BoardLink, fire, shortcutOf } from '../link/index.ts';
-import { copy, ink, speak } from '../page/index.ts';
+import { buttons, copy, ink, speak } from '../page/index.ts';
 import { Spotlight } from '../spotlight/index.ts';
 import { save } from './csv-out.ts';
 import { csvOf } from './csv.ts';
@@ -42,7 +42,7 @@ type Act = 'record' | 'clear' | 'undo' | 'copy' | 'save';
 export class RheoletTable extends LitElement {
   /** It takes part in forms. */
   static readonly formAssociated = true;
-  static override styles: CSSResultGroup = [ink, styles];
+  static override styles: CSSResultGroup = [ink, buttons, styles];
   static override properties: PropertyDeclarations = {
     board: { type: String },
     of: { type: String },
