@@ -16,7 +16,7 @@ import {
   type Setting,
 } from '../../engine/index.ts';
 import { fire, shortcutOf, type BoardFace, type Settings } from '../link/index.ts';
-import { ink, speak } from '../page/index.ts';
+import { buttons, ink, speak } from '../page/index.ts';
 import { fragmentNow } from './address.ts';
 import { isContent, textOf } from './fallback.ts';
 import type { Moment } from './moment.ts';
@@ -52,7 +52,7 @@ const styled = ['course', 'symbols', 'show', 'hide', 'label'] as const;
  * @csspart controls - The sliders, switches and buttons.
  * @csspart switch - A switch's button.
  * @csspart act - Another button.
- * @csspart notes - Faults, remarks and cautions.
+ * @csspart notes - Faults, remarks and cautions, and what is wrong with the address.
  * @csspart table - The readings of a circuit that is not drawn.
  * @csspart problem - What is wrong with the circuit.
  */
@@ -61,7 +61,7 @@ export class RheoletBoard extends LitElement implements BoardFace {
     ...LitElement.shadowRootOptions,
     slotAssignment: 'manual',
   };
-  static override styles: CSSResultGroup = [ink, styles];
+  static override styles: CSSResultGroup = [ink, buttons, styles];
   static override properties: PropertyDeclarations = {
     circuit: { type: String, noAccessor: true },
     course: { type: String },
@@ -93,6 +93,7 @@ export class RheoletBoard extends LitElement implements BoardFace {
   }
 
   readonly #store = new BoardStore();
+  readonly #presence = new Presence(this, this.#store);
   readonly #pupil = new Pupil(this, this.#store);
   readonly #painter: Painter = new Painter(this, {
     snapshot: () => this.snapshot,
@@ -131,7 +132,6 @@ export class RheoletBoard extends LitElement implements BoardFace {
   constructor() {
     super();
     this.course = this.symbols = this.show = this.hide = this.label = '';
-    new Presence(this, this.#store);
     this.#store.subscribe(() => this.#changed());
     this.addEventListener('keydown', this.#shortcut);
   }
@@ -284,6 +284,7 @@ export class RheoletBoard extends LitElement implements BoardFace {
         drawn: undrawn === undefined,
         shown: this.#shown,
         perAmpere: stage.perAmpere,
+        misread: this.#presence.problem,
         sharing: this.#sharing,
         act: (does) => this.act(does),
         toggle: (id) => this.#pupil.toggle(id),

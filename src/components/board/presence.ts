@@ -10,6 +10,8 @@ export class Presence implements ReactiveController {
   readonly #board: ReactiveElement;
   readonly #store: BoardStore;
   #asked = false;
+  /** Why what the address says cannot be used; '' where it says nothing wrong. */
+  problem = '';
 
   constructor(board: ReactiveElement, store: BoardStore) {
     this.#board = board;
@@ -31,18 +33,21 @@ export class Presence implements ReactiveController {
 
   /** Takes what the address says of this board, and leaves what does not fit. */
   readonly #ask = (): void => {
+    this.problem = '';
     try {
       const settings = settingsIn(location.hash, this.#board);
       if (settings) this.#store.recall(settings);
     } catch (error) {
       if (!(error instanceof URIError)) throw error;
       const code = 'address not read';
+      this.problem = say({ code, data: {} });
       fire(this.#board, 'rheolet-problem', {
         board: this.#board.id,
         id: '',
         code,
-        text: say({ code, data: {} }),
+        text: this.problem,
       });
     }
+    this.#board.requestUpdate();
   };
 }

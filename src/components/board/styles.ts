@@ -157,27 +157,11 @@ export const styles: CSSResult = css`
   [hidden] {
     display: none;
   }
-  button {
-    min-block-size: max(1.75rem, 24px);
-    min-inline-size: 24px;
-    padding-inline: 0.6em;
-    border: 1px solid var(--line);
-    border-radius: 2px;
-    background: var(--paper);
-    color: inherit;
-    font: inherit;
-    unicode-bidi: plaintext;
-    cursor: pointer;
-  }
   label,
   label input {
     box-sizing: border-box;
     inline-size: 100%;
     font: inherit;
-  }
-  button:disabled {
-    color: var(--line);
-    cursor: default;
   }
   button[aria-pressed='true'] {
     border-color: var(--ink);
@@ -208,11 +192,6 @@ export const styles: CSSResult = css`
   }
   th[scope='row'] {
     text-align: start;
-  }
-  @media (pointer: coarse) {
-    button {
-      min-block-size: 44px;
-    }
   }
   @media (forced-colors: active) {
     .light {

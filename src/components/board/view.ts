@@ -24,6 +24,8 @@ export interface View {
   readonly chosen: Component | undefined;
   /** Pixels for an ampere. */
   readonly perAmpere: number;
+  /** Why what the address says of the board cannot be used, or ''. */
+  readonly misread: string;
   readonly sharing: Sharing;
   readonly act: (act: Act) => void;
   readonly toggle: (id: string) => void;
@@ -114,7 +116,8 @@ function acts({ snapshot, state, shown, sharing, act }: View): TemplateResult {
 
 /** All that stands under the drawing: caption, sliders and switches, buttons, and what is to be said of the circuit. */
 export function view(all: View): TemplateResult {
-  const { snapshot, shown, pointed, drawn } = all;
+  const { snapshot, shown, pointed, drawn, misread } = all;
+  const told = [misread, ...notes(snapshot)].filter(Boolean);
   return html`${
       drawn
         ? html`<div class="strip" lang="en" dir="ltr">
@@ -126,7 +129,7 @@ export function view(all: View): TemplateResult {
     <div part="controls" lang="en">${controls(all)}</div>
     <div class="foot" lang="en">
       ${acts(all)}
-      <div part="notes" dir="ltr">${notes(snapshot).map((note) => html`<p>${note}</p>`)}</div>
+      <div part="notes" dir="ltr">${told.map((note) => html`<p>${note}</p>`)}</div>
     </div>
     ${shown.has('menu') ? menu(snapshot.circuit, all.sharing) : nothing}
     ${shown.has('rules') ? html`<rheolet-rules></rheolet-rules>` : nothing}`;

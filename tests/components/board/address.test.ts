@@ -34,6 +34,13 @@ const name = fc.oneof(fc.string({ minLength: 1 }), fc.string({ unit: 'grapheme',
 const differing = (settings: Record<string, string>): Record<string, string> =>
   Object.fromEntries(Object.entries(settings).filter(([, value]) => value !== '12'));
 
+/** Follows a link within the page. */
+async function go(hash: string): Promise<void> {
+  const changed = new Promise((done) => addEventListener('hashchange', done, { once: true }));
+  location.hash = hash;
+  await changed;
+}
+
 describe('the fragment of an address', () => {
   it('reads as it was meant to', () => {
     const settings = { R1: '20', S1: 'open' };
@@ -166,11 +173,6 @@ describe('a board that is opened by a link', () => {
 
   it('follows a new fragment, which can be undone, and no fragment that says nothing of it', async () => {
     const [quay] = await open('', ['quay']);
-    const go = async (hash: string): Promise<void> => {
-      const changed = new Promise((done) => addEventListener('hashchange', done, { once: true }));
-      location.hash = hash;
-      await changed;
-    };
     await go('#rheolet=quay:R1=20');
     expect(quay?.settings).to.deep.equal({ R1: '20' });
     await go('#chapter-2');
@@ -189,14 +191,18 @@ describe('a board that is opened by a link', () => {
     const [quay] = await open('#rheolet=quay:R1=20=30', ['quay']);
     expect(quay?.settings).to.deep.equal({});
     expect(problems).to.deep.equal(['address not read']);
+    await quay?.updateComplete;
+    const notes = (): string => quay?.renderRoot.querySelector('[part=notes]')?.textContent ?? '';
+    expect(notes()).to.contain('The setting in the address cannot be read');
+    await go('#rheolet=quay:R1=20');
+    await quay?.updateComplete;
+    expect(notes()).to.equal('');
   });
 
   it('does not hear the address any more once it has left the page', async () => {
     const [quay] = await open('', ['quay']);
     quay?.remove();
-    const changed = new Promise((done) => addEventListener('hashchange', done, { once: true }));
-    location.hash = '#rheolet=quay:R1=20';
-    await changed;
+    await go('#rheolet=quay:R1=20');
     expect(quay?.settings).to.deep.equal({});
   });
 });
