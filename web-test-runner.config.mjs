@@ -16,7 +16,7 @@ export default {
   port: await freePort(),
   nodeResolve: true,
   concurrency: 1,
-  concurrentBrowsers: 1,
+  concurrentBrowsers: 2,
   staticLogging: true,
   plugins: [
     esbuildPlugin({ ts: true, tsconfig: 'tsconfig.json', target: 'es2022' }),

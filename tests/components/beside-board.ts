@@ -8,9 +8,11 @@ type Attributes = Readonly<Record<string, string>>;
 /** Blanks of every kind made one plain space, which is easier to write in a test. */
 const plain = (text: string | null = ''): string => (text ?? '').replace(/\s+/g, ' ').trim();
 
-/** Long enough for digits to follow what moves. */
+/** Long enough for digits to follow what moves, 15 times a second, however fast this browser's frames are. */
 export async function settled(): Promise<void> {
-  for (let frame = 0; frame < 6; frame += 1) await nextFrame();
+  const start = performance.now();
+  while (performance.now() - start < 100) await nextFrame();
+  await nextFrame();
 }
 
 /** A page with a board and an element that reads it, handled and read as a pupil would. */

@@ -2,12 +2,13 @@ import { expect, fixture, html, nextFrame } from '@open-wc/testing';
 import { sendKeys, sendMouse } from '@web/test-runner-commands';
 import { parseCircuit, solveExact, withValue } from '../../../src/engine/index.ts';
 import type { ChangeDetail } from '../../../src/components/link/index.ts';
+import { settled } from '../beside-board.ts';
 import { Bench, boardWith, drag, pumpLine, quayLine, sliderOf } from './bench.ts';
 
 const current = (ohms: number, name: string): number =>
   Number(solveExact(withValue(parseCircuit(quayLine), 'R1', ohms)).quantity(name));
 
-/** The width of the ribbons where a node's wires have one, in drawing units: from the path itself. */
+/** What a board tells the page from now on. */
 function events(bench: Bench): { readonly type: string; readonly detail: ChangeDetail }[] {
   const heard: { type: string; detail: ChangeDetail }[] = [];
   for (const type of ['rheolet-input', 'rheolet-change'] as const) {
@@ -104,10 +105,10 @@ describe('a slider that is dragged', () => {
     await bench.settled();
     const outside = sliderOf(root.querySelector('rheolet-resistor')!);
     drag(outside, 20, false);
-    await bench.settled();
+    await settled(); // another slider follows like digits
     expect(bench.slider.value).to.equal('20');
     drag(bench.slider, 4, true);
-    await bench.settled();
+    await settled();
     expect(outside.value).to.equal('4');
   });
 

@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import '../../../src/components/all.ts';
 import type { RheoletBoard } from '../../../src/components/board/index.ts';
 import { parseCircuit, solveExact, withValue } from '../../../src/engine/index.ts';
+import { settled } from '../beside-board.ts';
 import { Bench, drag, quayLine, sliderOf, text } from '../board/bench.ts';
 
 /** What a teacher pastes into a page. */
@@ -24,10 +25,6 @@ async function lesson(id = 'quay'): Promise<HTMLElement> {
   await root.querySelector('rheolet-board')?.ready;
   await settled();
   return root;
-}
-
-async function settled(): Promise<void> {
-  for (let frame = 0; frame < 3; frame += 1) await nextFrame();
 }
 
 const inside = (root: Element, tag: string): string =>
