@@ -34,7 +34,7 @@ test('no file of src or tests has more than 400 lines', (t) => {
 });
 
 // The goal is 1.5; this is the floor until it is met, and rises with the tests.
-const floor = 1.1;
+const floor = 1.35;
 
 test(`the tests are at least ${floor} times the source`, (t) => {
   const share = sum(tests) / sum(source);
