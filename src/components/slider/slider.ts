@@ -103,6 +103,10 @@ export class Slider {
     if (!this.#moves) addEventListener('pointerup', this.#letGo, { once: true });
     this.#turn(settingAt(range, target.valueAsNumber), 'move');
     this.#host.requestUpdate(); // its own value keeps step with the thumb; other sliders of the quantity follow like digits
+    void this.#host.updateComplete.then(() => {
+      const now = this.#dial(); // the page may have set it otherwise at once, which the template takes for no change
+      if (now) target.value = `${nearestSetting(now.range, now.quantity.value)}`;
+    });
   };
 
   get #moves(): boolean {

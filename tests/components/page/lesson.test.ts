@@ -89,7 +89,7 @@ describe('a lesson as a teacher pastes it', () => {
           expect(seen(root)).to.deep.equal(seen(fresh));
         },
       ),
-      { numRuns: 25 },
+      { numRuns: 25, includeErrorInReport: true },
     );
   });
 

@@ -57,6 +57,19 @@ describe('a resistor has three ways to set its value', () => {
     expect(board.settings).to.deep.equal({ R1: '40' });
   });
 
+  it('whose thumb stands where the board does, also where the page puts it back as it is dragged', async () => {
+    const { resistor, board } = await page(quayLine);
+    const back = (): void => board.set('R1', 12);
+    resistor.addEventListener('rheolet-input', back);
+    drag(sliderOf(resistor), 21, false);
+    await resistor.updateComplete;
+    expect([sliderOf(resistor).value, resistor.value]).to.deep.equal(['8', '12']);
+    resistor.removeEventListener('rheolet-input', back);
+    drag(sliderOf(resistor), 21, true);
+    await resistor.updateComplete;
+    expect([sliderOf(resistor).value, resistor.value]).to.deep.equal(['21', '25']);
+  });
+
   it('two step buttons, a setting at a time, that stop at the ends', async () => {
     const { resistor, board } = await page(quayLine);
     const [less, more] = buttons(resistor);
