@@ -31,7 +31,8 @@ function rectangleOf({ supply, lead, main, tail, whole }: Sides, upright: boolea
       lead.after + tail.before + 8,
       supply.length + (nearSupply > 0 ? 0 : 2 * inside),
     ),
-    across: Math.max(sides + nearSupply + nearMain, supply.after + main.before),
+    // Between two upright sides no label stands: there is room for a wire across a component of either.
+    across: Math.max(sides + nearSupply + nearMain, supply.after + main.before + (upright ? ribbonRoom : 0)),
     inset,
     nearSupply,
     nearMain,
