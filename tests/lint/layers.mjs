@@ -10,7 +10,15 @@ const below = {
   solve: ['circuit', 'quantity', 'words'],
   rules: ['topology', 'solve', 'circuit', 'quantity', 'words'],
   schematic: ['topology', 'circuit', 'quantity', 'words'],
+  nonlinear: ['solve', 'circuit', 'quantity', 'words'],
+  sparse: ['solve', 'circuit', 'quantity', 'words'],
+  whatif: ['topology', 'solve', 'circuit', 'quantity', 'words'],
+  explain: ['rules', 'topology', 'solve', 'circuit', 'quantity', 'words'],
+  claims: ['whatif', 'rules', 'topology', 'solve', 'circuit', 'quantity', 'words'],
 };
+
+/** The parts of the engine that no page pays for before it uses them: an element imports each by itself. */
+const later = ['nonlinear', 'sparse', 'whatif', 'explain', 'claims'];
 
 /** The packages that a layer may import. */
 const packages = { quantity: /^fraction\.js$/, components: /^lit(\/.+)?$/ };
@@ -29,10 +37,13 @@ function objection(from, to, isType) {
   // What defines a tag defines those that it is made of.
   const defines = from.folder === 'components' || from.file === 'define.ts';
   const face = defines ? /^(index|define)\.ts$/ : /^index\.ts$/;
-  if (!face.test(to.file)) return 'Another folder is imported through its index.ts.';
+  const faces = to.folder === 'engine' ? /^(index|core)\.ts$/ : face;
+  if (!faces.test(to.file)) return 'Another folder is imported through its index.ts.';
   if (from.layer === 'components') {
-    const may = to.layer === 'components' || to.folder === 'engine';
-    return may ? undefined : 'An element imports the engine through src/engine/index.ts.';
+    const isCore = to.folder === 'engine' && to.file === 'core.ts';
+    const isLater = to.layer === 'engine' && later.includes(to.name);
+    const may = to.layer === 'components' || isCore || isLater;
+    return may ? undefined : 'An element imports the engine through src/engine/core.ts.';
   }
   if (from.layer === 'loader') return 'The loader is there before everything else: it imports nothing.';
   if (to.layer !== 'engine' || to.folder === 'engine') return 'The engine imports only what lies below.';

@@ -14,7 +14,7 @@ import {
   type Circuit,
   type ExactSolution,
   type Setting,
-} from '../../engine/index.ts';
+} from '../../engine/core.ts';
 import { fire, shortcutOf, type BoardFace, type Settings } from '../link/index.ts';
 import { buttons, ink, speak } from '../page/index.ts';
 import { fragmentNow } from './address.ts';

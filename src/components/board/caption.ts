@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { isMeter, say, type Component } from '../../engine/index.ts';
+import { isMeter, say, type Component } from '../../engine/core.ts';
 import { readingOf, type Snapshot } from '../link/index.ts';
 
 const letters: Readonly<Record<Component['kind'], readonly string[]>> = {

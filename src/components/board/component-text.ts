@@ -1,4 +1,4 @@
-import { isMeter, say, thinSpace, valueText, type Component } from '../../engine/index.ts';
+import { isMeter, say, thinSpace, valueText, type Component } from '../../engine/core.ts';
 import { figuresOf, isQuantity, readingOf, spokenQuantity, unitOf, type Snapshot } from '../link/index.ts';
 
 /** The quantity that a component's reading is: a voltmeter's p.d., a current elsewhere. */

@@ -1,4 +1,4 @@
-import type { Drawing, PlacedLabel } from '../../engine/index.ts';
+import type { Drawing, PlacedLabel } from '../../engine/core.ts';
 import { put, shape } from './shape.ts';
 
 /** The numbers that change, over the drawing: meters' readings and the values of what can be turned. */

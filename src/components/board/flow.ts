@@ -1,4 +1,4 @@
-import { bridges, track, type Circuit, type Tracker } from '../../engine/index.ts';
+import { bridges, track, type Circuit, type Tracker } from '../../engine/core.ts';
 import type { Snapshot } from '../link/index.ts';
 
 /** The currents of a circuit, in the order of its components with the wires that bridge them, and the powers of its lamps: followed while a slider moves. */

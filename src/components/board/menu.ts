@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { say, type Circuit } from '../../engine/index.ts';
+import { say, type Circuit } from '../../engine/core.ts';
 import type { Sharing } from './sharing.ts';
 
 const word = (does: 'copy' | 'link' | 'text'): string => say({ code: 'button', data: { does } });

@@ -5,7 +5,7 @@ import {
   type Course,
   type ExactSolution,
   type Solution,
-} from '../../engine/index.ts';
+} from '../../engine/core.ts';
 import type { Settings, Snapshot } from '../link/index.ts';
 import type { BoardState } from './state.ts';
 

@@ -1,4 +1,4 @@
-import { prepareRibbons, type Drawing, type Ribbons } from '../../engine/index.ts';
+import { prepareRibbons, type Drawing, type Ribbons } from '../../engine/core.ts';
 import type { Flow } from './flow.ts';
 import { put, shape } from './shape.ts';
 import type { Word } from './shown.ts';

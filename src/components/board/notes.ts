@@ -1,4 +1,4 @@
-import { isMeter, say } from '../../engine/index.ts';
+import { isMeter, say } from '../../engine/core.ts';
 import type { Snapshot } from '../link/index.ts';
 import { componentName } from './component-text.ts';
 

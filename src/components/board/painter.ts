@@ -1,4 +1,4 @@
-import { settingOf, type Irreducible } from '../../engine/index.ts';
+import { settingOf, type Irreducible } from '../../engine/core.ts';
 import { cancelFrame, inTurn, nextFrame, type FrameTask } from '../page/index.ts';
 import type { Moment } from './moment.ts';
 import { margin, watchSight } from './sight.ts';

@@ -1,4 +1,4 @@
-import { seriesParallel, type Circuit, type Condition } from '../../engine/index.ts';
+import { seriesParallel, type Circuit, type Condition } from '../../engine/core.ts';
 import type { Stage } from './stage.ts';
 import { walk } from './walk.ts';
 

@@ -1,5 +1,5 @@
 import type { ReactiveController, ReactiveElement } from 'lit';
-import { say } from '../../engine/index.ts';
+import { say } from '../../engine/core.ts';
 import { fire } from '../link/index.ts';
 import { settingsIn } from './address.ts';
 import { join, leave } from './present.ts';

@@ -1,4 +1,4 @@
-import type { Component, Condition } from '../../engine/index.ts';
+import type { Component, Condition } from '../../engine/core.ts';
 import { changesOf, fire } from '../link/index.ts';
 import type { BoardStore } from './store.ts';
 

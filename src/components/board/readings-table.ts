@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { say } from '../../engine/index.ts';
+import { say } from '../../engine/core.ts';
 import { readingOf, type Snapshot } from '../link/index.ts';
 
 /** The readings of a circuit that is not drawn, a row for each component. */

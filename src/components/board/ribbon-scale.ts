@@ -1,4 +1,4 @@
-import { solve, withValue, type Circuit, type Solution } from '../../engine/index.ts';
+import { solve, withValue, type Circuit, type Solution } from '../../engine/core.ts';
 
 /** The widest ribbon at the settings with the largest currents, in pixels. */
 const widest = 16;

@@ -1,5 +1,5 @@
 import type { ReactiveElement } from 'lit';
-import { say } from '../../engine/index.ts';
+import { say } from '../../engine/core.ts';
 import { copy, speak } from '../page/index.ts';
 
 /** What can be copied of a board, as texts. */

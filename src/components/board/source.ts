@@ -1,4 +1,4 @@
-import { CircuitSyntaxError, parseCircuit, say, type Circuit } from '../../engine/index.ts';
+import { CircuitSyntaxError, parseCircuit, say, type Circuit } from '../../engine/core.ts';
 
 /** Why there is no circuit. */
 export interface SourceProblem {

@@ -5,7 +5,7 @@ import {
   type Component,
   type Drawing,
   type Irreducible,
-} from '../../engine/index.ts';
+} from '../../engine/core.ts';
 import type { Snapshot } from '../link/index.ts';
 import { componentName, liveText, meterRoom } from './component-text.ts';
 import { DigitsLayer } from './digits-layer.ts';

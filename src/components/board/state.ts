@@ -1,4 +1,4 @@
-import { CircuitFormatError, settingOf, withValue, type Circuit, type Setting } from '../../engine/index.ts';
+import { CircuitFormatError, settingOf, withValue, type Circuit, type Setting } from '../../engine/core.ts';
 import type { Settings } from '../link/index.ts';
 
 /** A step of a board's history: what was set before an act (or, undone, after it), and when on this page it was taken. */

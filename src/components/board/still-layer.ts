@@ -1,4 +1,4 @@
-import { dotsOf, lineOf, terminalRadius, type Drawing, type PlacedSymbol } from '../../engine/index.ts';
+import { dotsOf, lineOf, terminalRadius, type Drawing, type PlacedSymbol } from '../../engine/core.ts';
 import { put, shape } from './shape.ts';
 import type { Word } from './shown.ts';
 

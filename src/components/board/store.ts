@@ -4,7 +4,7 @@ import {
   type Course,
   type ExactSolution,
   type Setting,
-} from '../../engine/index.ts';
+} from '../../engine/core.ts';
 import type { Settings } from '../link/index.ts';
 import { Moment } from './moment.ts';
 import {

@@ -1,5 +1,5 @@
 import { html, nothing, svg, type TemplateResult } from 'lit';
-import { conditions, say, writeReading, type Component, type Condition } from '../../engine/index.ts';
+import { conditions, say, writeReading, type Component, type Condition } from '../../engine/core.ts';
 import type { Snapshot } from '../link/index.ts';
 import { caption } from './caption.ts';
 import { menu, menuButton } from './menu.ts';

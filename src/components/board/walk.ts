@@ -1,4 +1,4 @@
-import { leaves, type Parallel, type Tree } from '../../engine/index.ts';
+import { leaves, type Parallel, type Tree } from '../../engine/core.ts';
 
 const holds = (tree: Tree, id: string): boolean => leaves(tree).some((leaf) => leaf.id === id);
 

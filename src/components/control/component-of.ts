@@ -1,4 +1,4 @@
-import { nearest, type Circuit, type Component, type Said } from '../../engine/index.ts';
+import { nearest, type Circuit, type Component, type Said } from '../../engine/core.ts';
 
 /** The component that is meant: of those that may be, the one of this label, else the only one; or why there is none. */
 export function componentOf<C extends Component>(

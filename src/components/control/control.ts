@@ -1,5 +1,5 @@
 import { html, LitElement, type PropertyDeclarations, type TemplateResult } from 'lit';
-import { CircuitFormatError, say, type Circuit, type Component, type Said } from '../../engine/index.ts';
+import { CircuitFormatError, say, type Circuit, type Component, type Said } from '../../engine/core.ts';
 import { BoardLink } from '../link/index.ts';
 
 /** What a control shows. */

@@ -5,7 +5,7 @@ import {
   type Circuit,
   type Quantity,
   type Solution,
-} from '../../engine/index.ts';
+} from '../../engine/core.ts';
 
 /** A circuit with its switches and sliders somewhere, and what it reads there. */
 export interface Extreme {

@@ -1,4 +1,4 @@
-import type { Setting } from '../../engine/index.ts';
+import type { Setting } from '../../engine/core.ts';
 import type { Snapshot } from './snapshot.ts';
 
 /** What the elements of a page need of a board. */

@@ -1,5 +1,5 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
-import { say, type Said } from '../../engine/index.ts';
+import { say, type Said } from '../../engine/core.ts';
 import { cancelFrame, inTurn, nextFrame, type FrameTask } from '../page/index.ts';
 import { isBoard, type BoardFace } from './board-face.ts';
 import { fire } from './events.ts';

@@ -1,4 +1,4 @@
-import { writeQuantity, type Component } from '../../engine/index.ts';
+import { writeQuantity, type Component } from '../../engine/core.ts';
 import type { ChangeDetail } from './events.ts';
 
 const ofState = (board: string, id: string, on: boolean, text: string): ChangeDetail => ({

@@ -10,7 +10,7 @@ import {
   type Prefix,
   type Quantity,
   type Unit,
-} from '../../engine/index.ts';
+} from '../../engine/core.ts';
 import type { Snapshot } from './snapshot.ts';
 
 /** How a reading is written. */

@@ -1,4 +1,4 @@
-import type { Circuit, Course, ExactSolution, Fraction, Readings } from '../../engine/index.ts';
+import type { Circuit, Course, ExactSolution, Fraction, Readings } from '../../engine/core.ts';
 
 /** What differs from the start, by id: a resistor's ohms as an exact text ("20", "1/3"), what of a supply differs ("6", "r 0.5", "6 r 0.5"), a switch ("open", "closed"), and what was done to a component ("broken", "20 bridged", "intact"). */
 export type Settings = Readonly<Record<string, string>>;

@@ -1,4 +1,4 @@
-import { say, writeQuantity, type Quantity } from '../../engine/index.ts';
+import { say, writeQuantity, type Quantity } from '../../engine/core.ts';
 
 /** A value as written, to be heard: "4.7 kiloohms". */
 export function spokenQuantity(quantity: Quantity): string {

@@ -1,4 +1,4 @@
-import type { Course, Unit } from '../../engine/index.ts';
+import type { Course, Unit } from '../../engine/core.ts';
 import type { ReadingText } from '../link/index.ts';
 import type { Instrument } from './instrument.ts';
 import { written } from './measure.ts';

@@ -6,7 +6,7 @@ import {
   type Meter,
   type Said,
   type Unit,
-} from '../../engine/index.ts';
+} from '../../engine/core.ts';
 import { figuresOf, prefixIn, readingOf, unitOf, type Snapshot } from '../link/index.ts';
 import { dialOf, type Dial } from './dial.ts';
 import { instrumentOf, type Build } from './instrument.ts';

@@ -7,7 +7,7 @@ import {
   type Fraction,
   type Prefix,
   type Said,
-} from '../../engine/index.ts';
+} from '../../engine/core.ts';
 import { extremesOf } from '../extremes/index.ts';
 import { prefixIn, unitOf } from '../link/index.ts';
 import { readLimits, readResolution, type Limits } from './limits.ts';

@@ -7,7 +7,7 @@ import {
   type Course,
   type Fraction,
   type Unit,
-} from '../../engine/index.ts';
+} from '../../engine/core.ts';
 import type { ReadingText } from '../link/index.ts';
 import type { Instrument } from './instrument.ts';
 

@@ -6,7 +6,7 @@ import {
   type PropertyDeclarations,
   type TemplateResult,
 } from 'lit';
-import { say } from '../../engine/index.ts';
+import { say } from '../../engine/core.ts';
 import { BoardLink } from '../link/index.ts';
 import { ink } from '../page/index.ts';
 import { Spotlight } from '../spotlight/index.ts';

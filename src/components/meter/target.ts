@@ -1,4 +1,4 @@
-import { isMeter, nearest, type Circuit, type Meter, type Said } from '../../engine/index.ts';
+import { isMeter, nearest, type Circuit, type Meter, type Said } from '../../engine/core.ts';
 
 /** What a meter reads: a quantity by its name, and the components that it is about. */
 export interface Target {

@@ -1,5 +1,5 @@
 import type { CSSResultGroup } from 'lit';
-import type { Circuit, Said } from '../../engine/index.ts';
+import type { Circuit, Said } from '../../engine/core.ts';
 import { ink } from '../page/index.ts';
 import { SliderControl, styles, type Dial } from '../slider/index.ts';
 import { turnableOf, type Turnable } from './turnable.ts';

@@ -1,4 +1,4 @@
-import type { Circuit, Range, Resistor, Said } from '../../engine/index.ts';
+import type { Circuit, Range, Resistor, Said } from '../../engine/core.ts';
 import { componentOf } from '../control/index.ts';
 
 /** A resistor that a slider can turn. */

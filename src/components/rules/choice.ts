@@ -1,4 +1,4 @@
-import { nearest, type Rule } from '../../engine/index.ts';
+import { nearest, type Rule } from '../../engine/core.ts';
 
 /** Which rules a page asks for, and the first word that names none, with the name that was probably meant. */
 export interface Choice {

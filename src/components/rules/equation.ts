@@ -1,5 +1,5 @@
 import { html, mathml, nothing, type TemplateResult } from 'lit';
-import type { Token } from '../../engine/index.ts';
+import type { Token } from '../../engine/core.ts';
 
 type Operand = Exclude<Token, { kind: 'operator' }>;
 

@@ -1,5 +1,5 @@
 import { html, type TemplateResult } from 'lit';
-import { say } from '../../engine/index.ts';
+import { say } from '../../engine/core.ts';
 import { equation } from './equation.ts';
 import type { Holding, Refusal } from './lines.ts';
 

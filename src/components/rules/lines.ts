@@ -1,4 +1,4 @@
-import { ruleLine, type RuleCheck, type RuleLine } from '../../engine/index.ts';
+import { ruleLine, type RuleCheck, type RuleLine } from '../../engine/core.ts';
 import { figuresOf, type Snapshot } from '../link/index.ts';
 
 /** A line of the list. */

@@ -1,4 +1,4 @@
-import { checkRules, nearest, say, type Said } from '../../engine/index.ts';
+import { checkRules, nearest, say, type Said } from '../../engine/core.ts';
 import type { Snapshot } from '../link/index.ts';
 import { choiceOf } from './choice.ts';
 import { holdingOf, refusalsOf, type Holding, type Refusal } from './lines.ts';

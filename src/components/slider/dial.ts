@@ -1,4 +1,4 @@
-import { exactText, type Component, type Fraction, type Quantity, type Range } from '../../engine/index.ts';
+import { exactText, type Component, type Fraction, type Quantity, type Range } from '../../engine/core.ts';
 
 /** A quantity of a component that a slider turns. */
 export interface Dial {

@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { say, type Component } from '../../engine/index.ts';
+import { say, type Component } from '../../engine/core.ts';
 import { Control, type Shown } from '../control/index.ts';
 import { settingText, type Dial } from './dial.ts';
 import { Slider } from './slider.ts';

@@ -8,7 +8,7 @@ import {
   settingAt,
   writeQuantity,
   type Fraction,
-} from '../../engine/index.ts';
+} from '../../engine/core.ts';
 import { changeOf, fire, spokenQuantity, type BoardLink } from '../link/index.ts';
 import { settingText, type Dial } from './dial.ts';
 

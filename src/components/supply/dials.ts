@@ -1,4 +1,4 @@
-import { quantity, supplyRanges, type Supply } from '../../engine/index.ts';
+import { quantity, supplyRanges, type Supply } from '../../engine/core.ts';
 import type { Dial } from '../slider/index.ts';
 
 /**

@@ -1,5 +1,5 @@
 import type { CSSResultGroup, PropertyDeclarations } from 'lit';
-import type { Circuit, Said, Supply } from '../../engine/index.ts';
+import type { Circuit, Said, Supply } from '../../engine/core.ts';
 import { componentOf } from '../control/index.ts';
 import { ink } from '../page/index.ts';
 import { SliderControl, styles, type Dial } from '../slider/index.ts';

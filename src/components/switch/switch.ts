@@ -1,5 +1,5 @@
 import { html, type CSSResultGroup, type TemplateResult } from 'lit';
-import { say, type Circuit, type Said, type Switch } from '../../engine/index.ts';
+import { say, type Circuit, type Said, type Switch } from '../../engine/core.ts';
 import { componentOf, Control, type Shown } from '../control/index.ts';
 import { changeOf, fire } from '../link/index.ts';
 import { buttons, ink } from '../page/index.ts';

@@ -6,7 +6,7 @@ import {
   type Fraction,
   type Prefix,
   type Unit,
-} from '../../engine/index.ts';
+} from '../../engine/core.ts';
 import { figuresOf, readingOf, type Snapshot } from '../link/index.ts';
 
 /** What is read of a quantity: a value, words in its place, or both ("no current" is 0). */

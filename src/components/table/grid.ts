@@ -1,4 +1,4 @@
-import type { Said } from '../../engine/index.ts';
+import type { Said } from '../../engine/core.ts';
 
 /** The head of a column: "V / mV", or "V_R1 / mV" with a component. */
 export interface Heading {

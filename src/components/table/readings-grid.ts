@@ -1,4 +1,4 @@
-import { say } from '../../engine/index.ts';
+import { say } from '../../engine/core.ts';
 import { extremesOf } from '../extremes/index.ts';
 import { unitOf, type Snapshot } from '../link/index.ts';
 import { columnOf, entryOf, numberIn } from './entry.ts';

@@ -1,4 +1,4 @@
-import { say, type Said } from '../../engine/index.ts';
+import { say, type Said } from '../../engine/core.ts';
 import { unitOf, type Snapshot } from '../link/index.ts';
 import { columnOf, entryOf, numberIn } from './entry.ts';
 import type { Made, Row } from './grid.ts';

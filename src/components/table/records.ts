@@ -1,4 +1,4 @@
-import { Fraction } from '../../engine/index.ts';
+import { Fraction } from '../../engine/core.ts';
 import type { Entry } from './entry.ts';
 
 /** What was recorded at one setting, by the names of the quantities. */

@@ -6,7 +6,7 @@ import {
   type PropertyDeclarations,
   type TemplateResult,
 } from 'lit';
-import { say, usualCourse } from '../../engine/index.ts';
+import { say, usualCourse } from '../../engine/core.ts';
 import { BoardLink, fire, shortcutOf } from '../link/index.ts';
 import { buttons, copy, ink, speak } from '../page/index.ts';
 import { Spotlight } from '../spotlight/index.ts';

@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { say, type Course } from '../../engine/index.ts';
+import { say, type Course } from '../../engine/core.ts';
 import type { Grid, Heading } from './grid.ts';
 import type { Texts } from './texts.ts';
 

@@ -1,4 +1,4 @@
-import { isMeter, nearest, type Component, type Prefix, type Said } from '../../engine/index.ts';
+import { isMeter, nearest, type Component, type Prefix, type Said } from '../../engine/core.ts';
 import { prefixIn, unitOf, type Snapshot } from '../link/index.ts';
 
 /** The words of an attribute. */

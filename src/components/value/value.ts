@@ -1,5 +1,5 @@
 import { html, LitElement, type CSSResultGroup, type PropertyDeclarations, type TemplateResult } from 'lit';
-import { say, type Circuit, type Said } from '../../engine/index.ts';
+import { say, type Circuit, type Said } from '../../engine/core.ts';
 import {
   BoardLink,
   prefixIn,

@@ -1,4 +1,5 @@
 export type { CautionData, FaultData, ReasonData, RemarkData } from './codes.ts';
+export { equip, type Solver } from './equip.ts';
 export { quantities } from './names.ts';
 export type { Caution, ExactSolution, Fault, Readings, Reason, Remark, Solution } from './solution.ts';
 export { solve, solveExact } from './solve.ts';

@@ -1,6 +1,7 @@
 import { bridges, type Circuit } from '../circuit/index.ts';
 import { Fraction } from '../quantity/index.ts';
 import { Answer, type Arithmetic } from './answer.ts';
+import { solverFor } from './equip.ts';
 import { exactFlow } from './exact.ts';
 import { faultsOf } from './faults.ts';
 import type { Flow } from './flow.ts';
@@ -53,7 +54,7 @@ const fraction = (n: bigint | number, d: bigint | number): Fraction => new Fract
 
 /** Solves a circuit in floating-point numbers, each reading right to a rounding or two of the largest of its kind. */
 export function solve(circuit: Circuit): Solution {
-  return answer(circuit, limits.live, liveFlow, live);
+  return solverFor(circuit)?.solve(circuit) ?? answer(circuit, limits.live, liveFlow, live);
 }
 
 /** Solves a circuit exactly, in fractions. */
