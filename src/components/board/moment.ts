@@ -6,8 +6,11 @@ import {
   type ExactSolution,
   type Solution,
 } from '../../engine/core.ts';
-import type { Settings, Snapshot } from '../link/index.ts';
+import { once, type Settings, type Snapshot } from '../link/index.ts';
 import type { BoardState } from './state.ts';
+
+const solved = once(solveExact);
+const solvedLive = once(solve);
 
 /** What a board shows besides its state. */
 export interface Showing {
@@ -25,15 +28,8 @@ export class Moment implements Snapshot {
   readonly held?: ExactSolution;
   readonly course: Course;
   readonly covered: boolean;
-  /** Shared with the moment before where nothing was set in between. */
-  #exact: ExactSolution | undefined;
-  #live: Solution | undefined;
 
-  constructor(
-    { circuit, start, settings, moving }: BoardState,
-    { held, course, covered }: Showing,
-    before?: Moment,
-  ) {
+  constructor({ circuit, start, settings, moving }: BoardState, { held, course, covered }: Showing) {
     this.circuit = circuit;
     this.start = start;
     this.settings = settings;
@@ -41,15 +37,14 @@ export class Moment implements Snapshot {
     if (held) this.held = held;
     this.course = course;
     this.covered = covered;
-    if (before?.circuit === circuit) this.#exact = before.#exact;
   }
 
   get solution(): ExactSolution {
-    return (this.#exact ??= solveExact(this.circuit));
+    return solved(this.circuit);
   }
 
   get readings(): ExactSolution | Solution {
     if (this.moving === undefined) return this.solution;
-    return (this.#live ??= solve(this.circuit));
+    return solvedLive(this.circuit);
   }
 }

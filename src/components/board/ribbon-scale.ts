@@ -1,4 +1,5 @@
 import { solve, withValue, type Circuit, type Solution } from '../../engine/core.ts';
+import { once } from '../link/index.ts';
 
 /** The widest ribbon at the settings with the largest currents, in pixels. */
 const widest = 16;
@@ -34,7 +35,7 @@ function driven(circuit: Circuit, least: boolean): Circuit {
 }
 
 /** The measure for a circuit: chosen once, so that the ribbons of a circuit can be compared whatever is turned. */
-export function ribbonScale(circuit: Circuit): RibbonScale {
+export const ribbonScale: (circuit: Circuit) => RibbonScale = once((circuit) => {
   const [now, most] = [driven(circuit, false), driven(circuit, true)];
   const within = (read: (solution: Solution, id: string) => number | undefined): number => {
     const present = largest(now, read) || largest(circuit, read);
@@ -44,7 +45,7 @@ export function ribbonScale(circuit: Circuit): RibbonScale {
   const isLamp = new Set(circuit.components.filter(({ kind }) => kind === 'lamp').map(({ id }) => id));
   const watts = within((solution, id) => (isLamp.has(id) ? solution.power(id) : 0));
   return { perAmpere: Number.isFinite(amperes) ? widest / amperes : widest, brightest: watts };
-}
+});
 
 /** The scale for these currents: the circuit's own, unless a ribbon would be too wide to be drawn. */
 export function scaleFor(currents: Float64Array, { perAmpere }: RibbonScale): number {

@@ -2,11 +2,12 @@ import {
   describeCircuit,
   drawSchematic,
   isMeter,
+  type Circuit,
   type Component,
   type Drawing,
   type Irreducible,
 } from '../../engine/core.ts';
-import type { Snapshot } from '../link/index.ts';
+import { once, type Snapshot } from '../link/index.ts';
 import { componentName, liveText, meterRoom } from './component-text.ts';
 import { DigitsLayer } from './digits-layer.ts';
 import { Flow } from './flow.ts';
@@ -26,6 +27,24 @@ export interface StageStyle {
   readonly shown: ReadonlySet<Word>;
   /** The name of the diagram. */
   readonly label: string;
+}
+
+const described = once(describeCircuit);
+const drawings = once(() => new Map<string, Drawing | Irreducible>());
+
+/** A circuit's drawing in one style, planned once for all boards that show it so. */
+function drawn(
+  circuit: Circuit,
+  { symbols, width }: StageStyle,
+  texts: readonly (string | undefined)[],
+): Drawing | Irreducible {
+  const key = [symbols, width, ...texts].join();
+  const known = drawings(circuit);
+  const places = new Map(circuit.components.map(({ id }, place) => [id, place]));
+  const values = (id: string): string | undefined => texts[places.get(id) ?? -1];
+  const drawing = known.get(key) ?? drawSchematic(circuit, { symbols, width, values });
+  known.set(key, drawing);
+  return drawing;
 }
 
 /** The three layers of a board: what moves, under what stands still, under the numbers. */
@@ -60,15 +79,11 @@ export class Stage {
     const { circuit, start } = snapshot;
     this.#drawing = undefined;
     this.#style = style;
-    const byId = new Map(circuit.components.map((component) => [component.id, component]));
-    const values = (id: string): string | undefined => {
-      const component = byId.get(id);
-      if (component && isMeter(component) && style.shown.has('meters')) return meterRoom(component, snapshot);
+    const values = circuit.components.map((component) => {
+      if (isMeter(component) && style.shown.has('meters')) return meterRoom(component, snapshot);
       return style.shown.has('values') ? undefined : '';
-    };
-    const { symbols, width } = style;
-    const drawing =
-      circuit.components.length > most ? undefined : drawSchematic(circuit, { symbols, width, values });
+    });
+    const drawing = circuit.components.length > most ? undefined : drawn(circuit, style, values);
     if (drawing?.kind !== 'drawing') return drawing?.reason ?? 'too many';
     this.#drawing = drawing;
     this.still.size(drawing);
@@ -108,7 +123,7 @@ export class Stage {
     if (snapshot.moving !== undefined) return;
     const spoken = this.#style.shown.has('readings');
     this.still.name((id) => text(id, (component) => componentName(component, snapshot, spoken)), reached);
-    this.still.describe(this.#style.label, describeCircuit(snapshot.circuit));
+    this.still.describe(this.#style.label, described(snapshot.circuit));
   }
 
   #changes(component: Component): boolean {

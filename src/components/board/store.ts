@@ -120,7 +120,7 @@ export class BoardStore {
 
   #tell(): void {
     const showing = { held: this.#held, course: this.#course, covered: this.#covered };
-    this.#moment = this.#state && new Moment(this.#state, showing, this.#moment);
+    this.#moment = this.#state && new Moment(this.#state, showing);
     for (const listener of [...this.#listeners]) listener();
   }
 }

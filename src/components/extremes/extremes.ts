@@ -6,14 +6,13 @@ import {
   type Quantity,
   type Solution,
 } from '../../engine/core.ts';
+import { once } from '../link/index.ts';
 
 /** A circuit with its switches and sliders somewhere, and what it reads there. */
 export interface Extreme {
   readonly circuit: Circuit;
   readonly readings: Solution;
 }
-
-const known = new WeakMap<Circuit, readonly Extreme[]>();
 
 function closed(circuit: Circuit): Circuit {
   const open = circuit.components.filter((component) => component.kind === 'switch' && !component.closed);
@@ -38,11 +37,7 @@ function turned(circuit: Circuit): readonly Circuit[] {
 }
 
 /** Where the readings of a circuit are likely to go furthest: its sliders at their ends, its switches closed. Worked out once. */
-export function extremesOf(start: Circuit): readonly Extreme[] {
-  const before = known.get(start);
-  if (before) return before;
+export const extremesOf: (start: Circuit) => readonly Extreme[] = once((start) => {
   const circuits = new Set([start, closed(start)]);
-  const made = [...circuits].flatMap(turned).map((circuit) => ({ circuit, readings: solve(circuit) }));
-  known.set(start, made);
-  return made;
-}
+  return [...circuits].flatMap(turned).map((circuit) => ({ circuit, readings: solve(circuit) }));
+});

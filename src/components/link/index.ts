@@ -3,6 +3,7 @@ export { BoardLink, type LinkHost } from './board-link.ts';
 export { changeOf, changesOf } from './change.ts';
 export { fire, type ChangeDetail, type ProblemDetail, type RecordDetail } from './events.ts';
 export { boardTag } from './find-board.ts';
+export { once } from './once.ts';
 export {
   figuresOf,
   isQuantity,

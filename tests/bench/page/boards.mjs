@@ -1,15 +1,24 @@
 import { hold } from './hold.mjs';
 import { loads, middle, row, said, slowdown, taken } from './main-thread.mjs';
-import { boards, page, viewport } from './pages.mjs';
+import { boards, differing, page, viewport } from './pages.mjs';
 
 const ways = ['plain-board', 'rheolet-board'];
-const counts = [1, 20, 200];
-const limits = { 1: { ms: 45 }, 20: { ms: 115, ratio: 0.6 }, 200: { ms: 150, ratio: 0.2 } };
+const asked = { ms: 150, ratio: 0.2 };
+const pagesOf = {
+  'one board': { count: 1, of: boards, limit: { ms: 45 } },
+  '20 boards of one circuit': { count: 20, of: boards, limit: { ms: 115, ratio: 0.6 } },
+  '200 boards of one circuit': { count: 200, of: boards, limit: asked },
+  '200 boards, no two of a circuit': { count: 200, of: differing, limit: asked },
+};
+const path = (way, name) => `/load/${way}/${name.replaceAll(/\W+/g, '-')}`;
 
 /** The pages that are loaded, by path. */
 export const pages = Object.fromEntries(
   ways.flatMap((way) =>
-    counts.map((count) => [`/load/${way}/${count}`, page(way, boards(way, count), `(${hold})()`)]),
+    Object.entries(pagesOf).map(([name, { count, of }]) => [
+      path(way, name),
+      page(way, of(way, count), `(${hold})()`),
+    ]),
   ),
 );
 
@@ -27,10 +36,10 @@ function look(tag) {
   };
 }
 
-async function load(browser, url, way, count) {
+async function load(browser, url, way, name) {
   const tab = await browser.newPage();
-  await tab.setViewport(viewport(count));
-  await tab.goto(`${url}/load/${way}/${count}`, { waitUntil: 'networkidle0' });
+  await tab.setViewport(viewport(pagesOf[name].count));
+  await tab.goto(url + path(way, name), { waitUntil: 'networkidle0' });
   await tab.emulateCPUThrottling(slowdown);
   await tab.evaluate('acts.painted()');
   const painted = await taken(tab, () => tab.evaluate('acts.define()'));
@@ -45,17 +54,17 @@ async function load(browser, url, way, count) {
 
 /** From the definition of the elements to the paint with their drawings, and the removal of all, beside plain Lit. */
 export async function measure(browser, url) {
-  for (const count of counts) {
+  for (const [name, { limit }] of Object.entries(pagesOf)) {
     console.log(
-      `\n${count === 1 ? 'one board' : `${count} boards`}, from definition to paint, ms of the main thread at ${slowdown}×, middle of ${loads}`,
+      `\n${name}, from definition to paint, ms of the main thread at ${slowdown}×, middle of ${loads}`,
     );
-    const of = await middle(ways, (way) => load(browser, url, way, count));
+    const of = await middle(ways, (way) => load(browser, url, way, name));
     for (const way of ways) {
       const { all, style, layout, later, removal } = of(way);
       row(way, { all, style, layout, later, removal });
     }
     const [plain, ours] = ways.map(of);
-    const { ms, ratio } = limits[count];
+    const { ms, ratio } = limit;
     console.log(`  first paint: ${said(ours.all, ms)}`);
     const beside = ours.all / plain.all;
     console.log(`  beside plain Lit: ${ratio === undefined ? beside.toFixed(2) : said(beside, ratio)}`);

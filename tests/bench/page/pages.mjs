@@ -5,13 +5,20 @@ const circuit =
 const scripts = { 'plain-board': '/.tmp/plain-board.js', 'md-slider': '/.tmp/material-slider.js' };
 
 /** A board of a tag, with its slider or without. */
-export function board(tag, hide = 'sliders') {
-  return `<${tag} circuit="${circuit}" hide="${hide}"></${tag}>`;
+export function board(tag, hide = 'sliders', line = circuit) {
+  return `<${tag} circuit="${line}" hide="${hide}"></${tag}>`;
 }
 
 /** Boards of a tag. One has its slider; more follow one that is not theirs, so they show none. */
 export function boards(tag, count) {
   return board(tag, count === 1 ? '' : 'sliders').repeat(count);
+}
+
+/** The same, each with a circuit of its own. */
+export function differing(tag, count) {
+  return Array.from({ length: count }, (_, i) =>
+    board(tag, 'sliders', circuit.replace('R2 8 Ω', `R2 ${8 + i} Ω`)),
+  ).join('');
 }
 
 /** A page with the script of a tag, in columns as wide as a small telephone; `first` runs before the script. */
