@@ -101,13 +101,13 @@ export default [
   },
   {
     input: 'classic',
-    output: { file: 'dist/rheolet.min.js', format: 'iife' },
+    output: { file: 'dist/rheolet.min.js', format: 'iife', inlineDynamicImports: true },
     plugins: [classicEntry, ...plugins],
     onwarn,
   },
   {
     input: `${build}/engine/index.js`,
-    output: { file: 'dist/engine/index.js', format: 'es' },
+    output: { file: 'dist/engine/index.js', format: 'es', inlineDynamicImports: true },
     plugins,
     onwarn,
   },
