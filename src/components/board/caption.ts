@@ -2,11 +2,12 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { isMeter, say, type Component } from '../../engine/core.ts';
 import { readingOf, type Snapshot } from '../link/index.ts';
 
-const letters: Readonly<Record<Component['kind'], readonly string[]>> = {
+/** What is read of a component; of any other all four. */
+const letters: Readonly<Partial<Record<Component['kind'], readonly string[]>>> = {
   supply: ['V', 'I', 'P'],
-  resistor: ['V', 'I', 'R', 'P'],
-  lamp: ['V', 'I', 'R', 'P'],
   switch: ['V', 'I'],
+  push: ['V', 'I'],
+  fuse: ['V', 'I'],
   ammeter: ['I'],
   voltmeter: ['V'],
   wire: ['I'],
@@ -48,6 +49,8 @@ export function caption(component: Component | undefined, snapshot: Snapshot): T
   const hint = snapshot.covered ? 'covered' : component ? undefined : 'caption hint';
   if (!component || hint)
     return html`<span class="hint">${say({ code: hint ?? 'caption hint', data: {} })}</span>`;
-  const about = letters[component.kind].map((letter) => reading(component, snapshot, letter));
+  const about = (letters[component.kind] ?? ['V', 'I', 'R', 'P']).map((letter) =>
+    reading(component, snapshot, letter),
+  );
   return html`<b>${component.id}</b>${about.length > 0 ? about : nothing}`;
 }

@@ -1,4 +1,4 @@
-import { isMeter, say, thinSpace, valueText, type Component } from '../../engine/core.ts';
+import { type Component, isMeter, isSwitch, say, thinSpace, valueText } from '../../engine/core.ts';
 import { figuresOf, isQuantity, readingOf, spokenQuantity, unitOf, type Snapshot } from '../link/index.ts';
 
 /** The quantity that a component's reading is: a voltmeter's p.d., a current elsewhere. */
@@ -7,7 +7,9 @@ const readingName = ({ id, kind }: Component): string => `${kind === 'voltmeter'
 /** What a component is called by ear: "R1, 12 ohms, 0.500 amperes". */
 export function componentName(component: Component, snapshot: Snapshot, withReading: boolean): string {
   const { id, kind, hidden, condition } = component;
-  const state = kind === 'switch' ? [say({ code: 'switch state', data: { closed: component.closed } })] : [];
+  const state = isSwitch(component)
+    ? [say({ code: 'switch state', data: { closed: component.closed } })]
+    : [];
   if (condition) state.push(say({ code: 'condition', data: { condition } }));
   const values = hidden ? [] : Object.values(component).filter(isQuantity).map(spokenQuantity);
   const style = isMeter(component) ? ({ as: 'signed' } as const) : {};

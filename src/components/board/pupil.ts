@@ -1,4 +1,4 @@
-import type { Component, Condition } from '../../engine/core.ts';
+import { isSwitch, type Component, type Condition } from '../../engine/core.ts';
 import { changesOf, fire } from '../link/index.ts';
 import type { BoardStore } from './store.ts';
 
@@ -23,7 +23,7 @@ export class Pupil {
   /** Opens or closes a switch; any other component stays as it is. */
   toggle(id: string): void {
     const component = this.component(id);
-    if (component?.kind === 'switch') this.#tell(() => this.#store.set(id, !component.closed));
+    if (component && isSwitch(component)) this.#tell(() => this.#store.set(id, !component.closed));
   }
 
   /** Takes a component out or puts a wire across it, and undoes just that. */

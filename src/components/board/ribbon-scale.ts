@@ -1,4 +1,4 @@
-import { solve, withValue, type Circuit, type Solution } from '../../engine/core.ts';
+import { type Circuit, isSwitch, type Solution, solve, withValue } from '../../engine/core.ts';
 import { once } from '../link/index.ts';
 
 /** The widest ribbon at the settings with the largest currents, in pixels. */
@@ -25,7 +25,7 @@ function largest(circuit: Circuit, read: (solution: Solution, id: string) => num
 function driven(circuit: Circuit, least: boolean): Circuit {
   return circuit.components.reduce((each, component) => {
     const { id, kind } = component;
-    if (kind === 'switch') return withValue(each, id, 'closed');
+    if (isSwitch(component)) return withValue(each, id, 'closed');
     const range = least && 'range' in component && component.range;
     if (!range) return each;
     const [low, high] = [range.min.value, range.max.value];

@@ -1,4 +1,11 @@
-import { CircuitFormatError, settingOf, withValue, type Circuit, type Setting } from '../../engine/core.ts';
+import {
+  CircuitFormatError,
+  settingOf,
+  surroundingsSince,
+  withValue,
+  type Circuit,
+  type Setting,
+} from '../../engine/core.ts';
 import type { Settings } from '../link/index.ts';
 
 /** A step of a board's history: what was set before an act (or, undone, after it), and when on this page it was taken. */
@@ -31,7 +38,7 @@ function differences(start: Circuit, circuit: Circuit): Settings {
     const setting = settingOf(component, start.components[place]);
     return setting ? [[component.id, setting] as const] : [];
   });
-  return Object.fromEntries(changed);
+  return Object.fromEntries([...changed, ...surroundingsSince(circuit, start)]);
 }
 
 function withSettings(start: Circuit, settings: Settings): Circuit {

@@ -1,5 +1,12 @@
 import { html, nothing, svg, type TemplateResult } from 'lit';
-import { conditions, say, writeReading, type Component, type Condition } from '../../engine/core.ts';
+import {
+  type Component,
+  type Condition,
+  conditions,
+  isSwitch,
+  say,
+  writeReading,
+} from '../../engine/core.ts';
 import type { Snapshot } from '../link/index.ts';
 import { caption } from './caption.ts';
 import { menu, menuButton } from './menu.ts';
@@ -78,7 +85,7 @@ function controls({ snapshot, shown, toggle }: View): TemplateResult | typeof no
     if (kind === 'resistor' && component.range) return html`<rheolet-resistor of=${id}></rheolet-resistor>`;
     if (kind === 'supply' && (component.range ?? component.internalRange))
       return html`<rheolet-supply of=${id}></rheolet-supply>`;
-    if (kind !== 'switch') return nothing;
+    if (!isSwitch(component)) return nothing;
     const state = say({ code: 'switch state', data: { closed: component.closed } });
     return html`<button
       type="button"
@@ -97,7 +104,7 @@ function acts({ snapshot, state, shown, sharing, act }: View): TemplateResult {
       ${say({ code: 'button', data: { does } })}
     </button>`;
   const settable = snapshot.circuit.components.some(
-    (each) => each.kind === 'switch' || 'range' in each || 'internalRange' in each,
+    (each) => isSwitch(each) || 'range' in each || 'internalRange' in each,
   );
   return html`<span class="acts">
     ${

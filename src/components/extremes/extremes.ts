@@ -1,5 +1,6 @@
 import {
   exactText,
+  isSwitch,
   solve,
   withValue,
   type Circuit,
@@ -15,7 +16,7 @@ export interface Extreme {
 }
 
 function closed(circuit: Circuit): Circuit {
-  const open = circuit.components.filter((component) => component.kind === 'switch' && !component.closed);
+  const open = circuit.components.filter((component) => isSwitch(component) && !component.closed);
   return open.reduce((each, { id }) => withValue(each, id, 'closed'), circuit);
 }
 

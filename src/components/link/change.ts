@@ -1,4 +1,4 @@
-import { writeQuantity, type Component } from '../../engine/core.ts';
+import { isSwitch, writeQuantity, type Component } from '../../engine/core.ts';
 import type { ChangeDetail } from './events.ts';
 
 const ofState = (board: string, id: string, on: boolean, text: string): ChangeDetail => ({
@@ -13,8 +13,7 @@ const ofState = (board: string, id: string, on: boolean, text: string): ChangeDe
 /** What an event says of a component that was set; `inside` asks for the internal resistance of a supply. */
 export function changeOf(board: string, component: Component, inside = false): ChangeDetail {
   const { id } = component;
-  if (component.kind === 'switch')
-    return ofState(board, id, component.closed, component.closed ? 'closed' : 'open');
+  if (isSwitch(component)) return ofState(board, id, component.closed, component.closed ? 'closed' : 'open');
   const [letter, quantity] =
     component.kind === 'supply'
       ? inside

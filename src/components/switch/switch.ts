@@ -1,5 +1,5 @@
 import { html, type CSSResultGroup, type TemplateResult } from 'lit';
-import { say, type Circuit, type Said, type Switch } from '../../engine/core.ts';
+import { type Circuit, isSwitch, type Said, say, type Switch } from '../../engine/core.ts';
 import { componentOf, Control, type Shown } from '../control/index.ts';
 import { changeOf, fire } from '../link/index.ts';
 import { buttons, ink } from '../page/index.ts';
@@ -23,7 +23,7 @@ export class RheoletSwitch extends Control<Switch> {
   static override styles: CSSResultGroup = [ink, buttons, styles];
 
   protected override find(circuit: Circuit): Switch | Said {
-    const switches = circuit.components.filter((each) => each.kind === 'switch');
+    const switches = circuit.components.filter(isSwitch);
     return componentOf(circuit, this.of, 'switch', switches);
   }
 

@@ -1,6 +1,7 @@
 import { componentFrom, node } from './component-from.ts';
 import { object, refuse, shown } from './fields.ts';
 import type { Circuit, Component } from './model.ts';
+import { surroundingsFrom } from './surroundings.ts';
 
 /** The most components that the JSON form may hold. */
 export const componentLimit = 200_000;
@@ -35,7 +36,7 @@ function terminalsOf(
  * ("4.7", "1/3") in SI units. Throws CircuitFormatError with the path of what is wrong.
  */
 export function circuitFrom(json: unknown): Circuit {
-  const fields = object(json, '', ['version', 'components', 'terminals']);
+  const fields = object(json, '', ['version', 'components', 'terminals', 'surroundings']);
   const version = fields['version'];
   if (version === undefined) refuse('', { code: 'missing field', data: { field: 'version' } });
   if (version !== 1) refuse('version', { code: 'unknown version', data: { found: shown(version) } });
@@ -62,5 +63,6 @@ export function circuitFrom(json: unknown): Circuit {
     return component;
   });
   const terminals = terminalsOf(fields['terminals'], components);
-  return terminals ? { components, terminals } : { components };
+  const surroundings = surroundingsFrom(fields['surroundings']);
+  return { components, ...(terminals && { terminals }), ...(surroundings && { surroundings }) };
 }

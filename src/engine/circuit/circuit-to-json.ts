@@ -11,6 +11,7 @@ export interface CircuitJSON {
   readonly version: 1;
   readonly components: readonly ComponentJSON[];
   readonly terminals?: readonly [string, string];
+  readonly surroundings?: Readonly<Record<string, string>>;
 }
 
 function isQuantity(value: object): value is Quantity {
@@ -37,7 +38,7 @@ function valueToJSON(value: unknown): Value | undefined {
 }
 
 /** The circuit as JSON, its values as exact texts in SI units. `circuitFrom` reads it back. */
-export function circuitToJSON({ components, terminals }: Circuit): CircuitJSON {
+export function circuitToJSON({ components, terminals, surroundings }: Circuit): CircuitJSON {
   return {
     version: 1,
     components: components.map((component) => {
@@ -45,5 +46,10 @@ export function circuitToJSON({ components, terminals }: Circuit): CircuitJSON {
       return Object.fromEntries(fields.filter((entry): entry is [string, Value] => entry[1] !== undefined));
     }),
     ...(terminals && { terminals }),
+    ...(surroundings && {
+      surroundings: Object.fromEntries(
+        Object.entries(surroundings).map(([name, { value }]) => [name, exactText(value)]),
+      ),
+    }),
   };
 }

@@ -16,6 +16,8 @@ export interface FormatData {
   'must not be negative': { readonly found: string };
   'no step fits': { readonly low: string; readonly high: string };
   'lamp needs two ratings': { readonly id: string };
+  /** Its resistance is that of one temperature only. */
+  'filament needs two ratings': { readonly id: string };
   'terminals with a supply': Record<never, never>;
   'terminals missing': Record<never, never>;
   'terminal unknown': { readonly found: string };

@@ -12,8 +12,16 @@ const label = /^[A-Z]{1,20}[a-z]{0,20}\d{0,9}[a-z]?$/;
 const fieldsOf = {
   supply: ['emf', 'internalResistance', 'cells', 'range', 'internalRange'],
   resistor: ['resistance', 'range', 'tolerance', 'ratedPower'],
-  lamp: ['resistance', 'ratedVoltage', 'ratedPower', 'ratedCurrent'],
+  lamp: ['resistance', 'ratedVoltage', 'ratedPower', 'ratedCurrent', 'filament'],
+  heater: ['resistance', 'ratedVoltage', 'ratedPower', 'ratedCurrent'],
+  motor: ['resistance', 'ratedVoltage', 'ratedPower', 'ratedCurrent'],
+  diode: ['forwardVoltage', 'ratedCurrent'],
+  led: ['forwardVoltage', 'ratedCurrent'],
+  thermistor: ['resistance'],
+  ldr: ['resistance'],
+  fuse: ['ratedCurrent', 'resistance', 'blown'],
   switch: ['closed'],
+  push: ['closed'],
   ammeter: ['resistance'],
   voltmeter: ['resistance'],
   wire: [],
@@ -167,7 +175,10 @@ export function componentFrom(json: unknown, path: string): Component {
         }),
       };
     }
-    case 'lamp': {
+    case 'lamp':
+    case 'heater':
+    case 'motor': {
+      const filament = truth(fields, 'filament', path);
       const ratings = present({
         resistance: field(fields, 'resistance', path, 'Ω', 'positive'),
         ratedVoltage: field(fields, 'ratedVoltage', path, 'V', 'positive'),
@@ -177,9 +188,36 @@ export function componentFrom(json: unknown, path: string): Component {
       if (Object.keys(ratings).length !== (ratings.resistance ? 1 : 2)) {
         refuse(path, { code: 'lamp needs two ratings', data: { id } });
       }
-      return { ...ends, kind, ...ratings };
+      if (filament && ratings.resistance) {
+        refuse(path, { code: 'filament needs two ratings', data: { id } });
+      }
+      return filament && kind === 'lamp'
+        ? { ...ends, kind, ...ratings, filament }
+        : { ...ends, kind, ...ratings };
     }
+    case 'diode':
+    case 'led':
+      return {
+        ...ends,
+        kind,
+        ...present({
+          forwardVoltage: field(fields, 'forwardVoltage', path, 'V', 'positive'),
+          ratedCurrent: field(fields, 'ratedCurrent', path, 'A', 'positive'),
+        }),
+      };
+    case 'thermistor':
+    case 'ldr':
+      return { ...ends, kind, resistance: requiredField(fields, 'resistance', path, 'Ω', 'positive') };
+    case 'fuse':
+      return {
+        ...ends,
+        kind,
+        ratedCurrent: requiredField(fields, 'ratedCurrent', path, 'A', 'positive'),
+        ...present({ resistance: ohms('resistance') }),
+        ...(truth(fields, 'blown', path) && { blown: true }),
+      };
     case 'switch':
+    case 'push':
       return { ...ends, kind, closed: truth(fields, 'closed', path) ?? false };
     case 'ammeter':
     case 'voltmeter':

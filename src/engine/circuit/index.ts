@@ -10,18 +10,34 @@ export type {
   Component,
   Condition,
   Kind,
+  Diode,
+  Fuse,
   Lamp,
+  Load,
   Meter,
   Range,
   Resistor,
+  Sensor,
   Supply,
+  Surroundings,
   Switch,
   Wire,
 } from './model.ts';
+export { hasCurve, type Curved } from './has-curve.ts';
 export { isMeter } from './is-meter.ts';
+export { isSwitch } from './is-switch.ts';
 export { nearest } from './nearest.ts';
 export { defaultStep, lastSetting, nearestSetting, settingAt } from './range.ts';
+export { forwardPoint, ratedResistance } from './ratings.ts';
 export { resistanceOf } from './resistance.ts';
+export { usualSurroundings } from './sensor.ts';
 export { settingOf } from './setting.ts';
 export { supplyRanges } from './supply-ranges.ts';
+export {
+  checkSurrounding,
+  isSurrounding,
+  surroundingOf,
+  surroundingsSince,
+  type Surrounding,
+} from './surroundings.ts';
 export { withValue, type Setting } from './with-value.ts';

@@ -52,18 +52,51 @@ export interface Resistor extends TwoTerminal {
   readonly ratedPower?: Quantity;
 }
 
-/** A lamp with a fixed resistance: stated, or following from two of its ratings. */
-export interface Lamp extends TwoTerminal {
-  readonly kind: 'lamp';
+/** What turns electrical power into another: with a fixed resistance, stated or following from two of its ratings. */
+interface Rated extends TwoTerminal {
   readonly resistance?: Quantity;
   readonly ratedVoltage?: Quantity;
   readonly ratedPower?: Quantity;
   readonly ratedCurrent?: Quantity;
 }
 
-/** A switch. */
+/** A lamp. As a `filament` its resistance rises as it gets hot: two of its ratings say what it has when it is. */
+export interface Lamp extends Rated {
+  readonly kind: 'lamp';
+  readonly filament?: true;
+}
+
+/** A heater or a motor that turns steadily. */
+export interface Load extends Rated {
+  readonly kind: 'heater' | 'motor';
+}
+
+/** A diode or a light-emitting diode: conducts from `from` to `to`, at its forward p.d. the rated current. */
+export interface Diode extends TwoTerminal {
+  readonly kind: 'diode' | 'led';
+  /** Absent: 0.7 V of a diode, 2 V of an LED. */
+  readonly forwardVoltage?: Quantity;
+  /** Absent: 10 mA of a diode, 20 mA of an LED. */
+  readonly ratedCurrent?: Quantity;
+}
+
+/** A thermistor with a negative temperature coefficient: its resistance at 25 °C. Or a light-dependent resistor: at 10 lx. */
+export interface Sensor extends TwoTerminal {
+  readonly kind: 'thermistor' | 'ldr';
+  readonly resistance: Quantity;
+}
+
+/** A fuse: the most current it carries. That it has blown is a state of its own, not worked out from the current. */
+export interface Fuse extends TwoTerminal {
+  readonly kind: 'fuse';
+  readonly ratedCurrent: Quantity;
+  readonly resistance?: Quantity;
+  readonly blown?: true;
+}
+
+/** A switch that stays as it is put, or one that is closed while it is pushed. */
 export interface Switch extends TwoTerminal {
-  readonly kind: 'switch';
+  readonly kind: 'switch' | 'push';
   readonly closed: boolean;
 }
 
@@ -79,7 +112,7 @@ export interface Wire extends TwoTerminal {
 }
 
 /** Anything with two terminals. */
-export type Component = Supply | Resistor | Lamp | Switch | Meter | Wire;
+export type Component = Supply | Resistor | Lamp | Load | Diode | Sensor | Fuse | Switch | Meter | Wire;
 
 /** The kinds of component. */
 export type Kind = Component['kind'];
@@ -89,4 +122,14 @@ export interface Circuit {
   readonly components: readonly Component[];
   /** The two ends of a network without a supply, first to last. */
   readonly terminals?: readonly [string, string];
+  /** Where it stands; absent: at 25 °C in 10 lx. */
+  readonly surroundings?: Surroundings;
+}
+
+/** What sensors feel. */
+export interface Surroundings {
+  /** Degrees Celsius. */
+  readonly temperature?: Quantity;
+  /** Lux. */
+  readonly light?: Quantity;
 }

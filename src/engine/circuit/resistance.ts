@@ -1,32 +1,38 @@
 import { Fraction } from '../quantity/index.ts';
-import type { Component } from './model.ts';
+import type { Component, Surroundings } from './model.ts';
+import { forwardPoint, ratedResistance } from './ratings.ts';
+import { sensedResistance } from './sensor.ts';
 
 const zero = new Fraction(0);
 
 /**
- * The resistance of a component in ohms: of a lamp what is stated or follows from two ratings, of a supply its internal
- * resistance. Undefined for what conducts nothing: what is broken, an open switch, an ideal voltmeter.
+ * The resistance of a component in ohms: of a supply its internal resistance, of a sensor what it has where it stands, of what has a
+ * curve the one at its rating. Undefined for what conducts nothing: what is broken, an open switch, a blown fuse, an ideal voltmeter.
  */
-export function resistanceOf(component: Component): Fraction | undefined {
+export function resistanceOf(component: Component, surroundings?: Surroundings): Fraction | undefined {
   if (component.condition === 'broken') return undefined;
   switch (component.kind) {
     case 'resistor':
       return component.resistance.value;
-    case 'lamp': {
-      if (component.resistance) return component.resistance.value;
-      const [volts, watts, amperes] = [
-        component.ratedVoltage,
-        component.ratedPower,
-        component.ratedCurrent,
-      ].map((rating) => rating?.value);
-      if (volts && watts) return volts.mul(volts).div(watts);
-      if (volts && amperes) return volts.div(amperes);
-      return watts && amperes ? watts.div(amperes.mul(amperes)) : undefined;
+    case 'lamp':
+    case 'heater':
+    case 'motor':
+      return ratedResistance(component);
+    case 'diode':
+    case 'led': {
+      const [volts, amperes] = forwardPoint(component);
+      return volts.value.div(amperes.value);
     }
+    case 'thermistor':
+    case 'ldr':
+      return sensedResistance(component, surroundings);
     case 'supply':
       return component.internalResistance?.value ?? zero;
     case 'switch':
+    case 'push':
       return component.closed ? zero : undefined;
+    case 'fuse':
+      return component.blown ? undefined : (component.resistance?.value ?? zero);
     case 'ammeter':
       return component.resistance?.value ?? zero;
     case 'voltmeter':

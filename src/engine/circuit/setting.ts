@@ -9,9 +9,18 @@ function values(component: Component): readonly string[] {
       const inside = component.internalResistance;
       return [exactText(component.emf.value), ...(inside ? [`r ${exactText(inside.value)}`] : [])];
     }
+    case 'fuse':
+      return [component.blown ? 'blown' : 'whole'];
     case 'switch':
+    case 'push':
       return [component.closed ? 'closed' : 'open'];
     case 'lamp':
+    case 'heater':
+    case 'motor':
+    case 'diode':
+    case 'led':
+    case 'thermistor':
+    case 'ldr':
     case 'ammeter':
     case 'voltmeter':
     case 'wire':

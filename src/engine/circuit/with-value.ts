@@ -2,7 +2,8 @@ import { Fraction, quantity, writeQuantity, type Quantity } from '../quantity/in
 import { checkRange } from './check-range.ts';
 import { conditions, isCondition } from './condition.ts';
 import { exactNumber, refuse, shown } from './fields.ts';
-import type { Circuit, Component, Range, Supply } from './model.ts';
+import { isSurrounding, withSurrounding } from './surroundings.ts';
+import type { Circuit, Component, Fuse, Range, Supply } from './model.ts';
 import { nearest } from './nearest.ts';
 
 /**
@@ -33,10 +34,22 @@ function withInside(supply: Supply, ohms: string): Supply {
   return { ...supply, internalResistance: reset(id, internalResistance, ohms, internalRange) };
 }
 
+/** A fuse that has blown, or a new one. */
+function withBlown(fuse: Fuse, value: Setting): Fuse {
+  const { blown, ...whole } = fuse;
+  if (value === 'blown') return blown ? fuse : { ...fuse, blown: true };
+  if (value === 'whole') return blown ? whole : fuse;
+  return refuse(fuse.id, {
+    code: 'wrong type',
+    data: { expected: 'blown or whole', found: shown(value) },
+  });
+}
+
 function withMain(component: Component, value: Setting): Component {
   const { id, kind } = component;
   switch (kind) {
-    case 'switch': {
+    case 'switch':
+    case 'push': {
       const closed = value === true || value === 'closed';
       if (!closed && value !== false && value !== 'open') {
         refuse(id, { code: 'wrong type', data: { expected: 'open or closed', found: shown(value) } });
@@ -47,7 +60,15 @@ function withMain(component: Component, value: Setting): Component {
       return { ...component, resistance: reset(id, component.resistance, value, component.range) };
     case 'supply':
       return { ...component, emf: reset(id, component.emf, value, component.range) };
+    case 'fuse':
+      return withBlown(component, value);
     case 'lamp':
+    case 'heater':
+    case 'motor':
+    case 'diode':
+    case 'led':
+    case 'thermistor':
+    case 'ldr':
     case 'ammeter':
     case 'voltmeter':
     case 'wire':
@@ -85,17 +106,18 @@ function withWords(component: Component, text: string): Component {
       return withInside(each, ohms);
     }
     once('value');
-    const meant = word === 'open' ? '' : nearest(word, conditionWords);
+    const meant = word === 'open' || each.kind === 'fuse' ? '' : nearest(word, conditionWords);
     return meant ? wrong(word, meant) : withMain(each, word);
   }, component);
 }
 
 /**
  * The same circuit with one component set anew: a resistor's ohms, a supply's e.m.f. or internal resistance (each within its range,
- * on its steps), a switch, and whether it is broken or bridged. The other components are the same objects. Throws
- * CircuitFormatError; its path is the id.
+ * on its steps), a switch, a fuse ("blown" or "whole"), and whether it is broken or bridged; or, for an id, 'temperature' (°C) and
+ * 'light' (lx). The other components are the same objects. Throws CircuitFormatError; its path is the id.
  */
 export function withValue(circuit: Circuit, id: string, value: Setting): Circuit {
+  if (isSurrounding(id)) return withSurrounding(circuit, id, value);
   const place = circuit.components.findIndex((component) => component.id === id);
   const component = circuit.components[place];
   if (!component) {

@@ -11,7 +11,8 @@ export type Expected =
   | 'junction'
   | 'dash'
   | 'place'
-  | 'statement';
+  | 'statement'
+  | 'surrounding';
 
 /** What a sentence about a line needs; '' where a code has no use for a field, or nothing is sure. */
 export interface MistakeDetail {
@@ -74,6 +75,7 @@ export type MistakeCode =
       | 'must be positive'
       | 'must not be negative'
       | 'lamp needs two ratings'
+      | 'filament needs two ratings'
       | 'terminals with a supply'
       | 'too many components'
       | 'no such component'

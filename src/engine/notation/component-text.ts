@@ -40,12 +40,25 @@ function propertyTexts(component: Component): readonly (string | undefined)[] {
       const percent = tolerance && `±${exactText(tolerance)}%`;
       return [range && rangeText(resistance, range), text(resistance), text(ratedPower), percent];
     }
-    case 'lamp': {
+    case 'lamp':
+    case 'heater':
+    case 'motor': {
       const { resistance, ratedVoltage, ratedPower, ratedCurrent } = component;
-      return [resistance, ratedVoltage, ratedPower, ratedCurrent].map(text);
+      const filament = component.kind === 'lamp' && component.filament ? 'filament' : undefined;
+      return [...[resistance, ratedVoltage, ratedPower, ratedCurrent].map(text), filament];
+    }
+    case 'diode':
+    case 'led':
+      return [text(component.forwardVoltage), text(component.ratedCurrent)];
+    case 'fuse': {
+      const { ratedCurrent, resistance, blown } = component;
+      return [text(ratedCurrent), text(resistance), blown && 'blown'];
     }
     case 'switch':
+    case 'push':
       return [component.closed ? 'closed' : 'open'];
+    case 'thermistor':
+    case 'ldr':
     case 'ammeter':
     case 'voltmeter':
       return [text(component.resistance)];

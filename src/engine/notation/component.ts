@@ -1,7 +1,7 @@
 import type { Component, Kind, Range } from '../circuit/index.ts';
 import type { Quantity } from '../quantity/index.ts';
 import type { Cursor } from './cursor.ts';
-import { fields, isKind, kindOfLabel, kindOfWord, letterOf, type Sign } from './fields.ts';
+import { fields, isKind, isRated, kindOfLabel, kindOfWord, letterOf, type Sign } from './fields.ts';
 import { readProperties, type Properties } from './properties.ts';
 import { rangeOf } from './range.ts';
 import type { Token } from './token.ts';
@@ -15,15 +15,26 @@ export interface Draft {
   readonly reversed: boolean;
 }
 
+/** The unit of the value that a kind must have, and an example of it. */
+const needed: Readonly<Partial<Record<Kind, readonly [Sign, string]>>> = {
+  supply: ['V', '6 V'],
+  resistor: ['Ω', '12 Ω'],
+  thermistor: ['Ω', '10 kΩ'],
+  ldr: ['Ω', '10 kΩ'],
+  fuse: ['A', '2 A'],
+};
+
 /** Makes the component of its properties. */
 function assemble(cursor: Cursor, label: Token, kind: Kind, { values, coded }: Properties): Component {
   const id = label.text;
   const ratings = ['V', 'W', 'A'].filter((unit) => values.has(unit as Sign)).length;
-  if ((kind === 'resistor' && !values.has('Ω')) || (kind === 'supply' && ratings === 0)) {
-    cursor.wrong(label, 'value missing', id, `${id} ${kind === 'supply' ? '6 V' : '12 Ω'}`);
-  }
-  if (kind === 'lamp' && !values.has('Ω') && ratings < 2) {
+  const [unit, example] = needed[kind] ?? [];
+  if (unit && !values.has(unit)) cursor.wrong(label, 'value missing', id, `${id} ${example ?? ''}`);
+  if (isRated(kind) && !values.has('Ω') && ratings < 2) {
     cursor.halt(label, { code: 'lamp needs two ratings', data: { id } });
+  }
+  if (values.has('filament') && values.has('Ω')) {
+    cursor.halt(label, { code: 'filament needs two ratings', data: { id } });
   }
   const names: Readonly<Partial<Record<Sign, string | undefined>>> = {
     ...fields[kind],
@@ -34,7 +45,7 @@ function assemble(cursor: Cursor, label: Token, kind: Kind, { values, coded }: P
     const name = names[sign];
     return name ? [[name, value] as const] : [];
   });
-  const closed = kind === 'switch' && { closed: false };
+  const closed = 'open' in fields[kind] && { closed: false };
   // The table of fields says which belong to which kind.
   const component = { id, kind, from: '', to: '', ...closed, ...Object.fromEntries(told) } as Component;
   const reading = values.get('[');

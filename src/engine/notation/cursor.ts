@@ -1,3 +1,4 @@
+import { CircuitFormatError } from '../circuit/index.ts';
 import type { Expected, MistakeData } from './codes.ts';
 import { kindOfWord } from './fields.ts';
 import { mistake, type Found, type Wrong } from './mistake.ts';
@@ -84,6 +85,16 @@ export class Cursor {
   /** The same for a mistake of the notation. */
   wrong(at: Token, code: keyof MistakeData, found?: string, suggestion?: string, about?: string): never {
     this.halt(at, mistake(code, found ?? this.since(at), suggestion, about));
+  }
+
+  /** Does what refuses what does not fit, and says so where it stands. */
+  guard<T>(at: Token, check: () => T): T {
+    try {
+      return check();
+    } catch (error) {
+      if (!(error instanceof CircuitFormatError)) throw error;
+      return this.halt(at, { code: error.code, data: error.data } as Wrong);
+    }
   }
 
   /** Says that something else was expected here. */

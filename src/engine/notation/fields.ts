@@ -1,8 +1,9 @@
 import type { Component, Kind } from '../circuit/index.ts';
+import type { Unit } from '../quantity/index.ts';
 
 /** The unit, sign or word that tells a property in a line. */
 export type Sign =
-  'V' | 'A' | 'Ω' | 'W' | 'F' | 'r' | '×' | '[' | 'r[' | '±' | 'open' | 'reversed' | 'condition' | 'hidden';
+  Unit | 'r' | '×' | '[' | 'r[' | '±' | 'open' | 'filament' | 'blown' | 'reversed' | 'condition' | 'hidden';
 
 type FieldOf<K extends Kind, C = Component> = C extends { readonly kind: infer Kinds }
   ? K extends Kinds
@@ -10,12 +11,23 @@ type FieldOf<K extends Kind, C = Component> = C extends { readonly kind: infer K
     : never
   : never;
 
+const rated = { Ω: 'resistance', V: 'ratedVoltage', W: 'ratedPower', A: 'ratedCurrent' } as const;
+const forward = { V: 'forwardVoltage', A: 'ratedCurrent' } as const;
+
 /** The field of a component that each sign tells. */
 export const fields: { readonly [K in Kind]: Readonly<Partial<Record<Sign, FieldOf<K>>>> } = {
   supply: { '[': 'range', '×': 'cells', V: 'emf', 'r[': 'internalRange', r: 'internalResistance' },
   resistor: { '[': 'range', Ω: 'resistance', W: 'ratedPower', '±': 'tolerance' },
-  lamp: { Ω: 'resistance', V: 'ratedVoltage', W: 'ratedPower', A: 'ratedCurrent' },
+  lamp: { ...rated, filament: 'filament' },
+  heater: rated,
+  motor: rated,
+  diode: forward,
+  led: forward,
+  thermistor: { Ω: 'resistance' },
+  ldr: { Ω: 'resistance' },
+  fuse: { A: 'ratedCurrent', Ω: 'resistance', blown: 'blown' },
   switch: { open: 'closed' },
+  push: { open: 'closed' },
   ammeter: { Ω: 'resistance' },
   voltmeter: { Ω: 'resistance' },
   wire: {},
@@ -34,13 +46,14 @@ const letters: Readonly<Record<string, string>> = {
   LED: 'led',
   F: 'fuse',
   M: 'motor',
+  H: 'heater',
   T: 'thermistor',
   LDR: 'ldr',
   C: 'capacitor',
 };
 
 /** Words that stand before a label to say its kind. */
-export const kindWords: readonly string[] = [...Object.values(letters), 'cell', 'battery'];
+export const kindWords: readonly string[] = [...Object.values(letters), 'push', 'cell', 'battery'];
 
 /** The kind that a kind word says; undefined for another word. */
 export function kindOfWord(word: string): string | undefined {
@@ -55,6 +68,11 @@ export function kindOfLabel(label: string): string | undefined {
 /** The usual letter of a kind. */
 export function letterOf(kind: string | undefined): string | undefined {
   return Object.keys(letters).find((letter) => letters[letter] === kind);
+}
+
+/** Whether a kind is told by its resistance, or by two of its ratings. */
+export function isRated(kind: Kind): boolean {
+  return 'W' in fields[kind] && 'V' in fields[kind];
 }
 
 /** Whether the engine knows a kind. */

@@ -2,6 +2,7 @@ import type { Circuit, Component } from '../circuit/index.ts';
 import { leaves, type Single, type Tree } from '../topology/index.ts';
 import { componentText } from './component-text.ts';
 import { plan, type Plan } from './leave-out.ts';
+import { quantityText } from './quantity-text.ts';
 
 /** Brackets inside one another, at most; the parser reads 64. */
 const depthLimit = 63;
@@ -106,5 +107,6 @@ function planText({ components }: Circuit, { tree, placed }: Plan): string | und
 export function formatCircuit(circuit: Circuit): string {
   const found = plan(circuit);
   const text = found && !tooDeep(found.tree) ? planText(circuit, found) : undefined;
-  return text ?? allPlaced(circuit);
+  const where = Object.values(circuit.surroundings ?? {}).map((felt) => `; at ${quantityText(felt)}`);
+  return [text ?? allPlaced(circuit), ...where].join('');
 }

@@ -32,7 +32,7 @@ function namedOnce({ tokens }: Cursor): readonly Token[] {
 }
 
 /** Joins the components of a line and names the points: junctions as written, the others 1, 2, … along the line. */
-export function layOut(cursor: Cursor, { chain, placed, ends }: Line): Circuit {
+export function layOut(cursor: Cursor, { chain, placed, ends, surroundings }: Line): Circuit {
   const spans = new Map<Item, Span>();
   const junctions = new Map<string, Point>();
   const at = ({ text }: Token): Point => {
@@ -124,12 +124,13 @@ export function layOut(cursor: Cursor, { chain, placed, ends }: Line): Circuit {
     const [from, to] = poles(item, span);
     return component ? [{ ...component, from: from.name, to: to.name }] : [];
   });
+  const where = Object.keys(surroundings).length > 0 && { surroundings };
   const [first, last] = terminals.length > 1 ? terminals.map(({ text }) => text) : [left.name, right.name];
   if (components.some(({ kind }) => kind === 'supply')) {
     if (ends) cursor.note(ends.at, { code: 'terminals with a supply', data: {} });
-    return { components };
+    return { components, ...where };
   }
-  if (first && last) return { components, terminals: [first, last] };
+  if (first && last) return { components, terminals: [first, last], ...where };
   const [a, z] = [placed[0], placed.at(-1)].map((item) => item?.place.between);
   const suggestion = `; ends @${a?.[0].text ?? 'a'}–@${z?.[1].text ?? 'b'}`;
   if (cursor.mistakes.length === 0) cursor.note({ at: 0 }, mistake('ends missing', '', suggestion));

@@ -1,8 +1,11 @@
+import { checkSurrounding, type Surrounding, type Surroundings } from '../circuit/index.ts';
+import type { Quantity, Unit } from '../quantity/index.ts';
 import { readComponent, startsComponent } from './component.ts';
 import type { Cursor } from './cursor.ts';
 import { mistake } from './mistake.ts';
 import { readPlace, readSpan, type Place } from './place.ts';
 import { readSeries, type Item, type Part } from './series.ts';
+import type { Token } from './token.ts';
 
 /** A component with its place. */
 export type Placed = Item & { readonly place: Place };
@@ -12,6 +15,7 @@ export interface Line {
   readonly chain: Part | undefined;
   readonly placed: readonly Placed[];
   readonly ends: Place | undefined;
+  readonly surroundings: Surroundings;
 }
 
 /** Says that a component in a chain cannot have a place. */
@@ -23,14 +27,29 @@ function refusePlaces(cursor: Cursor, part: Part): void {
   }
 }
 
+/** What is told of the surroundings, by its unit. */
+const names: Readonly<Partial<Record<Unit, Surrounding>>> = { '°C': 'temperature', lx: 'light' };
+
 /** Reads a whole line. */
 export function readLine(cursor: Cursor): Line {
   const first = readSeries(cursor);
   const placed: Placed[] = [];
   let ends: Place | undefined;
+  const surroundings: { -readonly [Name in Surrounding]?: Quantity } = {};
   const place = first.type === 'component' ? first.place : undefined;
   if (first.type === 'component' && place) placed.push({ ...first, place });
   else refusePlaces(cursor, first);
+  const readSurrounding = (at: Token): void => {
+    const negative = cursor.take('–');
+    const token = cursor.expect('quantity', 'surrounding', '5 °C');
+    const { value, unit, ...rest } = token.quantity ?? cursor.fail('surrounding');
+    const name = names[unit];
+    if (!name) return cursor.wrong(token, 'expected', undefined, '5 °C', 'surrounding');
+    if (surroundings[name]) cursor.wrong(at, 'one too many');
+    const felt = { ...rest, unit, value: negative ? value.neg() : value };
+    cursor.guard(token, () => checkSurrounding(name, felt, name));
+    surroundings[name] = felt;
+  };
   const readStatement = (): void => {
     cursor.expect(';', 'statement', ';');
     const at = cursor.token;
@@ -38,9 +57,10 @@ export function readLine(cursor: Cursor): Line {
       const span = readSpan(cursor);
       if (ends) cursor.wrong(at, 'one too many');
       ends = { ...span, at };
-    } else if (startsComponent(at)) placed.push({ ...readComponent(cursor), place: readPlace(cursor) });
+    } else if (cursor.take('word', 'at')) readSurrounding(at);
+    else if (startsComponent(at)) placed.push({ ...readComponent(cursor), place: readPlace(cursor) });
     else if (!cursor.is(';', 'end')) cursor.fail('component');
   };
   while (!cursor.is('end')) cursor.attempt(readStatement, '');
-  return { chain: place ? undefined : first, placed, ends };
+  return { chain: place ? undefined : first, placed, ends, surroundings };
 }

@@ -2,7 +2,7 @@ import { inUnit, scanCode, scanNumber, type Prefix, type Unit } from '../quantit
 import { mistake, type Wrong } from './mistake.ts';
 import type { Token } from './token.ts';
 
-const unitPattern = /\s*([pnu\u00b5\u03bcmkMG]?)(Ω|\u2126|ohms?|[VAWF])(?![\p{L}\p{N}])/uy;
+const unitPattern = /\s*([pnu\u00b5\u03bcmkMG]?)(Ω|\u2126|ohms?|[VAWF]|\u00b0\s?C|lx)(?![\p{L}\p{N}])/uy;
 const wordPattern = /(\s*)(\p{L}[\p{L}\p{N}]{0,9})(?![\p{L}\p{N}])/uy;
 const tolerances = { F: 1, G: 2, J: 5, K: 10 };
 
@@ -63,7 +63,7 @@ export function numberToken(text: string, at: number): Token | undefined {
   unitPattern.lastIndex = wordPattern.lastIndex = end;
   const [all = '', prefix = '', name] = unitPattern.exec(text) ?? [];
   const si = prefix && (/[u\u03bc]/.test(prefix) ? 'µ' : (prefix as Prefix));
-  const unit = name && (name.length > 1 || name === '\u2126' ? 'Ω' : (name as Unit));
+  const unit = name && (/^(\u2126|ohm)/.test(name) ? 'Ω' : (name.replace(/\s/, '') as Unit));
   if (trouble) {
     const both = (sign: string): string => `${written.replace(',', sign)} ${si}${unit ?? ''}`.trim();
     const wrong =

@@ -1,7 +1,7 @@
 import { conditions, isCondition, nearest, type Condition, type Kind, type Range } from '../circuit/index.ts';
 import { Fraction, quantity as measure, type Quantity } from '../quantity/index.ts';
 import type { Cursor } from './cursor.ts';
-import { fields, kindOfWord, kindWords, type Sign } from './fields.ts';
+import { fields, isRated, kindOfWord, kindWords, type Sign } from './fields.ts';
 import { quantityText } from './quantity-text.ts';
 import { rangeOf, readRange, type RangeReading } from './range.ts';
 import type { Token } from './token.ts';
@@ -22,7 +22,11 @@ const alike = new Map([
 ]);
 /** Signs that suit every kind. */
 const always: readonly Sign[] = ['reversed', 'condition', 'hidden'];
-const words = ['open', 'closed', 'reversed', ...conditions, 'hidden', 'across', 'ends', ...kindWords];
+/** Words that are true where they stand. */
+const marks: readonly string[] = ['reversed', 'hidden', 'filament', 'blown'] satisfies readonly Sign[];
+const words = ['open', 'closed', ...marks, ...conditions, 'across', 'ends', 'at', ...kindWords];
+const ratings = { V: true, W: true, A: true };
+const isSensor = (kind: Kind): boolean => kind === 'thermistor' || kind === 'ldr';
 const cellLimit = 1000;
 
 /** Reads the properties of a component; its label is the token just read. */
@@ -41,7 +45,10 @@ export function readProperties(cursor: Cursor, label: Token, kind: Kind): Proper
     }
     // A lamp is told by its resistance, or by two of its ratings.
     const told = units.filter((unit) => values.has(unit)).length;
-    const full = kind === 'lamp' && sign in taken && (values.has('Ω') || told > (sign === 'Ω' ? 0 : 1));
+    const full =
+      isRated(kind) &&
+      (sign === 'Ω' || sign in ratings) &&
+      (values.has('Ω') || told > (sign === 'Ω' ? 0 : 1));
     if (values.has(sign) || full) cursor.wrong(start, 'one too many');
     values.set(sign, value);
     inside = '';
@@ -87,7 +94,7 @@ export function readProperties(cursor: Cursor, label: Token, kind: Kind): Proper
     if (negative && kind !== 'supply') {
       cursor.halt(start, { code: 'must not be negative', data: { found } });
     }
-    if (value.n === 0n && (kind === 'lamp' || unit === 'W')) {
+    if (value.n === 0n && kind !== 'supply' && (unit !== 'Ω' || isRated(kind) || isSensor(kind))) {
       cursor.halt(start, { code: 'must be positive', data: { found } });
     }
     const places = count ? cursor.ahead(-1).number?.decimals : decimals;
@@ -130,7 +137,7 @@ export function readProperties(cursor: Cursor, label: Token, kind: Kind): Proper
   const readWord = (start: Token): void => {
     const { text } = start;
     if (text === 'open' || text === 'closed') keep(start, 'open', text === 'closed');
-    else if (text === 'reversed' || text === 'hidden') keep(start, text, true);
+    else if (marks.includes(text)) keep(start, text as Sign, true);
     else if (isCondition(text)) keep(start, 'condition', text);
     else if (text === 'r') readInside(start);
     else {
@@ -154,7 +161,7 @@ export function readProperties(cursor: Cursor, label: Token, kind: Kind): Proper
       cursor.wrong(start, 'two readings', found, found.replace('R', 'r'), `+ ${found}`);
     } else if (cursor.take('[')) readMainRange(start);
     else if (cursor.take('±')) readTolerance(start);
-    else if (type === 'word' && text !== 'across' && text !== 'ends' && !kindOfWord(text)) {
+    else if (type === 'word' && text !== 'across' && text !== 'ends' && text !== 'at' && !kindOfWord(text)) {
       cursor.take('word');
       readWord(start);
     } else if (cursor.is('+', '∥', ';', '(', ')', '–', '@', 'label', 'word', 'end')) return { values, coded };

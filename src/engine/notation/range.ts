@@ -1,7 +1,6 @@
-import { CircuitFormatError, checkRange, type Range } from '../circuit/index.ts';
+import { checkRange, type Range } from '../circuit/index.ts';
 import { inUnit, type Quantity } from '../quantity/index.ts';
 import type { Cursor } from './cursor.ts';
-import type { Wrong } from './mistake.ts';
 import type { Token } from './token.ts';
 
 /** A range as it stands in the line; what its bare numbers mean depends on the value. */
@@ -86,10 +85,5 @@ export function rangeOf(
   if (range.min.value.compare(range.max.value) >= 0) {
     cursor.wrong(open, 'range backwards', '', `[${max.text}..${min.text}]`);
   }
-  try {
-    return checkRange(range, value, '');
-  } catch (error) {
-    if (!(error instanceof CircuitFormatError)) throw error;
-    return cursor.halt(open, { code: error.code, data: error.data } as Wrong);
-  }
+  return cursor.guard(open, () => checkRange(range, value, ''));
 }

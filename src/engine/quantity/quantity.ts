@@ -1,8 +1,8 @@
 import { Fraction } from './fraction.ts';
 import type { Prefix } from './prefix.ts';
 
-/** The units a circuit is written in. */
-export type Unit = 'V' | 'A' | 'Ω' | 'W' | 'F';
+/** The units a circuit and what is round it are written in. */
+export type Unit = 'V' | 'A' | 'Ω' | 'W' | 'F' | '°C' | 'lx';
 
 /** A value with its unit, and how it was written, so that it can be written so again. */
 export interface Quantity {

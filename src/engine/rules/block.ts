@@ -1,4 +1,4 @@
-import type { Component } from '../circuit/index.ts';
+import { isSwitch, type Component } from '../circuit/index.ts';
 import type { Tree } from '../topology/index.ts';
 import { parallel, total } from './arithmetic.ts';
 import type { Term } from './rule-check.ts';
@@ -29,7 +29,7 @@ export const bears = ({ voltage }: Block): boolean => voltage.length > 0;
 
 /** Whether it is a component with a current worth a name: no wire and no switch. */
 export const carries = ({ component }: Block): boolean =>
-  component !== undefined && component.kind !== 'wire' && component.kind !== 'switch';
+  component !== undefined && component.kind !== 'wire' && !isSwitch(component);
 
 /** The block with the lowest figure; the first of them. */
 const least = (blocks: readonly Block[], figure: (block: Block) => number): Block | undefined =>

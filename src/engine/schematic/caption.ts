@@ -16,12 +16,22 @@ function quantitiesOf(component: Component): readonly (Quantity | undefined)[] {
     case 'supply':
       return [component.emf];
     case 'resistor':
+    case 'thermistor':
+    case 'ldr':
     case 'ammeter':
     case 'voltmeter':
       return [component.resistance];
+    case 'diode':
+    case 'led':
+      return [component.forwardVoltage, component.ratedCurrent];
+    case 'fuse':
+      return [component.ratedCurrent, component.resistance];
     case 'lamp':
+    case 'heater':
+    case 'motor':
       return [component.resistance, component.ratedVoltage, component.ratedPower, component.ratedCurrent];
     case 'switch':
+    case 'push':
     case 'wire':
       return [];
   }

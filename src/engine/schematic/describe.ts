@@ -15,7 +15,20 @@ function nameOf(component: Component): PartName {
       return component.range ? 'variable resistor' : 'resistor';
     case 'switch':
       return component.closed ? 'closed switch' : 'open switch';
+    case 'push':
+      return component.closed ? 'closed push switch' : 'open push switch';
     case 'lamp':
+      return component.filament ? 'filament lamp' : 'lamp';
+    case 'led':
+      return 'light-emitting diode';
+    case 'ldr':
+      return 'light-dependent resistor';
+    case 'fuse':
+      return component.blown ? 'blown fuse' : 'fuse';
+    case 'heater':
+    case 'motor':
+    case 'diode':
+    case 'thermistor':
     case 'ammeter':
     case 'voltmeter':
     case 'wire':

@@ -49,6 +49,11 @@ function battery(cells: number): Body {
   return body(14, outer, long(-outer) + long(inner) + between, '', short(-inner) + short(outer), true);
 }
 
+/** A filled arrowhead that points down or up to the right. */
+const arrowhead = (x: number, y: number, way: 1 | -1): string =>
+  `M${x},${y}L${x - 2.1},${y - 4.9 * way}L${x - 4.9},${y - 2.1 * way}Z`;
+const outline = 'M-22,-8L22,-8L22,8L-22,8Z';
+
 /** The same with the arrow through it that says that it can be varied. */
 function varied(fixed: Body, range: Range | undefined): Body {
   if (!range) return fixed;
@@ -71,12 +76,46 @@ function bodyOf(component: Component, symbols: DrawingStyle['symbols']): Body {
     case 'supply':
       return varied(battery(cellsOf(component)), component.range);
     case 'resistor': {
-      const outline =
-        symbols === 'ansi' ? 'M-22,0L-18,-8L-11,8L-4,-8L4,8L11,-8L18,8L22,0' : 'M-22,-8L22,-8L22,8L-22,8Z';
-      return varied(body(8, reach, outline), component.range);
+      const drawn = symbols === 'ansi' ? 'M-22,0L-18,-8L-11,8L-4,-8L4,8L11,-8L18,8L22,0' : outline;
+      return varied(body(8, reach, drawn), component.range);
     }
     case 'lamp':
       return body(14, 14, `${circle}M-9.9,-9.9L9.9,9.9M-9.9,9.9L9.9,-9.9`);
+    case 'heater':
+      return body(8, reach, `${outline}M-11,-8L-11,8M0,-8L0,8M11,-8L11,8`);
+    case 'motor':
+      return body(14, 14, circle, 'M');
+    case 'diode':
+      return body(9, 8, diode, '', '', true);
+    case 'led':
+      return body(
+        19,
+        8,
+        `${diode}M0,-11L4,-15M7,-10L11,-14`,
+        '',
+        arrowhead(7, -18, -1) + arrowhead(14, -17, -1),
+        true,
+      );
+    case 'thermistor':
+      return body(14, reach, `${outline}M-20,13L-13,13L13,-13`);
+    case 'ldr':
+      return body(
+        18,
+        reach,
+        `${outline}M-12,-18L-7,-13M-2,-18L3,-13`,
+        '',
+        arrowhead(-3, -9, 1) + arrowhead(7, -9, 1),
+      );
+    case 'fuse':
+      return body(7, 18, component.blown ? `${fuse}M-18,0L-5,0M5,0L18,0` : `${fuse}M-18,0L18,0`);
+    case 'push': {
+      const y = component.closed ? -3 : -7;
+      return body(
+        14,
+        15,
+        `${ring(-12, 3)}${ring(12, 3)}M-14,${y}L14,${y}M0,${y}L0,${y - 7}M-4,${y - 7}L4,${y - 7}`,
+      );
+    }
     case 'switch':
       return body(
         12,
@@ -91,6 +130,9 @@ function bodyOf(component: Component, symbols: DrawingStyle['symbols']): Body {
       return body(4, reach, 'M-22,0L22,0');
   }
 }
+
+const diode = 'M-8,-9L8,0L-8,9ZM-8,0L8,0M8,-9L8,9';
+const fuse = 'M-18,-7L18,-7L18,7L-18,7Z';
 
 const leads = (gap: number): string => (gap < reach ? `M-22,0L-${gap},0M${gap},0L22,0` : '');
 

@@ -25,7 +25,7 @@ export interface Graph extends Ends, Forest {
  * Compiles a circuit: all resistances in one unit and all e.m.f.s in another, such that every one is a whole number; where their
  * denominators have too little in common for that, in ohms and in volts.
  */
-export function graphOf({ components }: Circuit): Graph {
+export function graphOf({ components, surroundings }: Circuit): Graph {
   const nodes = new Map<string, number>();
   const nodeOf = (name: string): number => {
     const known = nodes.get(name);
@@ -42,7 +42,7 @@ export function graphOf({ components }: Circuit): Graph {
     if (emf) supplies.push(tails.length);
     tails.push(emf ? to : from);
     heads.push(emf ? from : to);
-    resistances.push(resistanceOf(component));
+    resistances.push(resistanceOf(component, surroundings));
     emfs.push(emf);
   }
   const [ohm, ohms] = inUnits(resistances, Infinity);

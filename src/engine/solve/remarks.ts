@@ -1,4 +1,4 @@
-import type { Circuit, Component } from '../circuit/index.ts';
+import { isSwitch, type Circuit, type Component } from '../circuit/index.ts';
 import { idsOf } from './faults.ts';
 import { across } from './forest.ts';
 import type { Graph } from './graph.ts';
@@ -6,7 +6,9 @@ import type { Remark } from './solution.ts';
 
 /** Whether it would conduct if it were closed and mended. */
 const isBreak = (part: Component): boolean =>
-  part.kind === 'switch' || (part.condition === 'broken' && (part.kind !== 'voltmeter' || !!part.resistance));
+  isSwitch(part) ||
+  part.kind === 'fuse' ||
+  (part.condition === 'broken' && (part.kind !== 'voltmeter' || !!part.resistance));
 
 /**
  * The open switches and broken components between parts that nothing but supplies join, and broken supplies: with one of them on every

@@ -29,12 +29,12 @@ interface Power {
   readonly times: number;
 }
 
-function powersOf({ components }: Circuit, names: readonly string[]): Power[] {
+function powersOf({ components, surroundings }: Circuit, names: readonly string[]): Power[] {
   return names.flatMap((name, place) => {
     const [letter = '', id = ''] = name.split('_', 2);
     const component = components.find((part) => part.id === id);
     if (!component || !/^Pr?$/.test(letter)) return [];
-    const times = letter === 'P' ? 1 : Number(resistanceOf(component) ?? 0);
+    const times = letter === 'P' ? 1 : Number(resistanceOf(component, surroundings) ?? 0);
     return [{ place, current: `I_${id}`, times }];
   });
 }

@@ -19,7 +19,17 @@ const kinds = fc.oneof(
     internalRange: fc.constant({ min: 0, max: 50, step: '0.05' }),
   }),
   fc.record({ kind: fc.constant('lamp'), resistance: fc.constant(8) }),
-  fc.record({ kind: fc.constant('switch'), closed: fc.boolean() }),
+  fc.record({ kind: fc.constantFrom('heater', 'motor'), resistance: fc.constant(8) }),
+  fc.record({
+    kind: fc.constant('lamp'),
+    ratedVoltage: fc.constant(6),
+    ratedPower: fc.constant('1.5'),
+    filament: fc.boolean(),
+  }),
+  fc.record({ kind: fc.constantFrom('diode', 'led'), forwardVoltage: fc.constantFrom(undefined, '1.8') }),
+  fc.record({ kind: fc.constantFrom('thermistor', 'ldr'), resistance: fc.constant(1000) }),
+  fc.record({ kind: fc.constant('fuse'), ratedCurrent: fc.constant(2), blown: fc.boolean() }),
+  fc.record({ kind: fc.constantFrom('switch', 'push'), closed: fc.boolean() }),
   fc.record({ kind: fc.constantFrom('ammeter', 'voltmeter', 'wire') }),
 );
 

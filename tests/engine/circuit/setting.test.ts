@@ -10,7 +10,7 @@ import {
 } from '../../../src/engine/circuit/index.ts';
 import { circuits } from './random-circuit.ts';
 
-const values = ['7', '1/2', '0.3', 'r 0.5', 'r 2', '3 r 1', 'open', 'closed'];
+const values = ['7', '1/2', '0.3', 'r 0.5', 'r 2', '3 r 1', 'open', 'closed', 'blown', 'whole'];
 const words = fc.constantFrom(...values, 'broken', 'bridged', 'intact', 'broken 4', '5 bridged', '2 intact');
 
 /** Sets what can be set so, and leaves what cannot. */
@@ -39,6 +39,9 @@ void describe('the setting of a component, as a text', () => {
       '6 r 0.5 bridged',
     ],
     [{ id: 'S1', kind: 'switch', closed: true, condition: 'broken' }, 'closed broken'],
+    [{ id: 'S1', kind: 'push', closed: false }, 'open'],
+    [{ id: 'F1', kind: 'fuse', ratedCurrent: 2 }, 'whole'],
+    [{ id: 'F1', kind: 'fuse', ratedCurrent: 2, blown: true, condition: 'bridged' }, 'blown bridged'],
     [{ id: 'L1', kind: 'lamp', resistance: 5 }, ''],
     [{ id: 'L1', kind: 'lamp', resistance: 5, condition: 'broken' }, 'broken'],
     [{ id: 'W1', kind: 'wire', condition: 'bridged' }, 'bridged'],

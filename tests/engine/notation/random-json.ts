@@ -84,6 +84,19 @@ const kinds: readonly (readonly [kind: string, letter: string, fields: (random: 
   ['lamp', 'L', (random) => ({ ratedVoltage: number(random), ratedPower: number(random) })],
   ['lamp', 'L', (random) => ({ ratedVoltage: number(random), ratedCurrent: number(random) })],
   ['lamp', 'L', (random) => ({ ratedPower: number(random), ratedCurrent: number(random) })],
+  ['lamp', 'L', (random) => ({ ratedVoltage: number(random), ratedCurrent: number(random), filament: true })],
+  ['heater', 'H', (random) => ({ resistance: number(random) })],
+  ['motor', 'M', (random) => ({ ratedVoltage: number(random), ratedPower: number(random) })],
+  ['diode', 'D', (random) => random.pick<Fields>([{}, { forwardVoltage: '0.6', ratedCurrent: 1e-3 }])],
+  ['led', 'LED', (random) => random.pick<Fields>([{}, { forwardVoltage: number(random) }])],
+  ['thermistor', 'T', (random) => ({ resistance: number(random) })],
+  ['ldr', 'LDR', (random) => ({ resistance: number(random) })],
+  [
+    'fuse',
+    'F',
+    (random) => ({ ratedCurrent: number(random), ...random.pick([{}, { blown: true }, { resistance: 0 }]) }),
+  ],
+  ['push', 'S', (random) => random.pick<Fields>([{}, { closed: true }])],
   ['switch', 'S', (random) => random.pick<Fields>([{}, { closed: true }, { closed: false }])],
   ['ammeter', 'A', (random) => random.pick<Fields>([{}, { resistance: number(random) }, { resistance: 0 }])],
   ['voltmeter', 'V', (random) => random.pick<Fields>([{}, { resistance: number(random) }])],
@@ -110,5 +123,10 @@ export function randomJSON(random: Random, size: number): unknown {
     return { id, kind, ...ends, ...fields(random), ...hidden, ...condition };
   });
   const end = (): string => random.pick(components.flatMap(({ from, to }) => [from, to]));
-  return { version: 1, components, ...(!supplied && { terminals: [end(), end()] }) };
+  const surroundings = random.pick<Fields>([
+    {},
+    { surroundings: { temperature: random.pick(['-7.5', 40]) } },
+    { surroundings: { light: '1e4', temperature: '1/3' } },
+  ]);
+  return { version: 1, components, ...surroundings, ...(!supplied && { terminals: [end(), end()] }) };
 }

@@ -40,4 +40,11 @@ export const examples: readonly string[] = [
   'B1 6 V + W1 + (R1 5 Ω ∥ W2) + V1',
   'B1 6 V + S1 closed ∥ S2 open + L1 6 V 3 W',
   'B1 6 V + L1 3 V 1.5 W + L2 3 V 1.5 W',
+  'B1 6 V + S1 closed + R1 220 Ω + LED1 2 V 20 mA',
+  'B1 6 V + (D1 + L1 6 V 3 W filament) ∥ (D2 reversed + L2 6 V 3 W filament)',
+  'B1 6 V + F1 2 A + (H1 12 Ω ∥ M1 6 V 6 W)',
+  'B1 6 V + F1 2 A blown + push S1 + push S2 closed + R1 12 Ω',
+  'B1 5 V + R1 10 kΩ + (T1 10 kΩ ∥ V1); at 5 °C',
+  'B1 5 V + (LDR1 8 kΩ ∥ V1) + R1 [1..20] 10 kΩ; at 200 lx',
+  'B1 6 V + LED1 broken + T1 1 kΩ broken + LDR1 1 kΩ broken + F1 1 A broken + H1 8 Ω broken + D1 bridged',
 ];

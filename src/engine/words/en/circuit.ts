@@ -26,6 +26,8 @@ export const circuit: Sentences<FormatData> = {
     `No even step leads from ${low} through this value to ${high}; write one.`,
   'lamp needs two ratings': ({ id }) =>
     `${id} needs its resistance, or two of its voltage, power and current.`,
+  'filament needs two ratings': ({ id }) =>
+    `The filament of ${id} has no one resistance: give it two of its voltage, power and current.`,
   'terminals with a supply': () => 'A circuit with a supply has no terminals; leave them out.',
   'terminals missing': () =>
     'A network without a supply needs its two terminals, such as "terminals": ["a", "b"].',

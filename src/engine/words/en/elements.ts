@@ -2,7 +2,16 @@ import type { ElementData } from '../element-codes.ts';
 import type { Sentences } from '../language.ts';
 import { all, any } from './list.ts';
 
-const units = { V: 'volt', A: 'ampere', Ω: 'ohm', W: 'watt', F: 'farad' };
+/** Units, one of them and several. */
+const units = {
+  V: ['volt', 'volts'],
+  A: ['ampere', 'amperes'],
+  Ω: ['ohm', 'ohms'],
+  W: ['watt', 'watts'],
+  F: ['farad', 'farads'],
+  '°C': ['degree Celsius', 'degrees Celsius'],
+  lx: ['lux', 'lux'],
+} as const;
 const prefixes = { p: 'pico', n: 'nano', µ: 'micro', m: 'milli', '': '', k: 'kilo', M: 'mega', G: 'giga' };
 
 /** A quantity by its letter: the noun, and the word between it and a component. */
@@ -20,7 +29,15 @@ const wholes: Readonly<Record<string, (noun: string) => string>> = {
   loop: (noun) => `${noun} of the whole loop`,
   dissipated: (noun) => `${noun} dissipated`,
 };
-const instruments = { V: 'Voltmeter', A: 'Ammeter', Ω: 'Ohmmeter', W: 'Wattmeter', F: 'Capacitance meter' };
+const instruments = {
+  V: 'Voltmeter',
+  A: 'Ammeter',
+  Ω: 'Ohmmeter',
+  W: 'Wattmeter',
+  F: 'Capacitance meter',
+  '°C': 'Thermometer',
+  lx: 'Light meter',
+};
 
 const buttons = {
   reset: 'Reset',
@@ -57,8 +74,7 @@ export const elements: Sentences<ElementData> = {
       : 'Say which board is meant, by board="…"') +
     (present.length > 0 ? `; there is ${all(present)}.` : '.'),
   'no circuit to show': () => 'The board has no circuit that can be read.',
-  spoken: ({ number, prefix, unit }) =>
-    `${number} ${prefixes[prefix]}${units[unit]}${number === '1' ? '' : 's'}`,
+  spoken: ({ number, prefix, unit }) => `${number} ${prefixes[prefix]}${units[unit][number === '1' ? 0 : 1]}`,
   covered: () => 'covered: predict it first',
   measures: ({ letter, of, wording, ohms }) => {
     const [noun, joint] = measured[letter] ?? [wording, 'across'];
@@ -74,7 +90,7 @@ export const elements: Sentences<ElementData> = {
       ? `Say which meter is meant, by of="…": ${any(meters)}.`
       : 'The circuit has no meter. Say what is to be read, by of="…", such as I_total.',
   'not its unit': ({ found, unit }) =>
-    `“${found}” is not a unit of this reading, which is in ${units[unit]}s.`,
+    `“${found}” is not a unit of this reading, which is in ${units[unit][1]}.`,
   typed: ({ id }) => `${id}, typed`,
   less: ({ id }) => `${id}: less`,
   more: ({ id }) => `${id}: more`,
@@ -113,9 +129,9 @@ export const elements: Sentences<ElementData> = {
   'not a choice': ({ found, of, suggestion, choices }) =>
     `“${found}” is not a ${of}; ${suggestion ? `did you mean ${suggestion}?` : `choose ${any(choices)}.`}`,
   'not a range': ({ found, unit }) =>
-    `“${found}” is not a range of this meter; write the most that it can show, in ${units[unit]}s, such as 3 ${unit}, or both ends, such as -1..1 ${unit}.`,
+    `“${found}” is not a range of this meter; write the most that it can show, in ${units[unit][1]}, such as 3 ${unit}, or both ends, such as -1..1 ${unit}.`,
   'not a resolution': ({ found, unit }) =>
-    `“${found}” is not a resolution of this meter; write the smallest step that it tells apart, in ${units[unit]}s, such as 0.02 ${unit}.`,
+    `“${found}” is not a resolution of this meter; write the smallest step that it tells apart, in ${units[unit][1]}, such as 0.02 ${unit}.`,
   readings: () => 'Readings',
   'row number': () => 'No.',
   'delete row': ({ row }) => `Delete row ${row}`,

@@ -12,6 +12,7 @@ const expectations: Readonly<Record<Expected, string>> = {
   dash: 'a dash between the junctions',
   place: 'a place (@p–@q, or across R1)',
   statement: 'a semicolon or the end',
+  surrounding: 'a temperature or a light (such as 5 °C or 200 lx)',
 };
 
 /** What is wrong with a line of notation. */
