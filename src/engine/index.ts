@@ -1,1 +1,7 @@
+import { curves } from './nonlinear/index.ts';
+import { equip } from './solve/index.ts';
+
 export * from './core.ts';
+export * from './nonlinear/index.ts';
+
+equip(curves);

@@ -9,11 +9,14 @@ import {
 import {
   drawingToSVG,
   formatCircuit,
+  needsMore,
+  prepare,
   readCourse,
   say,
   type Circuit,
   type ExactSolution,
   type Setting,
+  type Solution,
 } from '../../engine/core.ts';
 import { fire, shortcutOf, type BoardFace, type Settings } from '../link/index.ts';
 import { buttons, ink, speak } from '../page/index.ts';
@@ -105,7 +108,8 @@ export class RheoletBoard extends LitElement implements BoardFace {
     reached: () => this.#pointing.reached,
     painted: (whole) => {
       if (this.#differs()) this.requestUpdate();
-      if (whole) this.#painted();
+      // While the engine is not ready for the circuit, nothing is what is painted.
+      if (whole && !this.#reading === !this.snapshot) this.#painted();
     },
   });
   readonly #pointing = new Pointing(this.#painter.stage, {
@@ -120,6 +124,8 @@ export class RheoletBoard extends LitElement implements BoardFace {
   readonly #children = new MutationObserver(() => this.#childrenChanged());
   #given: string | Circuit | undefined;
   #text: string | undefined;
+  /** The circuit that is there, or that will be when the engine is ready for it. */
+  #reading: Circuit | undefined;
   #opened = false;
   #problem = '';
   #revealed = false;
@@ -155,13 +161,13 @@ export class RheoletBoard extends LitElement implements BoardFace {
     this.#store.replace(settings);
   }
 
-  /** The exact solution of the circuit as it stands. */
-  get solution(): ExactSolution | undefined {
+  /** The exact solution of the circuit as it stands; in decimals where something in it has a curve. */
+  get solution(): ExactSolution | Solution | undefined {
     return this.snapshot?.solution;
   }
 
   /** The readings that are held. */
-  get held(): ExactSolution | undefined {
+  get held(): ExactSolution | Solution | undefined {
     return this.snapshot?.held;
   }
 
@@ -325,10 +331,24 @@ export class RheoletBoard extends LitElement implements BoardFace {
     this.#await();
     const problem = 'sentence' in read ? read : undefined;
     this.#problem = problem?.sentence ?? '';
-    this.#store.open('sentence' in read ? undefined : read);
-    this.#painter.renew();
+    if ('sentence' in read) this.#begin(undefined);
+    else if (!needsMore(read)) this.#begin(read);
+    else void this.#beginPrepared(read);
     if (problem)
       fire(this, 'rheolet-problem', { board: this.id, id: '', code: problem.code, text: problem.sentence });
+  }
+
+  #begin(circuit: Circuit | undefined): void {
+    this.#reading = circuit;
+    this.#store.open(circuit);
+    this.#painter.renew();
+  }
+
+  /** Begins once the part of the engine is there that the circuit needs, unless the page gives another one meanwhile. */
+  async #beginPrepared(circuit: Circuit): Promise<void> {
+    this.#reading = circuit;
+    await prepare(circuit);
+    if (this.#reading === circuit) this.#begin(circuit);
   }
 
   readonly #childrenChanged = (): void => {

@@ -6,7 +6,7 @@ const readingName = ({ id, kind }: Component): string => `${kind === 'voltmeter'
 
 /** What a component is called by ear: "R1, 12 ohms, 0.500 amperes". */
 export function componentName(component: Component, snapshot: Snapshot, withReading: boolean): string {
-  const { id, kind, hidden, condition } = component;
+  const { id, hidden, condition } = component;
   const state = isSwitch(component)
     ? [say({ code: 'switch state', data: { closed: component.closed } })]
     : [];

@@ -1,4 +1,5 @@
 import {
+  hasCurve,
   solve,
   solveExact,
   type Circuit,
@@ -9,12 +10,14 @@ import {
 import { once, type Settings, type Snapshot } from '../link/index.ts';
 import type { BoardState } from './state.ts';
 
-const solved = once(solveExact);
+const solved = once((circuit): ExactSolution | Solution =>
+  circuit.components.some(hasCurve) ? solve(circuit) : solveExact(circuit),
+);
 const solvedLive = once(solve);
 
 /** What a board shows besides its state. */
 export interface Showing {
-  readonly held: ExactSolution | undefined;
+  readonly held: ExactSolution | Solution | undefined;
   readonly course: Course;
   readonly covered: boolean;
 }
@@ -25,7 +28,7 @@ export class Moment implements Snapshot {
   readonly start: Circuit;
   readonly settings: Settings;
   readonly moving?: string;
-  readonly held?: ExactSolution;
+  readonly held?: ExactSolution | Solution;
   readonly course: Course;
   readonly covered: boolean;
 
@@ -39,7 +42,7 @@ export class Moment implements Snapshot {
     this.covered = covered;
   }
 
-  get solution(): ExactSolution {
+  get solution(): ExactSolution | Solution {
     return solved(this.circuit);
   }
 

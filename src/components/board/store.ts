@@ -4,6 +4,7 @@ import {
   type Course,
   type ExactSolution,
   type Setting,
+  type Solution,
 } from '../../engine/core.ts';
 import type { Settings } from '../link/index.ts';
 import { Moment } from './moment.ts';
@@ -24,7 +25,7 @@ export class BoardStore {
   readonly #listeners = new Set<() => void>();
   #state: BoardState | undefined;
   #settings: Settings = {};
-  #held: ExactSolution | undefined;
+  #held: ExactSolution | Solution | undefined;
   #course: Course = usualCourse;
   #covered = false;
   #moment: Moment | undefined;

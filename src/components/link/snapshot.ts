@@ -1,4 +1,4 @@
-import type { Circuit, Course, ExactSolution, Fraction, Readings } from '../../engine/core.ts';
+import type { Circuit, Course, ExactSolution, Solution } from '../../engine/core.ts';
 
 /** What differs from the start, by id: a resistor's ohms as an exact text ("20", "1/3"), what of a supply differs ("6", "r 0.5", "6 r 0.5"), a switch ("open", "closed"), and what was done to a component ("broken", "20 bridged", "intact"). */
 export type Settings = Readonly<Record<string, string>>;
@@ -13,12 +13,12 @@ export interface Snapshot {
   readonly settings: Settings;
   /** The id of what is being moved; absent at rest. */
   readonly moving?: string;
-  /** The exact solution of `circuit`; solved when it is first read, once. */
-  readonly solution: ExactSolution;
+  /** The exact solution of `circuit`, or where it has curves the one there is; solved when it is first read, once. */
+  readonly solution: ExactSolution | Solution;
   /** What is shown: the exact solution at rest, floating-point readings while something moves. */
-  readonly readings: Readings<Fraction> | Readings<number>;
+  readonly readings: ExactSolution | Solution;
   /** The readings that the pupil holds, to compare with. */
-  readonly held?: ExactSolution;
+  readonly held?: ExactSolution | Solution;
   /** What the class uses. */
   readonly course: Course;
   /** True while the readings are covered, for the pupil to predict them. */

@@ -48,7 +48,7 @@ export function circuitToJSON({ components, terminals, surroundings }: Circuit):
     ...(terminals && { terminals }),
     ...(surroundings && {
       surroundings: Object.fromEntries(
-        Object.entries(surroundings).map(([name, { value }]) => [name, exactText(value)]),
+        Object.entries<Quantity>({ ...surroundings }).map(([name, { value }]) => [name, exactText(value)]),
       ),
     }),
   };

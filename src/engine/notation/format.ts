@@ -1,4 +1,5 @@
 import type { Circuit, Component } from '../circuit/index.ts';
+import type { Quantity } from '../quantity/index.ts';
 import { leaves, type Single, type Tree } from '../topology/index.ts';
 import { componentText } from './component-text.ts';
 import { plan, type Plan } from './leave-out.ts';
@@ -107,6 +108,8 @@ function planText({ components }: Circuit, { tree, placed }: Plan): string | und
 export function formatCircuit(circuit: Circuit): string {
   const found = plan(circuit);
   const text = found && !tooDeep(found.tree) ? planText(circuit, found) : undefined;
-  const where = Object.values(circuit.surroundings ?? {}).map((felt) => `; at ${quantityText(felt)}`);
+  const where = Object.values<Quantity>({ ...circuit.surroundings }).map(
+    (felt) => `; at ${quantityText(felt)}`,
+  );
   return [text ?? allPlaced(circuit), ...where].join('');
 }

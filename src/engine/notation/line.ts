@@ -35,7 +35,7 @@ export function readLine(cursor: Cursor): Line {
   const first = readSeries(cursor);
   const placed: Placed[] = [];
   let ends: Place | undefined;
-  const surroundings: { -readonly [Name in Surrounding]?: Quantity } = {};
+  const surroundings: Partial<Record<Surrounding, Quantity>> = {};
   const place = first.type === 'component' ? first.place : undefined;
   if (first.type === 'component' && place) placed.push({ ...first, place });
   else refusePlaces(cursor, first);

@@ -6,6 +6,10 @@ export interface FaultData {
   'supplies in contradiction': { readonly supplies: readonly string[] };
   /** Loops without resistance that a current enters: how it shares is not determined. One id alone: with the wire across it. */
   'share undetermined': { readonly ids: readonly string[] };
+  /** Components whose current is not proportional to their p.d.: they need the solver for curves, and have no exact readings. */
+  'not ohmic': { readonly ids: readonly string[] };
+  /** The steps towards the readings of these do not end. */
+  'not settled': { readonly ids: readonly string[] };
   /** More independent loops than can be solved. */
   'too many loops': { readonly count: number; readonly limit: number };
 }

@@ -21,11 +21,17 @@ export interface Graph extends Ends, Forest {
   readonly supplies: readonly number[];
 }
 
+/** The forest of the smallest resistances: wires first, then ideal supplies, then by resistance; the first supply's piece is the first. */
+export function forestOf(ends: Ends, ohms: readonly number[], emfs: readonly unknown[]): Forest {
+  const ranks = ohms.map((resistance, branch) => resistance || (emfs[branch] ? -1 : -2));
+  return grow(ends, ranks, ends.tails[Math.max(0, emfs.findIndex(Boolean))] ?? 0);
+}
+
 /**
  * Compiles a circuit: all resistances in one unit and all e.m.f.s in another, such that every one is a whole number; where their
- * denominators have too little in common for that, in ohms and in volts.
+ * denominators have too little in common for that, in ohms and in volts. Resistances `at` an operating point stand for those of curves.
  */
-export function graphOf({ components, surroundings }: Circuit): Graph {
+export function graphOf({ components, surroundings }: Circuit, at?: ReadonlyMap<string, Fraction>): Graph {
   const nodes = new Map<string, number>();
   const nodeOf = (name: string): number => {
     const known = nodes.get(name);
@@ -42,18 +48,13 @@ export function graphOf({ components, surroundings }: Circuit): Graph {
     if (emf) supplies.push(tails.length);
     tails.push(emf ? to : from);
     heads.push(emf ? from : to);
-    resistances.push(resistanceOf(component, surroundings));
+    const ohms = resistanceOf(component, surroundings);
+    resistances.push(ohms && (at?.get(component.id) ?? ohms));
     emfs.push(emf);
   }
   const [ohm, ohms] = inUnits(resistances, Infinity);
   const [volt, volts] = inUnits(emfs, 0);
-  // Wires first in the forest, then ideal supplies, then by resistance.
-  const ranks = ohms.map((resistance, branch) => resistance || (emfs[branch] ? -1 : -2));
-  const { order, up, depths, roots, chords, slack, loops } = grow(
-    { nodes, tails, heads },
-    ranks,
-    tails[supplies[0] ?? 0] ?? 0,
-  );
+  const { order, up, depths, roots, chords, slack, loops } = forestOf({ nodes, tails, heads }, ohms, emfs);
   return {
     components,
     nodes,

@@ -1,4 +1,4 @@
-import { bridges, type Circuit } from '../circuit/index.ts';
+import { bridges, hasCurve, type Circuit } from '../circuit/index.ts';
 import { Fraction } from '../quantity/index.ts';
 import { Answer, type Arithmetic } from './answer.ts';
 import { solverFor } from './equip.ts';
@@ -19,15 +19,19 @@ function answer<N extends number | Fraction>(
   limit: number,
   flow: (graph: Graph) => Flow<N>,
   arithmetic: Arithmetic<N>,
+  at?: ReadonlyMap<string, Fraction>,
 ): Readings<N> {
-  const graph = graphOf(tested(bridges(circuit)));
+  const graph = graphOf(tested(bridges(circuit)), at);
   const count = graph.chords.length;
+  const curved = at ? [] : circuit.components.filter(hasCurve).map(({ id }) => id);
   const faults: readonly Fault[] =
-    count > limit
-      ? [{ code: 'too many loops', data: { count, limit }, ids: [] }]
-      : circuit.terminals
-        ? []
-        : faultsOf(graph);
+    curved.length > 0
+      ? [{ code: 'not ohmic', data: { ids: curved }, ids: curved }]
+      : count > limit
+        ? [{ code: 'too many loops', data: { count, limit }, ids: [] }]
+        : circuit.terminals
+          ? []
+          : faultsOf(graph);
   return new Answer(circuit, graph, faults, faults.length > 0 ? undefined : flow(graph), arithmetic);
 }
 
@@ -55,6 +59,11 @@ const fraction = (n: bigint | number, d: bigint | number): Fraction => new Fract
 /** Solves a circuit in floating-point numbers, each reading right to a rounding or two of the largest of its kind. */
 export function solve(circuit: Circuit): Solution {
   return solverFor(circuit)?.solve(circuit) ?? answer(circuit, limits.live, liveFlow, live);
+}
+
+/** Solves a circuit in which what has a curve has these resistances, by id: those of its operating point. */
+export function solveAt(circuit: Circuit, resistances: ReadonlyMap<string, Fraction>): Solution {
+  return answer(circuit, limits.live, liveFlow, live, resistances);
 }
 
 /** Solves a circuit exactly, in fractions. */

@@ -5,12 +5,12 @@ const one = new Fraction(1);
 
 /** A network without a supply, with one of 1 V and 1 Ω inside put between its terminals, its id ''. Other circuits as they are. */
 export function tested(circuit: Circuit): Circuit {
-  const { components, terminals } = circuit;
+  const { terminals, ...network } = circuit;
   if (!terminals) return circuit;
   const [from, to] = terminals;
   const [emf, internalResistance] = [quantity(one, 'V'), quantity(one, 'Ω')];
   const supply: Supply = { id: '', kind: 'supply', from, to, emf, internalResistance };
-  return { components: [...components, supply] };
+  return { ...network, components: [...network.components, supply] };
 }
 
 /** What the one supply of a circuit drives, as a network between the supply's terminals. Undefined with several supplies, or none. */
@@ -20,5 +20,5 @@ export function outside(circuit: Circuit): Circuit | undefined {
   const [supply] = supplies;
   if (!supply || supplies.length > 1 || supply.condition === 'broken') return undefined;
   const components = circuit.components.filter((component) => component !== supply);
-  return { components, terminals: [supply.from, supply.to] };
+  return { ...circuit, components, terminals: [supply.from, supply.to] };
 }

@@ -1,4 +1,4 @@
-import { bridges, resistanceOf, withValue, type Circuit } from '../circuit/index.ts';
+import { bridges, hasCurve, resistanceOf, withValue, type Circuit } from '../circuit/index.ts';
 import { endsOf, follow, linesOf, shareOf, switched } from './lines.ts';
 import type { Solution } from './solution.ts';
 import { solve, solveRounded } from './solve.ts';
@@ -59,11 +59,29 @@ function totalOf(circuit: Circuit, id: string): (ohms: number) => number {
   };
 }
 
+/** Follows a circuit with curves: no quantity moves on a line there, so it is solved at every step. */
+function solvedAnew(circuit: Circuit, id: string, names: readonly string[]): Tracker {
+  const solution = (ohms: number): Solution => solve(withValue(circuit, id, ohms));
+  return {
+    at(ohms, out) {
+      const now = solution(ohms);
+      if (now.status === 'faulty') return false;
+      names.forEach((name, place) => {
+        const value = now.quantity(name);
+        if (value !== undefined) out[place] = value;
+      });
+      return true;
+    },
+    solution,
+  };
+}
+
 /**
  * Follows quantities of a circuit (names as in `quantities`) while the resistor `id` changes: prepared once, then a multiplication
  * and an addition for each. Currents and p.d.s are lines (see `endsOf`), powers products of two, total resistances quotients.
  */
 export function track(circuit: Circuit, id: string, names: readonly string[]): Tracker {
+  if (circuit.components.some(hasCurve)) return solvedAnew(circuit, id, names);
   const ends = endsOf(circuit, id);
   const resistor = circuit.components.find((part) => part.id === id);
   const lines = linesOf(ends, names.map(lineOf));

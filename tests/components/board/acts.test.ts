@@ -1,4 +1,5 @@
 import { aTimeout, expect, oneEvent } from '@open-wc/testing';
+import { exact } from '../exact.ts';
 import { sendKeys } from '@web/test-runner-commands';
 import { CircuitFormatError } from '../../../src/engine/index.ts';
 import type { ChangeDetail } from '../../../src/components/link/index.ts';
@@ -129,7 +130,7 @@ describe('the caption strip', () => {
       .to.contain('V = 6.00 V (as held)')
       .and.contain('I = 0.250 A (fell from 0.500 A)')
       .and.contain('R = 24.0 Ω (rose from 12.0 Ω)');
-    expect(bench.board.held?.current('R1')?.toFraction()).to.equal('1/2');
+    expect(exact(bench.board.held?.current('R1'))).to.equal('1/2');
     bench.button('Let go').click();
     await bench.settled();
     expect(bench.board.held).to.equal(undefined);

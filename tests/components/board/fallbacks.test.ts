@@ -1,4 +1,5 @@
 import { expect, fixture, html, nextFrame } from '@open-wc/testing';
+import { exact } from '../exact.ts';
 import { circuitFrom, formatCircuit } from '../../../src/engine/index.ts';
 import type { RheoletBoard } from '../../../src/components/board/index.ts';
 import type { ProblemDetail } from '../../../src/components/link/index.ts';
@@ -122,7 +123,7 @@ describe('what counts as the circuit', () => {
       ],
     });
     await board.ready;
-    expect(board.solution?.current('R9')?.toFraction()).to.equal('2');
+    expect(exact(board.solution?.current('R9'))).to.equal('2');
     board.circuit = null;
     await board.ready;
     expect(written(board)).to.contain('L1');
@@ -192,7 +193,7 @@ describe('a circuit that cannot be read is one sentence, with its place, and har
     ['B1 6 V + R112Ω', 'line 1, column 10', 'space after the label'],
     ['B1 6 V +\nR1 12', 'line 2, column 4', 'unit'],
     ['B1 6 V +\n\n(R1 12 Ω', 'line 3, column 1', 'never closed'],
-    ['B1 6 V + M1 12 Ω', 'line 1, column 10', 'not understood yet'],
+    ['B1 6 V + C1 12 µF', 'line 1, column 10', 'not understood yet'],
     ['B1 6 V + L1 0 Ω', 'line 1, column 13', 'more than 0'],
     ['B1 6 V + L1 6 V', 'line 1, column 10', 'two'],
     ['B1 6 V + R1 -12 Ω', 'line 1, column 13', '0 or more'],

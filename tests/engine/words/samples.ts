@@ -97,6 +97,8 @@ export const samples: { readonly [Code in keyof Catalogue]: readonly Catalogue[C
   ],
   'supplies in contradiction': [{ supplies: ['B1', 'B2'] }],
   'share undetermined': [{ ids: ['A1', 'S1'] }, { ids: ['A1'] }],
+  'not ohmic': few,
+  'not settled': one,
   'too many loops': [{ count: 2000, limit: 1000 }],
   'open loop': [{ at: [] }, { at: ['S1'] }, { at: ['S1', 'L2'] }],
   broken: one,

@@ -1,0 +1,66 @@
+import type { Straightened, StraightLine } from '../solve/index.ts';
+import type { Curve, CurvePoint } from './curve.ts';
+
+/** More steps than any circuit of a school needs. */
+const most = 200;
+/** What two steps may differ by, as a share of the largest p.d. */
+const closeness = 1e-13;
+
+/** The co-content of a branch, or of one that is a straight line: it is least, over all potentials, where Kirchhoff's laws hold. */
+function areaOf({ ohms, volts }: StraightLine, drop: number): number {
+  return ohms > 0 && ohms < Infinity ? (drop + volts) ** 2 / (2 * ohms) : 0;
+}
+
+/**
+ * The p.d.s at which every curve carries what the circuit sends through it, by place; undefined where the steps do not end.
+ *
+ * Newton's method: each curve becomes its tangent, the circuit is solved as one of straight lines, and so on. The sum of all
+ * co-contents is convex, and a step leads down it; a step that does not lead down far enough (L. Armijo 1966) is halved until it
+ * does, so no step can overshoot for ever.
+ */
+export function settle(
+  circuit: Straightened,
+  curves: ReadonlyMap<number, Curve>,
+): ReadonlyMap<number, number> | undefined {
+  const { lines } = circuit;
+  const pointsAt = (drops: Float64Array): Map<number, CurvePoint> =>
+    new Map([...curves].map(([place, curve]) => [place, curve(drops[place] ?? 0)]));
+  const tangents = (drops: Float64Array): Map<number, StraightLine> =>
+    new Map(
+      [...pointsAt(drops)].map(([place, { current, slope }]) => [
+        place,
+        { ohms: 1 / slope, volts: current / slope - (drops[place] ?? 0) },
+      ]),
+    );
+  const total = (drops: Float64Array): number => {
+    const points = pointsAt(drops);
+    return lines.reduce(
+      (sum, line, place) => sum + (points.get(place)?.area ?? areaOf(line, drops[place] ?? 0)),
+      0,
+    );
+  };
+  const currentAt = (drops: Float64Array, points: ReadonlyMap<number, CurvePoint>, place: number): number => {
+    const { ohms = 0, volts = 0 } = lines[place] ?? {};
+    const straight = ohms > 0 && ohms < Infinity ? ((drops[place] ?? 0) + volts) / ohms : 0;
+    return points.get(place)?.current ?? straight;
+  };
+
+  let now = circuit.drops(new Map());
+  for (let step = 0; step < most; step++) {
+    const aim = circuit.drops(tangents(now));
+    const way = aim.map((drop, place) => drop - (now[place] ?? 0));
+    const largest = Math.max(...aim.map(Math.abs));
+    if (Math.max(...[...curves.keys()].map((place) => Math.abs(way[place] ?? 0))) <= closeness * largest)
+      return new Map([...curves.keys()].map((place) => [place, aim[place] ?? 0]));
+    const [before, points] = [total(now), pointsAt(now)];
+    const fall = way.reduce((sum, change, place) => sum + change * currentAt(now, points, place), 0);
+    let share = 1;
+    let next = aim;
+    while (share > 1e-10 && !(total(next) <= before + 1e-4 * share * fall + 1e-12 * Math.abs(before))) {
+      share /= 2;
+      next = now.map((drop, place) => drop + share * (way[place] ?? 0));
+    }
+    now = next;
+  }
+  return undefined;
+}
