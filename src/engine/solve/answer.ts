@@ -1,5 +1,6 @@
 import { bridges, nearest, type Circuit } from '../circuit/index.ts';
 import type { Fraction } from '../quantity/index.ts';
+import { benchCautions, benchRemarks } from './bench.ts';
 import { cautionsOf } from './cautions.ts';
 import type { Flow } from './flow.ts';
 import type { Graph } from './graph.ts';
@@ -58,11 +59,13 @@ export class Answer<N extends number | Fraction> implements Readings<N> {
   }
 
   get remarks(): readonly Remark[] {
-    return [...(this.#driven ? remarksOf(this.#graph) : []), ...conditionsOf(this.#circuit)];
+    if (!this.#driven) return conditionsOf(this.#circuit);
+    return [...remarksOf(this.#graph), ...benchRemarks(this.#circuit, this), ...conditionsOf(this.#circuit)];
   }
 
   get cautions(): readonly Caution[] {
-    return cautionsOf(this.#circuit, this.#graph, this);
+    const bench = this.#graph.supplies.length > 0 ? benchCautions(this.#circuit, this) : [];
+    return [...cautionsOf(this.#circuit, this.#graph, this), ...bench];
   }
 
   potential(node: string): N | undefined {

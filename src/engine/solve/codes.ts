@@ -20,6 +20,18 @@ export interface RemarkData {
   'open loop': { readonly at: readonly string[] };
   /** Components that conduct in no piece with a supply, while elsewhere a current can flow. */
   'cut off': { readonly ids: readonly string[] };
+  /** Nothing joins the voltmeter and this component but each other, so all its current would have to pass the meter. */
+  'voltmeter in series': { readonly id: string; readonly other: string };
+  /** Like poles of two supplies are joined, and nothing else there. */
+  'cells in opposition': { readonly id: string; readonly other: string };
+  /** One end is joined to nothing. */
+  'loose end': { readonly id: string };
+  /** A fuse that has blown. */
+  blown: { readonly id: string };
+  /** A fuse of far more than the current that it carries. */
+  'fuse too large': { readonly id: string };
+  /** A diode whose p.d. is against its direction. */
+  'turned against': { readonly id: string };
   /** Taken out: they conduct nothing. */
   broken: { readonly ids: readonly string[] };
   /** With a wire across them. */
@@ -32,6 +44,14 @@ export interface CautionData {
   'cell shorted': { readonly supplies: readonly string[] };
   /** Takes more power than its rating; both written with units. */
   'over its rating': { readonly id: string; readonly power: string; readonly rating: string };
+  /** A fuse carries more than its rating. */
+  'fuse would blow': { readonly id: string; readonly current: string; readonly rating: string };
+  /** An LED carries well more than its rated current. */
+  'led overloaded': { readonly id: string; readonly current: string; readonly rating: string };
+  /** A current is driven into a supply's positive terminal. */
+  'driven backwards': { readonly id: string };
+  /** An ammeter straight across a supply. */
+  'ammeter across a supply': { readonly id: string; readonly supply: string };
   /** More than schools treat as extra-low voltage. */
   'not extra-low voltage': { readonly limit: string };
 }

@@ -33,7 +33,7 @@ export const rows: readonly Row[] = [
     what: 'an ideal ammeter put across the supply like a voltmeter',
     circuit: 'B1 a g 6; R1 a g 12; A1 a g',
     faults: ['short circuit: B1 A1'],
-    cautions: ['cell shorted: B1'],
+    cautions: ['cell shorted: B1', 'ammeter across a supply: A1 B1'],
   },
   {
     what: 'a slider at 0 Ω across an ideal supply',
@@ -106,6 +106,7 @@ export const rows: readonly Row[] = [
   {
     what: 'a real supply beside an ideal one: it is charged',
     circuit: 'B1 a g 6; B2 a g 4 2',
+    cautions: ['driven backwards: B2'],
     readings: { I_B1: '1', I_B2: '-1', V_B2: '6', P_B2: '-6', P_total: '2', P_dissipated: '2' },
   },
   {
@@ -122,7 +123,7 @@ export const rows: readonly Row[] = [
   {
     what: 'three ideal supplies in a ring that cancel, with nothing else',
     circuit: 'B1 a b 1; B2 b c 2; B3 a c 3',
-    remarks: ['open loop:'],
+    remarks: ['open loop:', 'cells in opposition: B3 B1'],
     readings: { I_B3: '0' },
   },
   {
@@ -178,7 +179,7 @@ export const rows: readonly Row[] = [
   {
     what: 'an ideal voltmeter put in series like an ammeter: it reads the e.m.f.',
     circuit: 'B1 a g 6; V1 a b; R1 b g 12',
-    remarks: ['open loop:'],
+    remarks: ['open loop:', 'voltmeter in series: V1 R1'],
     readings: { V_V1: '6', I_R1: '0', V_R1: '0' },
   },
   {
@@ -206,7 +207,7 @@ export const rows: readonly Row[] = [
   {
     what: 'a supply that is joined to nothing',
     circuit: 'B1 a g 6',
-    remarks: ['open loop:'],
+    remarks: ['open loop:', 'loose end: B1'],
     readings: { V_B1: '6', I_B1: '0' },
   },
   {

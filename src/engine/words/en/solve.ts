@@ -24,6 +24,16 @@ export const solve: Sentences<FaultData & RemarkData & CautionData & ReasonData>
       : 'No current: no closed path leads through a supply.',
   'cut off': ({ ids }) =>
     `${all(ids)} ${ids.length === 1 ? 'is' : 'are'} cut off from any supply: no current there.`,
+  'voltmeter in series': ({ id, other }) =>
+    `${id} is in series with ${other}: a voltmeter lets next to nothing through, so it belongs across a component, not beside it in the chain.`,
+  'cells in opposition': ({ id, other }) =>
+    `${id} and ${other} are joined at like poles: their e.m.f.s work against each other. Turn one round if they are to help each other.`,
+  'loose end': ({ id }) => `One end of ${id} is joined to nothing; join it, or leave ${id} out.`,
+  blown: ({ id }) => `${id} has blown: nothing flows through it. Find out why before another is put in.`,
+  'fuse too large': ({ id }) =>
+    `${id} is made for far more than flows here, so it would let a fault burn on. Choose the next rating above the current.`,
+  'turned against': ({ id }) =>
+    `${id} is turned against the current, so it lets next to nothing through. Turn it round if it is to conduct.`,
   broken: ({ ids }) =>
     ids.length === 1
       ? `${all(ids)} is taken out: nothing flows through it.`
@@ -36,6 +46,14 @@ export const solve: Sentences<FaultData & RemarkData & CautionData & ReasonData>
     `Caution: in a real short circuit ${any(supplies)} can get hot, vent or start a fire; do not build it. ${local}`,
   'over its rating': ({ id, power, rating }) =>
     `Caution: ${id} takes ${power}, more than its rating of ${rating}; it can burn. ${local}`,
+  'fuse would blow': ({ id, current, rating }) =>
+    `Caution: ${id} carries ${current}, more than its ${rating}: the real one blows. Find out what takes so much before a larger one is put in. ${local}`,
+  'led overloaded': ({ id, current, rating }) =>
+    `Caution: ${id} carries ${current}, more than its ${rating}: it burns out. Put a resistance in series. ${local}`,
+  'driven backwards': ({ id }) =>
+    `Caution: a current is driven backwards through ${id}; a cell that is not made to be charged can get hot, leak or burst. ${local}`,
+  'ammeter across a supply': ({ id, supply }) =>
+    `Caution: ${id} is straight across ${supply}; an ammeter has next to no resistance, so both can be damaged. Put it in series. ${local}`,
   'not extra-low voltage': ({ limit }) =>
     `Caution: a p.d. of more than ${limit} is above what schools treat as extra-low voltage; do not build it. ${local}`,
   'circuit has a fault': () => 'The circuit has a fault, so there is no reading.',
