@@ -16,11 +16,12 @@ function areaOf({ ohms, volts }: StraightLine, drop: number): number {
  *
  * Newton's method: each curve becomes its tangent, the circuit is solved as one of straight lines, and so on. The sum of all
  * co-contents is convex, and a step leads down it; a step that does not lead down far enough (L. Armijo 1966) is halved until it
- * does, so no step can overshoot for ever.
+ * does, so no step can overshoot for ever. `near` are the p.d.s of a circuit that differs little, by place: its tangents are a better start.
  */
 export function settle(
   circuit: Straightened,
   curves: ReadonlyMap<number, Curve>,
+  near?: Float64Array,
 ): ReadonlyMap<number, number> | undefined {
   const { lines } = circuit;
   const pointsAt = (drops: Float64Array): Map<number, CurvePoint> =>
@@ -45,7 +46,7 @@ export function settle(
     return points.get(place)?.current ?? straight;
   };
 
-  let now = circuit.drops(new Map());
+  let now = circuit.drops(near ? tangents(near) : new Map());
   for (let step = 0; step < most; step++) {
     const aim = circuit.drops(tangents(now));
     const way = aim.map((drop, place) => drop - (now[place] ?? 0));

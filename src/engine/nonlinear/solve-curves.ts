@@ -15,13 +15,14 @@ function exactly(x: number): Fraction {
   return new Fraction(BigInt(whole), below);
 }
 
-function solveCurves(circuit: Circuit): Solution {
+function solveCurves(circuit: Circuit, near?: Solution): Solution {
   const straight = straightened(circuit);
   const curves = new Map<number, Curve>();
   straight.components.forEach((component, place) => {
     if (hasCurve(component) && component.condition !== 'broken') curves.set(place, curveOf(component));
   });
-  const settled = straight.faults.length > 0 ? new Map<number, number>() : settle(straight, curves);
+  const start = near && Float64Array.from(straight.components, ({ id }) => near.voltage(id) ?? 0);
+  const settled = straight.faults.length > 0 ? new Map<number, number>() : settle(straight, curves, start);
   const resistances = new Map<string, Fraction>();
   for (const [place, curve] of curves) {
     const volts = settled?.get(place) ?? 0;

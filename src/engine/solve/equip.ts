@@ -5,7 +5,8 @@ import type { Solution } from './solution.ts';
 export interface Solver {
   /** Whether a circuit needs it. */
   readonly serves: (circuit: Circuit) => boolean;
-  readonly solve: (circuit: Circuit) => Solution;
+  /** `near` is the solution of a circuit that differs little in its values: a start for the steps, where there are steps. */
+  readonly solve: (circuit: Circuit, near?: Solution) => Solution;
 }
 
 const solvers: Solver[] = [];

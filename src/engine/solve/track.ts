@@ -1,4 +1,5 @@
 import { bridges, hasCurve, resistanceOf, withValue, type Circuit } from '../circuit/index.ts';
+import { solverFor } from './equip.ts';
 import { endsOf, follow, linesOf, shareOf, switched } from './lines.ts';
 import type { Solution } from './solution.ts';
 import { solve, solveRounded } from './solve.ts';
@@ -59,20 +60,22 @@ function totalOf(circuit: Circuit, id: string): (ohms: number) => number {
   };
 }
 
-/** Follows a circuit with curves: no quantity moves on a line there, so it is solved at every step. */
+/** Follows a circuit with curves: no quantity moves on a line there, so it is solved at every step, starting from the one before. */
 function solvedAnew(circuit: Circuit, id: string, names: readonly string[]): Tracker {
-  const solution = (ohms: number): Solution => solve(withValue(circuit, id, ohms));
+  let last: Solution | undefined;
   return {
     at(ohms, out) {
-      const now = solution(ohms);
+      const setting = withValue(circuit, id, ohms);
+      const now = solverFor(setting)?.solve(setting, last) ?? solve(setting);
       if (now.status === 'faulty') return false;
+      last = now;
       names.forEach((name, place) => {
         const value = now.quantity(name);
         if (value !== undefined) out[place] = value;
       });
       return true;
     },
-    solution,
+    solution: (ohms) => solve(withValue(circuit, id, ohms)),
   };
 }
 
