@@ -2,6 +2,7 @@ import { curves } from './nonlinear/index.ts';
 import { equip } from './solve/index.ts';
 
 export * from './core.ts';
+export * from './explain/index.ts';
 export * from './nonlinear/index.ts';
 
 equip(curves);

@@ -1,4 +1,5 @@
 import type { FormatData } from '../circuit/index.ts';
+import type { ExplainData } from '../explain/index.ts';
 import type { MistakeData } from '../notation/index.ts';
 import type { RuleData } from '../rules/index.ts';
 import type { DescriptionData } from '../schematic/index.ts';
@@ -15,5 +16,6 @@ export interface Catalogue
     CautionData,
     ReasonData,
     RuleData,
+    ExplainData,
     DescriptionData,
     ElementData {}

@@ -1,6 +1,7 @@
 import { circuit } from './en/circuit.ts';
 import { describe } from './en/describe.ts';
 import { elements } from './en/elements.ts';
+import { explain } from './en/explain.ts';
 import { notation } from './en/notation.ts';
 import { rules } from './en/rules.ts';
 import { solve } from './en/solve.ts';
@@ -9,5 +10,5 @@ import type { Language } from './language.ts';
 /** English. */
 export const en: Language = {
   tag: 'en',
-  sentences: { ...circuit, ...notation, ...solve, ...rules, ...describe, ...elements },
+  sentences: { ...circuit, ...notation, ...solve, ...rules, ...explain, ...describe, ...elements },
 };

@@ -3,6 +3,10 @@ import type { Catalogue } from '../../../src/engine/words/index.ts';
 const none = [{}];
 const one = [{ ids: ['R1'] }, { ids: ['R1', 'R2', 'L1'] }];
 const few = [{ ids: ['R1', 'R2'] }, { ids: ['R1', 'R2', 'L1'] }];
+const reasons = [
+  { ids: ['R1', 'R2'], pd: 'p.d.' },
+  { ids: ['R1', 'R2', 'L1'], pd: 'voltage' },
+];
 const pd = [{ pd: 'p.d.' }, { pd: 'voltage' }];
 const about = (found: string, suggestion = '', rest = ''): Catalogue['expected'] => ({
   found,
@@ -306,4 +310,24 @@ export const samples: { readonly [Code in keyof Catalogue]: readonly Catalogue[C
     { does: 'save' },
   ],
   recorded: [{ rows: 0 }, { rows: 1 }, { rows: 12 }],
+
+  'same current': reasons,
+  'same p.d.': reasons,
+  'resistances in series': reasons,
+  'resistances in parallel': reasons,
+  'p.d.s add': reasons,
+  'currents add': reasons,
+  'potential divider': reasons,
+  'p.d. is current times resistance': [{ ids: ['R1'], pd: 'p.d.' }],
+  power: [{ ids: ['R1'], pd: 'p.d.' }],
+  'e.m.f. and internal resistance': [{ ids: ['B1'], pd: 'p.d.' }],
+  'no internal resistance': [{ ids: ['B1'], pd: 'p.d.' }],
+  'energy and time': [{ ids: ['R1'], pd: 'p.d.' }],
+  'charge and time': [{ ids: ['R1'], pd: 'p.d.' }],
+  'look at': one,
+  'one is missing': [{ find: 'I_R1', missing: 'R_R2' }],
+  'not enough known': [{ find: 'I_R1' }],
+  'readings disagree': [{ names: ['I_A1', 'I_A2', 'I_A3'] }],
+  'needs a rule': [{ find: 'R_total', rule: 'In parallel: the reciprocals of the resistances add up.' }],
+  'needs simultaneous equations': few,
 };

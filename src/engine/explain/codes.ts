@@ -1,0 +1,33 @@
+/** Why a step may be taken. */
+export type Reasoning =
+  | 'same current'
+  | 'same p.d.'
+  | 'resistances in series'
+  | 'resistances in parallel'
+  | 'p.d.s add'
+  | 'currents add'
+  | 'potential divider'
+  | 'p.d. is current times resistance'
+  | 'power'
+  | 'e.m.f. and internal resistance'
+  | 'no internal resistance'
+  | 'energy and time'
+  | 'charge and time';
+
+/** What a step says of its rule; `ids` are the components, `pd` the class's word for p.d. */
+export type ReasoningData = Readonly<
+  Record<Reasoning, { readonly ids: readonly string[]; readonly pd: string }>
+>;
+
+/** What an explanation says. */
+export interface ExplainData extends ReasoningData {
+  'look at': { readonly ids: readonly string[] };
+  /** One more quantity would be enough. */
+  'one is missing': { readonly find: string; readonly missing: string };
+  'not enough known': { readonly find: string };
+  /** Readings that cannot all be right. */
+  'readings disagree': { readonly names: readonly string[] };
+  /** The class does not use the rule that is needed. */
+  'needs a rule': { readonly find: string; readonly rule: string };
+  'needs simultaneous equations': { readonly ids: readonly string[] };
+}

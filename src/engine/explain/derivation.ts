@@ -1,0 +1,34 @@
+import type { Fraction } from '../quantity/index.ts';
+import type { Said } from '../words/index.ts';
+import type { Reasoning, ReasoningData } from './codes.ts';
+
+/** One step: a rule, its equation, and what it gives. Equations are plain text. */
+export interface Step {
+  readonly rule: Reasoning;
+  /** The components that it is about. */
+  readonly about: readonly string[];
+  /** The quantities that it needs, all known before. */
+  readonly uses: readonly string[];
+  readonly gives: string;
+  readonly equation: string;
+  /** With what it gives alone on the left. */
+  readonly rearranged: string;
+  /** The same with numbers. */
+  readonly substituted: string;
+  /** In SI units, exact. */
+  readonly value: Fraction;
+  /** Rounded, with its unit. */
+  readonly text: string;
+  readonly why: Said<keyof ReasoningData>;
+}
+
+/** The way from what is given to what is asked. */
+export interface Derivation {
+  readonly status: 'found' | 'not enough' | 'contradiction';
+  readonly answer?: { readonly quantity: string; readonly value: Fraction; readonly text: string };
+  readonly steps: readonly Step[];
+  /** Of each step: what to look at, which rule, which equation, the equation with numbers, the answer. */
+  readonly hints: readonly string[];
+  /** Why nothing was found. */
+  readonly reason?: Said;
+}

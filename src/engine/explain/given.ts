@@ -1,0 +1,22 @@
+import { resistanceOf, type Circuit } from '../circuit/index.ts';
+import type { Fraction } from '../quantity/index.ts';
+
+/** What the line of a circuit says and does not hide: resistances, e.m.f.s and internal resistances. */
+export function stated({ components, surroundings }: Circuit): ReadonlyMap<string, Fraction> {
+  return new Map(
+    components
+      .filter(({ hidden }) => !hidden)
+      .flatMap((component): readonly [string, Fraction][] => {
+        const resistance = resistanceOf(component, surroundings);
+        const { id } = component;
+        if (component.kind === 'supply')
+          return [
+            [`E_${id}`, component.emf.value],
+            ...Object.entries({ [`r_${id}`]: component.internalResistance?.value }).flatMap(
+              ([name, value]): [string, Fraction][] => (value ? [[name, value]] : []),
+            ),
+          ];
+        return resistance ? [[`R_${id}`, resistance]] : [];
+      }),
+  );
+}

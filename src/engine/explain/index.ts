@@ -1,0 +1,3 @@
+export type { ExplainData, Reasoning } from './codes.ts';
+export type { Derivation, Step } from './derivation.ts';
+export { explain, type Lesson, type Question } from './explain.ts';

@@ -1,0 +1,87 @@
+import { resistanceOf, type Circuit, type Component } from '../circuit/index.ts';
+import { electrical, type Tree } from '../topology/index.ts';
+
+/** A part with a resistance, as a pupil sees it: what has none is left out, but keeps its current. */
+export interface Part {
+  /** What its quantities are called after: `R1`, or `(R2+R3)`. */
+  readonly label: string;
+  /** 1 where its quantities are counted along the tree. */
+  readonly sign: 1 | -1;
+  readonly kind: 'supply' | 'resistance' | 'series' | 'parallel';
+  readonly parts: readonly Part[];
+  /** Ids of the components in it. */
+  readonly about: readonly string[];
+  /** What stands in its path without resistance, each with its sign. */
+  readonly joins: readonly { readonly id: string; readonly sign: 1 | -1 }[];
+  readonly from: string;
+  readonly to: string;
+}
+
+/** Whether a component only joins its ends. */
+const isJoin = (component: Component): boolean =>
+  component.kind !== 'supply' && resistanceOf(component)?.equals(0) === true;
+
+/** Parts together as one. */
+export function group(kind: 'series' | 'parallel', parts: readonly Part[]): Part {
+  return {
+    kind,
+    parts,
+    label: `(${parts.map(({ label }) => label).join(kind === 'series' ? '+' : '∥')})`,
+    sign: 1,
+    about: parts.flatMap(({ about }) => about),
+    joins: [],
+    from: parts[0]?.from ?? '',
+    to: (kind === 'series' ? parts.at(-1)?.to : parts[0]?.to) ?? '',
+  };
+}
+
+/** The nodes of a circuit, those that have no resistance between them called the same. */
+export function points({ components }: Circuit): (node: string) => string {
+  const same = new Map<string, string>();
+  const find = (node: string): string => {
+    const next = same.get(node);
+    return next === undefined ? node : find(next);
+  };
+  for (const { from, to } of components.filter(isJoin))
+    if (find(from) !== find(to)) same.set(find(from), find(to));
+  return find;
+}
+
+/** The parts of a circuit that its trees show; a circuit that closes on itself gives the series round it. */
+export function structure(circuit: Circuit): {
+  readonly parts: readonly Part[];
+  readonly bridge: readonly string[];
+} {
+  const { trees, bridge, live } = electrical(circuit);
+  const byId = new Map(live.map((component) => [component.id, component]));
+  const point = points(circuit);
+  function of(tree: Tree): Part | undefined {
+    if (tree.kind === 'component') {
+      const component = byId.get(tree.id);
+      if (!component || isJoin(component)) return undefined;
+      const isSupply = component.kind === 'supply';
+      return {
+        label: tree.id,
+        sign: tree.reversed ? -1 : 1,
+        kind: isSupply ? 'supply' : 'resistance',
+        parts: [],
+        about: [tree.id],
+        joins: [],
+        from: point(tree.from),
+        to: point(tree.to),
+      };
+    }
+    const parts = tree.parts.map(of);
+    const some = parts.filter((part) => part !== undefined);
+    const [only] = some;
+    // Beside a branch without resistance no current flows: there is nothing to share.
+    if (!only || (tree.kind === 'parallel' && some.length < parts.length)) return undefined;
+    const joins = tree.parts
+      .filter((_, index) => !parts[index])
+      .flatMap((one) => (one.kind === 'component' ? [one] : []))
+      .map(({ id, reversed }) => ({ id, sign: reversed ? (-1 as const) : (1 as const) }));
+    const whole = some.length === 1 ? only : group(tree.kind, some);
+    return { ...whole, joins: [...whole.joins, ...joins] };
+  }
+  return { parts: trees.map(of).filter((part) => part !== undefined), bridge };
+}

@@ -1,0 +1,33 @@
+import type { ExplainData } from '../../explain/index.ts';
+import type { Sentences } from '../language.ts';
+import { all } from './list.ts';
+
+/** Derivations: why each step may be taken, and why there is none. */
+export const explain: Sentences<ExplainData> = {
+  'same current': ({ ids }) => `The same current flows through ${all(ids)}.`,
+  'same p.d.': ({ ids, pd }) => `The ${pd} across ${all(ids)} is the same.`,
+  'resistances in series': ({ ids }) =>
+    ids.length > 1
+      ? `${all(ids)} are in series: their resistances add up.`
+      : `${all(ids)} is all that the current has to pass.`,
+  'resistances in parallel': ({ ids }) =>
+    `${all(ids)} are in parallel: the reciprocals of the resistances add up.`,
+  'p.d.s add': ({ ids, pd }) => `${all(ids)} follow one another: the ${pd}s add up.`,
+  'currents add': ({ ids }) => `${all(ids)} are side by side: the currents add up.`,
+  'potential divider': ({ ids, pd }) => `${all(ids)} share the ${pd} in the ratio of their resistances.`,
+  'p.d. is current times resistance': ({ ids, pd }) => `For ${all(ids)}: ${pd} is current times resistance.`,
+  power: ({ ids, pd }) => `For ${all(ids)}: power is ${pd} times current.`,
+  'e.m.f. and internal resistance': ({ ids, pd }) =>
+    `For ${all(ids)}: part of the e.m.f. is the ${pd} across the internal resistance.`,
+  'no internal resistance': ({ ids, pd }) =>
+    `Without internal resistance, the ${pd} across ${all(ids)} is the e.m.f.`,
+  'energy and time': ({ ids }) => `For ${all(ids)}: energy is power times time.`,
+  'charge and time': ({ ids }) => `For ${all(ids)}: charge is current times time.`,
+  'look at': ({ ids }) => `Look at ${all(ids)}.`,
+  'one is missing': ({ find, missing }) => `To find ${find}, ${missing} is missing.`,
+  'not enough known': ({ find }) => `Too little is known to find ${find}.`,
+  'readings disagree': ({ names }) => `${all(names)} cannot all be right: they disagree.`,
+  'needs a rule': ({ find, rule }) => `To find ${find}, this rule is needed. ${rule}`,
+  'needs simultaneous equations': ({ ids }) =>
+    `${all(ids)} cannot be taken one after another: this needs Kirchhoff’s laws and equations solved together.`,
+};

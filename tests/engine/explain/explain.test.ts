@@ -1,0 +1,130 @@
+import assert from 'node:assert/strict';
+import { describe, it } from 'node:test';
+import fc from 'fast-check';
+import { explain, type Lesson } from '../../../src/engine/explain/index.ts';
+import { parseCircuit } from '../../../src/engine/notation/index.ts';
+import { solveExact } from '../../../src/engine/solve/index.ts';
+import { say, usualCourse } from '../../../src/engine/words/index.ts';
+import { assertInOrder, assertNothingIdle, statedNames } from './replay.ts';
+
+const plain: Lesson = { ...usualCourse, without: ['resistances in parallel'] };
+
+const branches = ['R1 12 Ω ∥ R2 6 Ω', 'R1 12 Ω ∥ R2 6 Ω ∥ R3 4 Ω', '(R1 2 Ω + R2 4 Ω) ∥ R3 3 Ω'];
+
+describe('without the reciprocal formula', () => {
+  for (const line of branches)
+    it(`${line} is explained by the shared p.d. and the sum of the currents`, () => {
+      const circuit = parseCircuit(`B1 12 V + (${line})`);
+      for (const find of ['I_R1', 'I_R3', 'I_B1', 'R_total'].filter(
+        (name) => name !== 'I_R3' || line.includes('R3'),
+      )) {
+        const { status, steps, answer } = explain(circuit, { find, course: plain });
+        assert.equal(status, 'found', find);
+        assert.ok(steps.every(({ rule }) => rule !== 'resistances in parallel'));
+        const truth = explain(circuit, { find }).answer;
+        assert.equal(answer?.value.toFraction(), truth?.value.toFraction(), find);
+      }
+    });
+
+  it('a network says which rule it would need', () => {
+    const { reason } = explain(parseCircuit('R1 6 Ω ∥ R2 3 Ω'), { find: 'R_total', course: plain });
+    assert.match(reason ? say(reason) : '', /To find R_total, this rule is needed\. .*reciprocals/);
+  });
+});
+
+describe('backwards', () => {
+  const cases: readonly (readonly [string, string, Record<string, string>, string])[] = [
+    ['B1 6 V + R1 1 Ω + R2 1 Ω', 'R_R2', { V_R2: '4', I_R1: '1/5' }, '20'],
+    ['B1 6 V + R1 1 Ω', 'E_B1', { R_R1: '12', I_R1: '1/2' }, '6'],
+    ['B1 6 V r 1 Ω + R1 1 Ω', 'r_B1', { E_B1: '6', V_B1: '5', I_R1: '2' }, '1/2'],
+    ['B1 6 V r 1 Ω + R1 1 Ω', 'E_B1', { r_B1: '1/2', V_R1: '5', I_B1: '2' }, '6'],
+    ['B1 6 V + R1 1 Ω', 'I_R1', { P_R1: '12', R_R1: '3' }, '2'],
+    ['B1 6 V + R1 1 Ω', 'W_R1', { V_R1: '6', I_R1: '2', t: '10' }, '120'],
+    ['B1 6 V + R1 1 Ω', 'Q_R1', { V_R1: '6', R_R1: '3', t: '10' }, '20'],
+    ['B1 6 V + (R1 1 Ω ∥ R2 1 Ω)', 'R_R2', { R_total: '4', R_R1: '12' }, '6'],
+    ['B1 6 V + (A1 + R1 1 Ω ∥ A2 + R2 1 Ω)', 'I_A2', { I_B1: '5', I_A1: '2' }, '3'],
+  ];
+  for (const [line, find, given, value] of cases)
+    it(`${find} of ${line} follows from ${Object.keys(given).join(', ')}`, () => {
+      const derivation = explain(
+        parseCircuit(line.replace('(A1 + R1 1 Ω ∥ A2 + R2 1 Ω)', '((A1 + R1 1 Ω) ∥ (A2 + R2 1 Ω))')),
+        { find, given },
+      );
+      assert.equal(derivation.answer?.value.toFraction(), value);
+      assertInOrder(derivation, Object.keys(given));
+      assertNothingIdle(derivation);
+    });
+});
+
+describe('what is not enough or disagrees', () => {
+  const cases: readonly (readonly [string, string, Record<string, string>, string])[] = [
+    ['B1 6 V + R1 1 Ω + R2 1 Ω', 'I_R1', { R_R1: '4', R_R2: '8' }, 'To find I_R1, E_B1 is missing.'],
+    ['B1 6 V + R1 1 Ω + R2 1 Ω', 'I_R1', { E_B1: '6', R_R1: '4' }, 'To find I_R1, R_R2 is missing.'],
+    ['B1 6 V + (R1 1 Ω ∥ R2 1 Ω)', 'I_R1', { R_R1: '4' }, 'To find I_R1, E_B1 is missing.'],
+    ['B1 6 V + R1 1 Ω', 'P_R1', {}, 'Too little is known to find P_R1.'],
+    [
+      'B1 6 V + R1 1 Ω',
+      'R_R1',
+      { V_R1: '2', I_R1: '1', P_R1: '3' },
+      'I_R1, P_R1 and V_R1 cannot all be right: they disagree.',
+    ],
+    [
+      'B1 6 V + R1 1 Ω + R2 1 Ω',
+      'V_R1',
+      { I_R1: '1', I_R2: '2' },
+      'I_R1 and I_R2 cannot all be right: they disagree.',
+    ],
+    [
+      'B1 6 V + (R1 1 Ω ∥ R2 1 Ω)',
+      'I_R1',
+      { V_R1: '5', V_R2: '6' },
+      'V_R1 and V_R2 cannot all be right: they disagree.',
+    ],
+  ];
+  for (const [line, find, given, sentence] of cases)
+    it(sentence, () => {
+      const { reason } = explain(parseCircuit(line), { find, given });
+      const said = reason ? say(reason) : '';
+      const sorted =
+        reason?.code === 'readings disagree'
+          ? say({ ...reason, data: { names: Object.keys(given).toSorted() } })
+          : said;
+      assert.equal(sorted, sentence);
+      for (const name of Object.keys(given))
+        if (reason?.code === 'readings disagree') assert.ok(said.includes(name));
+    });
+});
+
+const ohms = fc.integer({ min: 1, max: 99 });
+const network = fc.letrec<{ part: (next: () => number) => string }>((tie) => ({
+  part: fc.oneof(
+    { maxDepth: 3 },
+    ohms.map((value) => (next: () => number) => `R${next()} ${value} Ω`),
+    fc.tuple(fc.constantFrom(' + ', ' ∥ '), fc.array(tie('part'), { minLength: 2, maxLength: 3 })).map(
+      ([sign, parts]) =>
+        (next: () => number) =>
+          `(${parts.map((part) => part(next)).join(sign)})`,
+    ),
+  ),
+})).part;
+
+it('every current and p.d. of a random circuit is derived as the solver finds it', () => {
+  fc.assert(
+    fc.property(network, fc.constantFrom('', ' r 0.5 Ω', ' r 2 Ω'), (build, inner) => {
+      let count = 0;
+      const circuit = parseCircuit(`B1 12 V${inner} + ${build(() => (count += 1))}`);
+      const solution = solveExact(circuit);
+      for (const { id } of circuit.components)
+        for (const [letter, truth] of [
+          ['I', solution.current(id)],
+          ['V', solution.voltage(id)],
+        ] as const) {
+          const derivation = explain(circuit, { find: `${letter}_${id}` });
+          assert.equal(derivation.answer?.value.toFraction(), truth?.toFraction(), `${letter}_${id}`);
+          assertInOrder(derivation, statedNames(circuit));
+          assertNothingIdle(derivation);
+        }
+    }),
+    { numRuns: 150 },
+  );
+});
