@@ -24,13 +24,13 @@ function own({ label, kind, about }: Part, real: boolean): readonly Relation[] {
   const power = relation('power', 'product', about, P, term(V), term(I));
   if (kind === 'supply') {
     const [E, r, lost] = [`E_${label}`, `r_${label}`, `Pr_${label}`];
-    const emf = relation('power', 'product', about, `Pemf_${label}`, term(E), term(I));
+    const emf = relation('power of the e.m.f.', 'product', about, `Pemf_${label}`, term(E), term(I));
     const inner = 'e.m.f. and internal resistance';
     if (!real) return [power, emf, relation('no internal resistance', 'sum', about, V, term(E))];
     return [
       power,
       emf,
-      relation('power', 'product', about, lost, term(I, 1, 2), term(r)),
+      relation('power from current', 'product', about, lost, term(I, 1, 2), term(r)),
       relation(inner, 'product', about, `Vr_${label}`, term(I), term(r)),
       relation(inner, 'sum', about, E, term(V), term(`Vr_${label}`)),
     ];
@@ -41,8 +41,8 @@ function own({ label, kind, about }: Part, real: boolean): readonly Relation[] {
   return [
     ohm,
     power,
-    relation('power', 'product', about, P, term(I, 1, 2), term(R)),
-    relation('power', 'product', about, P, term(V, 1, 2), term(R, 1, -1)),
+    relation('power from current', 'product', about, P, term(I, 1, 2), term(R)),
+    relation('power from p.d.', 'product', about, P, term(V, 1, 2), term(R, 1, -1)),
   ];
 }
 
@@ -168,7 +168,6 @@ function closed(
   const { label, about } = outside;
   const ids = [B, ...about];
   const real = isReal(B);
-  const inner = 'e.m.f. and internal resistance';
   return {
     roots: [supply, outside],
     relations: [
@@ -180,9 +179,11 @@ function closed(
             relation('same current', 'sum', ids, 'I_total', term(`I_${B}`)),
           ]),
       real
-        ? relation(inner, 'sum', ids, 'R_loop', term('R_total'), term(`r_${B}`))
+        ? relation('internal resistance in series', 'sum', ids, 'R_loop', term('R_total'), term(`r_${B}`))
         : relation('resistances in series', 'sum', about, 'R_loop', term('R_total')),
-      ...(real ? [relation(inner, 'product', ids, `E_${B}`, term(`I_${B}`), term('R_loop'))] : []),
+      ...(real
+        ? [relation('e.m.f. round the loop', 'product', ids, `E_${B}`, term(`I_${B}`), term('R_loop'))]
+        : []),
       ...(real
         ? []
         : [
@@ -195,8 +196,8 @@ function closed(
               term('R_total'),
             ),
           ]),
-      relation('power', 'sum', ids, 'P_total', term(`Pemf_${B}`)),
-      relation('power', 'sum', ids, 'P_dissipated', term('P_total')),
+      relation('power is conserved', 'sum', ids, 'P_total', term(`Pemf_${B}`)),
+      relation('power is conserved', 'sum', ids, 'P_dissipated', term('P_total')),
     ],
   };
 }

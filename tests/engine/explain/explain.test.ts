@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict';
 import { describe, it } from 'node:test';
 import fc from 'fast-check';
-import { explain, type Lesson } from '../../../src/engine/explain/index.ts';
+import { explain, lessons, type Lesson } from '../../../src/engine/explain/index.ts';
 import { parseCircuit } from '../../../src/engine/notation/index.ts';
 import { solveExact } from '../../../src/engine/solve/index.ts';
 import { say, usualCourse } from '../../../src/engine/words/index.ts';
@@ -127,4 +127,22 @@ it('every current and p.d. of a random circuit is derived as the solver finds it
     }),
     { numRuns: 150 },
   );
+});
+
+describe('a lesson', () => {
+  const find = 'I_R1';
+  const real = parseCircuit('B1 6 V r 1 Ω + R1 2 Ω');
+  it('to 16 says that it would need the internal resistance', () => {
+    for (const age of ['11–14', '14–16'] as const)
+      assert.equal(explain(real, { find, course: lessons[age] }).reason?.code, 'needs a rule', age);
+  });
+  it('to 18 uses it', () => {
+    assert.equal(explain(real, { find, course: lessons['16–18'] }).answer?.text, '2.00\u202fA');
+  });
+  it('to 14 has no powers, and two figures', () => {
+    const circuit = parseCircuit('B1 6 V + R1 2 Ω');
+    const course = lessons['11–14'];
+    assert.equal(explain(circuit, { find, course }).answer?.text, '3.0\u202fA');
+    assert.equal(explain(circuit, { find: 'P_R1', course }).reason?.code, 'needs a rule');
+  });
 });

@@ -17,6 +17,12 @@ export const explain: Sentences<ExplainData> = {
   'potential divider': ({ ids, pd }) => `${all(ids)} share the ${pd} in the ratio of their resistances.`,
   'p.d. is current times resistance': ({ ids, pd }) => `For ${all(ids)}: ${pd} is current times resistance.`,
   power: ({ ids, pd }) => `For ${all(ids)}: power is ${pd} times current.`,
+  'power from current': ({ ids }) => `For ${all(ids)}: power is current squared times resistance.`,
+  'power from p.d.': ({ ids, pd }) => `For ${all(ids)}: power is ${pd} squared over resistance.`,
+  'power of the e.m.f.': ({ ids }) => `For ${all(ids)}: power is e.m.f. times current.`,
+  'power is conserved': () => 'The power that the e.m.f. gives is all taken up in the circuit.',
+  'internal resistance in series': () => 'The internal resistance is in series with the rest of the circuit.',
+  'e.m.f. round the loop': () => 'Round the whole circuit, the e.m.f. is current times all the resistance.',
   'e.m.f. and internal resistance': ({ ids, pd }) =>
     `For ${all(ids)}: part of the e.m.f. is the ${pd} across the internal resistance.`,
   'no internal resistance': ({ ids, pd }) =>
