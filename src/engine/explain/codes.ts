@@ -20,7 +20,7 @@ export type Reasoning =
   | 'energy and time'
   | 'charge and time';
 
-/** What a step says of its rule; `ids` are the components, `pd` the class's word for p.d. */
+/** What a step says of its rule; `ids` are components and blocks, or `total` for all that is outside the supply; `pd` the class's word for p.d. */
 export type ReasoningData = Readonly<
   Record<Reasoning, { readonly ids: readonly string[]; readonly pd: string }>
 >;

@@ -7,7 +7,7 @@ import type { Reasoning } from './codes.ts';
 import { follow, roots, valueOf, wayTo, type Known } from './derive.ts';
 import type { Derivation, Step } from './derivation.ts';
 import { stated } from './given.ts';
-import { namesOf, rearranged, type Relation } from './relation.ts';
+import { namesOf, placesOf, rearranged, type Relation } from './relation.ts';
 import { relationsOf } from './relations.ts';
 import { styleOf, symbol, valueText, written } from './write.ts';
 
@@ -51,7 +51,7 @@ function step(
     substituted: written(called, number),
     value,
     text: valueText(gives, value, style),
-    why: { code: by.rule, data: { ids: by.about, pd: course.wording } },
+    why: { code: by.rule, data: { ids: placesOf(by), pd: course.wording } },
   };
 }
 
@@ -139,7 +139,7 @@ export function explain(circuit: Circuit, { given, find, course = usualCourse }:
     .map((name) => wider.get(name)?.by)
     .find((by) => by && !allowed.includes(by));
   if (barred) {
-    const rule = say({ code: barred.rule, data: { ids: barred.about, pd: course.wording } });
+    const rule = say({ code: barred.rule, data: { ids: placesOf(barred), pd: course.wording } });
     return without('not enough', { code: 'needs a rule', data: { find, rule } });
   }
   const { bridge } = electrical(circuit);

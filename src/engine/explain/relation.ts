@@ -76,3 +76,13 @@ export function evaluate(
   const rooted: Fraction | null = product.pow(new Fraction(1, 2));
   return rooted instanceof Fraction ? rooted : undefined;
 }
+
+/** The components and blocks that its sentence names: the parts that are added, the two that are compared, or the one it is about. */
+export function placesOf({ rule, left, right }: Relation): readonly string[] {
+  const names = right.map(({ name }) => name);
+  const of = (some: readonly string[]): readonly string[] =>
+    some.map((name) => name.replace(/^[^_]*_/, '').replace(/^\((.*)\)$/, '$1'));
+  if (/add|^resistances/.test(rule)) return of(names);
+  if (/^same|divider/.test(rule)) return of([left, ...names.slice(0, 1)]);
+  return of(rule.endsWith('times resistance') ? names.slice(-1) : names.slice(0, 1));
+}

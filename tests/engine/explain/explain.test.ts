@@ -146,3 +146,13 @@ describe('a lesson', () => {
     assert.equal(explain(circuit, { find: 'P_R1', course }).reason?.code, 'needs a rule');
   });
 });
+
+it('a step names blocks, so that nothing is called in series that is not', () => {
+  const circuit = parseCircuit('B1 12 V + R1 4 Ω + (R2 6 Ω ∥ (R3 2 Ω + R4 1 Ω))');
+  const said = explain(circuit, { find: 'R_total' }).steps.map(({ why }) => say(why));
+  assert.deepEqual(said, [
+    'R3 and R4 are in series: their resistances add up.',
+    'R2 and R3+R4 are in parallel: the reciprocals of the resistances add up.',
+    'R1 and R2∥(R3+R4) are in series: their resistances add up.',
+  ]);
+});

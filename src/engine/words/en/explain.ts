@@ -1,11 +1,15 @@
 import type { ExplainData } from '../../explain/index.ts';
 import type { Sentences } from '../language.ts';
-import { all } from './list.ts';
+import { all as list } from './list.ts';
+
+/** Components and blocks, and what is outside the supply as a whole. */
+const all = (ids: readonly string[]): string =>
+  list(ids.map((id) => (id === 'total' ? 'the whole circuit outside the supply' : id)));
 
 /** Derivations: why each step may be taken, and why there is none. */
 export const explain: Sentences<ExplainData> = {
   'same current': ({ ids }) => `The same current flows through ${all(ids)}.`,
-  'same p.d.': ({ ids, pd }) => `The ${pd} across ${all(ids)} is the same.`,
+  'same p.d.': ({ ids, pd }) => `The ${pd} is the same across ${all(ids)}.`,
   'resistances in series': ({ ids }) =>
     ids.length > 1
       ? `${all(ids)} are in series: their resistances add up.`
@@ -14,7 +18,8 @@ export const explain: Sentences<ExplainData> = {
     `${all(ids)} are in parallel: the reciprocals of the resistances add up.`,
   'p.d.s add': ({ ids, pd }) => `${all(ids)} follow one another: the ${pd}s add up.`,
   'currents add': ({ ids }) => `${all(ids)} are side by side: the currents add up.`,
-  'potential divider': ({ ids, pd }) => `${all(ids)} share the ${pd} in the ratio of their resistances.`,
+  'potential divider': ({ ids: [part = '', whole = ''], pd }) =>
+    `${all([part])} takes the same share of the ${pd} across ${all([whole])} as of its resistance.`,
   'p.d. is current times resistance': ({ ids, pd }) => `For ${all(ids)}: ${pd} is current times resistance.`,
   power: ({ ids, pd }) => `For ${all(ids)}: power is ${pd} times current.`,
   'power from current': ({ ids }) => `For ${all(ids)}: power is current squared times resistance.`,
