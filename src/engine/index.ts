@@ -4,5 +4,6 @@ import { equip } from './solve/index.ts';
 export * from './core.ts';
 export * from './explain/index.ts';
 export * from './nonlinear/index.ts';
+export * from './whatif/index.ts';
 
 equip(curves);

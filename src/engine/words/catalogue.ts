@@ -4,6 +4,7 @@ import type { MistakeData } from '../notation/index.ts';
 import type { RuleData } from '../rules/index.ts';
 import type { DescriptionData } from '../schematic/index.ts';
 import type { CautionData, FaultData, ReasonData, RemarkData } from '../solve/index.ts';
+import type { BecauseData } from '../whatif/index.ts';
 import type { ElementData } from './element-codes.ts';
 
 /** Every code that has a sentence, with the data the sentence needs. */
@@ -18,4 +19,5 @@ export interface Catalogue
     RuleData,
     ExplainData,
     DescriptionData,
+    BecauseData,
     ElementData {}

@@ -5,10 +5,11 @@ import { explain } from './en/explain.ts';
 import { notation } from './en/notation.ts';
 import { rules } from './en/rules.ts';
 import { solve } from './en/solve.ts';
+import { whatif } from './en/whatif.ts';
 import type { Language } from './language.ts';
 
 /** English. */
 export const en: Language = {
   tag: 'en',
-  sentences: { ...circuit, ...notation, ...solve, ...rules, ...explain, ...describe, ...elements },
+  sentences: { ...circuit, ...notation, ...solve, ...rules, ...explain, ...describe, ...whatif, ...elements },
 };

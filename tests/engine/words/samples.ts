@@ -111,6 +111,16 @@ export const samples: { readonly [Code in keyof Catalogue]: readonly Catalogue[C
   'led overloaded': [{ id: 'LED1', current: '0.700 A', rating: '20.0 mA' }],
   'driven backwards': [{ id: 'B2' }],
   'ammeter across a supply': [{ id: 'A1', supply: 'B1' }],
+  'this resistance rises': [{ id: 'R2' }],
+  'so their resistance rises': few,
+  'so the current': [
+    { ids: ['B1'], rises: false },
+    { ids: ['R2', 'R3'], rises: true },
+  ],
+  'so the p.d.': [
+    { ids: ['R1'], rises: false },
+    { ids: ['R2', 'R3'], rises: true },
+  ],
   'not ohmic': few,
   'not settled': one,
   'too many loops': [{ count: 2000, limit: 1000 }],

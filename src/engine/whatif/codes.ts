@@ -1,0 +1,16 @@
+import type { Said } from '../words/index.ts';
+
+/** Links of a chain of reasons: what rises or falls next, and of what. */
+export interface BecauseData {
+  /** The resistance that is turned up. */
+  'this resistance rises': { readonly id: string };
+  /** The resistance of several components together. */
+  'so their resistance rises': { readonly ids: readonly string[] };
+  /** The current through components in series, or of one. */
+  'so the current': { readonly ids: readonly string[]; readonly rises: boolean };
+  /** The p.d. across one or several components together. */
+  'so the p.d.': { readonly ids: readonly string[]; readonly rises: boolean };
+}
+
+/** A link of a chain of reasons. */
+export type Because = Said<keyof BecauseData>;

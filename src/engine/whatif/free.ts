@@ -1,0 +1,33 @@
+import { isSurrounding, withValue, type Circuit, type Component } from '../circuit/index.ts';
+import { Fraction } from '../quantity/index.ts';
+
+/** What may be varied: the resistance of a resistor, the e.m.f. of a supply, what is inside it (`r_B1`), the temperature or the light. */
+export type Varied = string;
+
+/** A number as the decimal that it is written as. */
+const written = (value: number | Fraction): Fraction =>
+  typeof value === 'number' ? new Fraction(value.toString()) : value;
+
+/** The component without the ranges that bind its settings. */
+function unbound(component: Component): Component {
+  if (component.kind === 'resistor') {
+    const { range, ...free } = component;
+    return range ? free : component;
+  }
+  if (component.kind !== 'supply') return component;
+  const { range, internalRange, ...free } = component;
+  return range || internalRange ? free : component;
+}
+
+/**
+ * The circuit with one thing at any value, also where no slider could put it. Throws CircuitFormatError where there is no such thing
+ * or where it cannot have that value.
+ */
+export function varied(circuit: Circuit, what: Varied, value: number | Fraction): Circuit {
+  if (isSurrounding(what)) return withValue(circuit, what, Number(value));
+  const [, supply] = /^r_(.+)/.exec(what) ?? [];
+  const id = supply ?? what;
+  const components = circuit.components.map((each) => (each.id === id ? unbound(each) : each));
+  const exact = written(value);
+  return withValue({ ...circuit, components }, id, supply ? `r ${exact.toFraction()}` : exact);
+}

@@ -1,0 +1,101 @@
+import { resistanceOf, type Circuit } from '../circuit/index.ts';
+import { Fraction } from '../quantity/index.ts';
+import { solveExact, type ExactSolution } from '../solve/index.ts';
+import { varied, type Varied } from './free.ts';
+import { reasonsFor } from './reasons.ts';
+import type { Because } from './codes.ts';
+
+/** How a quantity answers to one thing that is varied. */
+export interface Sensitivity {
+  /** The derivative: SI units of the quantity for each SI unit of what is varied. */
+  readonly value: Fraction;
+  readonly direction: 'rises' | 'falls' | 'stays the same';
+  /** Why, link by link, as the resistance rises; empty where the circuit is not series and parallel round one supply. */
+  readonly reasons: readonly Because[];
+}
+
+const zero = new Fraction(0);
+const one = new Fraction(1);
+
+/** The present value of what is varied. */
+function valueOf(circuit: Circuit, what: Varied): Fraction {
+  const component = circuit.components.find(({ id }) => what === id || what === `r_${id}`);
+  if (component?.kind === 'supply' && what === component.id) return component.emf.value;
+  const ohms = component && resistanceOf(component, circuit.surroundings);
+  if (!ohms) throw new RangeError(`${what} has no value that could change.`);
+  return ohms;
+}
+
+/** What the derivative of a quantity is made of: products of quantities that each follow a ratio of two straight lines. */
+function factorsOf(
+  { components, surroundings }: Circuit,
+  name: string,
+): readonly (readonly [string, string])[] {
+  const [letter = '', id = ''] = name.split('_');
+  const supplies = components.filter(({ kind }) => kind === 'supply');
+  if (name === 'P_total' || name === 'P_dissipated')
+    return supplies.map((each) => [`E_${each.id}`, `I_${each.id}`]);
+  if (letter === 'Pemf') return [[`E_${id}`, `I_${id}`]];
+  if (letter === 'P') {
+    const component = components.find((each) => each.id === id);
+    const ohms = component && resistanceOf(component, surroundings);
+    // What has no resistance, or conducts nothing, takes nothing whatever is varied.
+    const takes = component?.kind === 'supply' || ohms?.n;
+    return takes ? [[`V_${id}`, `I_${id}`]] : [];
+  }
+  return letter === 'Pr' ? [] : [[name, '']];
+}
+
+/**
+ * The derivative of a ratio of two straight lines in x, exactly, from its values at x, x + 1 and x + 2: with u and v for what it has
+ * changed by at the last two, u·v / (2 (v − u)).
+ */
+function slope(at: (step: 0 | 1 | 2) => Fraction): Fraction {
+  const [f, g, h] = [at(0), at(1), at(2)];
+  const [u, v] = [g.sub(f), h.sub(f)];
+  return u.n === 0n ? zero : u.mul(v).div(v.sub(u).mul(2));
+}
+
+/**
+ * How a quantity changes with the resistance of a resistor, the e.m.f. of a supply, or what is inside it (`r_B1`): the exact
+ * derivative, and its sign. Throws RangeError where the quantity has no value, or what is varied none that could change.
+ */
+export function sensitivity(circuit: Circuit, quantity: string, what: Varied): Sensitivity {
+  const start = valueOf(circuit, what);
+  const solutions = new Map<number, ExactSolution>();
+  const read = (name: string, step: 0 | 1 | 2): Fraction => {
+    const solution =
+      solutions.get(step) ?? solveExact(step ? varied(circuit, what, start.add(step)) : circuit);
+    solutions.set(step, solution);
+    const value = solution.quantity(name);
+    if (value === undefined) throw new RangeError(`${name} has no value here.`);
+    return value;
+  };
+  const slopeOf = (name: string): Fraction => slope((step) => read(name, step));
+  const [, inside] = /^Pr_(.+)/.exec(quantity) ?? [];
+  const terms = inside
+    ? // r I², by the product rule.
+      [
+        slopeOf(`r_${inside}`)
+          .mul(read(`I_${inside}`, 0))
+          .mul(read(`I_${inside}`, 0)),
+        read(`r_${inside}`, 0)
+          .mul(read(`I_${inside}`, 0))
+          .mul(slopeOf(`I_${inside}`))
+          .mul(2),
+      ]
+    : factorsOf(circuit, quantity).map(([a, b]) =>
+        b
+          ? slopeOf(a)
+              .mul(read(b, 0))
+              .add(slopeOf(b).mul(read(a, 0)))
+          : slopeOf(a).mul(one),
+      );
+  const value = terms.reduce((sum, term) => sum.add(term), zero);
+  const sign = value.compare(0);
+  return {
+    value,
+    direction: sign > 0 ? 'rises' : sign < 0 ? 'falls' : 'stays the same',
+    reasons: reasonsFor(circuit, quantity, what),
+  };
+}

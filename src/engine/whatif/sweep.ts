@@ -1,0 +1,61 @@
+import { hasCurve, type Circuit } from '../circuit/index.ts';
+import { solve, track } from '../solve/index.ts';
+import { varied, type Varied } from './free.ts';
+
+/** From where to where something is varied, in SI units (°C, lx). */
+export interface Span {
+  readonly from: number;
+  readonly to: number;
+  /** Settings, both ends among them; 101 unless said, 2 to 10,000. */
+  readonly points?: number;
+}
+
+/** Quantities over the settings of one thing. */
+export interface Sweep {
+  readonly what: Varied;
+  readonly settings: readonly number[];
+  /** Of each quantity its values in the order of the settings; undefined where it has none. */
+  readonly values: Readonly<Record<string, readonly (number | undefined)[]>>;
+}
+
+const mostPoints = 10_000;
+
+/** Where a slider may go; undefined for what has none. */
+function ownSpan({ components }: Circuit, what: Varied): Span | undefined {
+  const component = components.find(({ id }) => what === id || what === `r_${id}`);
+  if (component?.kind !== 'resistor' && component?.kind !== 'supply') return undefined;
+  const inside = component.kind === 'supply' && what !== component.id;
+  const range = inside ? component.internalRange : component.range;
+  return range && { from: Number(range.min.value), to: Number(range.max.value) };
+}
+
+/**
+ * Follows quantities (names as in `quantities`) while one thing goes over a span, by default over its own range. Throws RangeError
+ * where it has none and none is given, CircuitFormatError where it cannot be varied.
+ */
+export function sweep(
+  circuit: Circuit,
+  what: Varied,
+  quantities: readonly string[],
+  span: Span | undefined = ownSpan(circuit, what),
+): Sweep {
+  if (!span) throw new RangeError(`${what} has no range: say from where to where.`);
+  const { from, to, points = 101 } = span;
+  const count = Math.min(Math.max(Math.round(points), 2), mostPoints);
+  const settings = Array.from({ length: count }, (_, k) => from + ((to - from) * k) / (count - 1));
+  const straight =
+    circuit.components.some(({ id, kind }) => id === what && kind === 'resistor') &&
+    !circuit.components.some(hasCurve);
+  const tracker = straight ? track(circuit, what, quantities) : undefined;
+  const rows = settings.map((setting): readonly (number | undefined)[] => {
+    if (!tracker) {
+      const solution = solve(varied(circuit, what, setting));
+      return quantities.map((name) => solution.quantity(name));
+    }
+    const out = new Float64Array(quantities.length).fill(NaN);
+    tracker.at(setting, out);
+    return [...out].map((value) => (Number.isNaN(value) ? undefined : value));
+  });
+  const values = quantities.map((name, place) => [name, rows.map((row) => row[place])] as const);
+  return { what, settings, values: Object.fromEntries(values) };
+}

@@ -1,0 +1,58 @@
+import type { Circuit } from '../circuit/index.ts';
+import { Fraction, quantity } from '../quantity/index.ts';
+import { solveExact } from '../solve/index.ts';
+
+/** What a circuit is like, seen from two of its nodes: a supply of this e.m.f. with this resistance inside (L. Thévenin 1883). */
+export interface Equivalent {
+  /** Volts of the first node against the second, with nothing between them. */
+  readonly emf: Fraction;
+  /** Ohms. */
+  readonly resistance: Fraction;
+}
+
+/**
+ * The Thévenin equivalent of a circuit at two of its nodes: the p.d. between them, and the resistance between them with every e.m.f.
+ * at 0. Undefined where there is none: a fault, or nothing that joins them.
+ */
+export function thevenin(circuit: Circuit, p: string, q: string): Equivalent | undefined {
+  const solution = solveExact(circuit);
+  const [high, low] = [solution.potential(p), solution.potential(q)];
+  const silent = circuit.components.map((each) =>
+    each.kind === 'supply'
+      ? {
+          id: each.id,
+          kind: 'resistor' as const,
+          from: each.from,
+          to: each.to,
+          ...condition(each),
+          resistance: each.internalResistance ?? quantity(0, 'Ω'),
+        }
+      : each,
+  );
+  const resistance = solveExact({ ...circuit, components: silent, terminals: [p, q] }).totalResistance();
+  return high && low && resistance && { emf: high.sub(low), resistance };
+}
+
+const condition = ({ condition }: Circuit['components'][number]): object => (condition ? { condition } : {});
+
+/** The load that takes most power. */
+export interface BestLoad {
+  /** Ohms. */
+  readonly resistance: Fraction;
+  /** Watts that it takes then. */
+  readonly power: Fraction;
+}
+
+/**
+ * The resistance at which a component takes most power: what the rest of the circuit shows to it (M. H. von Jacobi 1840), and that power, E²/4R.
+ * Undefined where the rest drives nothing through it, or has no resistance of its own, so that a smaller load always takes more.
+ */
+export function maximumPower(circuit: Circuit, id: string): BestLoad | undefined {
+  const load = circuit.components.find((each) => each.id === id);
+  if (!load) return undefined;
+  const rest = { ...circuit, components: circuit.components.filter((each) => each !== load) };
+  const seen = thevenin(rest, load.from, load.to);
+  if (!seen || seen.resistance.n === 0n || seen.emf.n === 0n) return undefined;
+  const { emf, resistance } = seen;
+  return { resistance, power: emf.mul(emf).div(resistance.mul(4)) };
+}

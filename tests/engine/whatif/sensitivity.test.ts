@@ -1,0 +1,109 @@
+import assert from 'node:assert/strict';
+import { describe, it } from 'node:test';
+import fc from 'fast-check';
+import { parseCircuit, say, sensitivity, solve, solveExact, withValue } from '../../../src/engine/index.ts';
+import { intactCircuit } from '../solve/random-circuit.ts';
+
+const reasons = (line: string, quantity: string, what: string): string[] =>
+  sensitivity(parseCircuit(line), quantity, what).reasons.map((link) => say(link));
+
+describe('the sensitivity of a quantity', () => {
+  it('is the derivative that a small change shows, in any circuit', () => {
+    let compared = 0;
+    fc.assert(
+      fc.property(intactCircuit, fc.nat(), fc.nat(), (circuit, a, b) => {
+        const resistors = circuit.components.filter(
+          ({ kind, condition }) => kind === 'resistor' && !condition,
+        );
+        const what = resistors[a % Math.max(1, resistors.length)];
+        const of = circuit.components[b % circuit.components.length];
+        if (what?.kind !== 'resistor' || !of || solve(circuit).status === 'faulty') return;
+        for (const name of [`I_${of.id}`, `V_${of.id}`, `P_${of.id}`]) {
+          const near = (step: number): number => {
+            const changed = withValue(circuit, what.id, what.resistance.value.mul(1 + step));
+            return Number(solveExact(changed).quantity(name) ?? NaN);
+          };
+          const [low, high] = [near(-1e-6), near(1e-6)];
+          // In balance only, ideal branches side by side share no current.
+          if (Number.isNaN(low + high)) continue;
+          const rough = (high - low) / (2e-6 * Number(what.resistance.value));
+          const { value, direction } = sensitivity(circuit, name, what.id);
+          assert.ok(
+            Math.abs(Number(value) - rough) <= 1e-5 * Math.abs(rough) + 1e-9,
+            `${name}: ${Number(value)}, ${rough}`,
+          );
+          assert.equal(
+            direction,
+            value.s * value.n > 0n ? 'rises' : value.n === 0n ? 'stays the same' : 'falls',
+          );
+          compared += 1;
+        }
+      }),
+      { numRuns: 1000 },
+    );
+    assert.ok(compared > 500, `${compared}`);
+  });
+
+  it('is exact: of 6 V over R, the current falls by 6/R² for each ohm', () => {
+    const { value, direction } = sensitivity(parseCircuit('B1 6 V + R1 12 Ω'), 'I_R1', 'R1');
+    assert.equal(value.toFraction(), '-1/24');
+    assert.equal(direction, 'falls');
+  });
+
+  it('is told for an e.m.f., for what is inside a supply, and for powers', () => {
+    const circuit = parseCircuit('B1 6 V r 2 Ω + R1 10 Ω');
+    const of = (name: string, what: string): string => sensitivity(circuit, name, what).value.toFraction();
+    assert.equal(of('I_R1', 'B1'), '1/12');
+    // V = 6 · 10 / (10 + r); dV/dr = −60/144.
+    assert.equal(of('V_B1', 'r_B1'), '-5/12');
+    // P = 36 R/(R + 2)²; at its derivative 36 (2 − R)/(R + 2)³.
+    assert.equal(of('P_R1', 'R1'), '-1/6');
+    // P inside = 36 r/(10 + r)²; derivative 36 (10 − r)/(10 + r)³.
+    assert.equal(of('Pr_B1', 'r_B1'), '1/6');
+    assert.equal(of('P_total', 'B1'), '1');
+  });
+
+  it('gives the chain of reasons, up to the whole and down again', () => {
+    assert.deepEqual(reasons('B1 6 V + R1 4 Ω + (R2 6 Ω ∥ R3 12 Ω)', 'I_R3', 'R2'), [
+      'The resistance of R2 rises.',
+      'So the resistance of R2 and R3 together rises.',
+      'So the current through B1 falls.',
+      'So the p.d. across R2 and R3 together rises.',
+      'So the current through R3 rises.',
+    ]);
+    assert.deepEqual(reasons('B1 6 V + R1 4 Ω + R2 6 Ω', 'V_R2', 'R1'), [
+      'The resistance of R1 rises.',
+      'So the current through B1 falls.',
+      'So the p.d. across R2 falls.',
+    ]);
+    assert.deepEqual(reasons('B1 6 V + R1 4 Ω + R2 6 Ω', 'V_R1', 'R1'), [
+      'The resistance of R1 rises.',
+      'So the current through B1 falls.',
+      'So the p.d. across R1 rises.',
+    ]);
+  });
+
+  it('ends every chain with the way that the derivative says', () => {
+    const lines = [
+      'B1 6 V r 1 Ω + R1 4 Ω + (R2 6 Ω ∥ (R3 12 Ω + (R4 5 Ω ∥ R5 3 Ω)))',
+      'B1 9 V r 1 Ω + (R1 4 Ω ∥ R2 6 Ω) + (R3 12 Ω ∥ (R4 5 Ω + R5 3 Ω))',
+      'B1 9 V r 2 Ω + R1 4 Ω + (R2 6 Ω ∥ R3 12 Ω ∥ R4 5 Ω) + R5 3 Ω',
+    ];
+    for (const line of lines) {
+      const circuit = parseCircuit(line);
+      for (const what of ['R1', 'R2', 'R3', 'R4', 'R5']) {
+        for (const target of ['R1', 'R2', 'R3', 'R4', 'R5']) {
+          for (const letter of ['I', 'V']) {
+            const { direction, reasons } = sensitivity(circuit, `${letter}_${target}`, what);
+            const last = reasons.at(-1);
+            const where = `${line}: ${letter}_${target} by ${what}`;
+            assert.ok(last && 'rises' in last.data, where);
+            assert.equal(last.data.rises, direction === 'rises', where);
+            assert.deepEqual(last.data.ids, [target], where);
+            assert.equal(last.code, letter === 'I' ? 'so the current' : 'so the p.d.', where);
+          }
+        }
+      }
+    }
+  });
+});
