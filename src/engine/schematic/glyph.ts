@@ -51,7 +51,7 @@ function battery(cells: number): Body {
 
 /** A filled arrowhead that points down or up to the right. */
 const arrowhead = (x: number, y: number, way: 1 | -1): string =>
-  `M${x},${y}L${x - 2.1},${y - 4.9 * way}L${x - 4.9},${y - 2.1 * way}Z`;
+  `M${x},${y}L${x - 2},${y - 5 * way}L${x - 5},${y - 2 * way}Z`;
 const outline = 'M-22,-8L22,-8L22,8L-22,8Z';
 
 /** The same with the arrow through it that says that it can be varied. */

@@ -17,7 +17,25 @@ const { whole } = fc.letrec<{ shape: Shape; whole: Shape }>((tie) => ({
 const names = ['', '', '', 'fog', 'quay', 'harbour', 'north'];
 const texts = ['1', '12', '4.75', '220', '0.005', '1/3', '68000'];
 
-const kinds = ['resistor', 'lamp', 'switch', 'ammeter', 'voltmeter', 'wire', 'ranged', 'supply'] as const;
+const kinds = [
+  'resistor',
+  'lamp',
+  'switch',
+  'ammeter',
+  'voltmeter',
+  'wire',
+  'ranged',
+  'resistor',
+  'led',
+  'diode',
+  'thermistor',
+  'ldr',
+  'fuse',
+  'push',
+  'heater',
+  'motor',
+  'supply',
+] as const;
 
 function pick<T>(list: readonly T[], by: number): T {
   const item = list[by % list.length];
@@ -44,6 +62,22 @@ function part(seed: number, count: number, closed: boolean): Spec {
       return { id: id('S'), kind, fields: { closed: (seed >> 6) % 4 > 0 } };
     case 'supply':
       return { id: id('B'), kind, fields: { emf: value, internalResistance: '0.5' } };
+    case 'led':
+    case 'diode':
+      return { id: id(kind === 'led' ? 'LED' : 'D'), kind, fields: { forwardVoltage: value, ...hidden } };
+    case 'thermistor':
+    case 'ldr':
+    case 'heater':
+    case 'motor':
+      return {
+        id: id(kind === 'ldr' ? 'LDR' : kind.charAt(0).toUpperCase()),
+        kind,
+        fields: { resistance: value },
+      };
+    case 'fuse':
+      return { id: id('F'), kind, fields: { ratedCurrent: value, blown: (seed >> 6) % 3 === 0 } };
+    case 'push':
+      return { id: id('S'), kind, fields: { closed: (seed >> 6) % 2 > 0 } };
     case 'ammeter':
       return { id: id('A'), kind, fields: { resistance: '0.1' } };
     case 'voltmeter':
