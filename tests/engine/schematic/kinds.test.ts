@@ -1,5 +1,6 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
+import { thinSpace } from '../../../src/engine/quantity/index.ts';
 import { withValue } from '../../../src/engine/circuit/index.ts';
 import { parseCircuit } from '../../../src/engine/notation/index.ts';
 import { describeCircuit, drawSchematic, type PlacedSymbol } from '../../../src/engine/schematic/index.ts';
@@ -68,7 +69,7 @@ test('every kind has its name in words', () => {
       parseCircuit(
         'B1 6 V + push S1 closed + F1 2 A + (D1 ∥ LED1 2 V 20 mA) + (T1 1 kΩ ∥ LDR1 2 kΩ) + (H1 4 Ω ∥ M1 6 V 6 W) + L1 6 V 3 W filament',
       ),
-    ).replaceAll('\u2009', ' '),
+    ).replaceAll(thinSpace, ' '),
     'From the positive terminal of battery B1 of 6 V: closed push switch S1, then fuse F1 of 2 A, then two parallel branches: branch 1 is diode D1; ' +
       'branch 2 is light-emitting diode LED1 of 2 V and 20 mA; where branches 1 and 2 join, two parallel branches: branch 1 is thermistor T1 of 1 kΩ; ' +
       'branch 2 is light-dependent resistor LDR1 of 2 kΩ; where branches 1 and 2 join, two parallel branches: branch 1 is heater H1 of 4 Ω; ' +
