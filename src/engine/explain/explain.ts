@@ -134,6 +134,9 @@ export function explain(circuit: Circuit, { given, find, course = usualCourse }:
     };
     return { status: 'found', answer, steps, hints: hintsOf(steps, course) };
   }
+  const { faults, remarks } = solveExact(circuit);
+  const [plain] = [...faults, ...remarks.filter(({ code }) => code === 'open loop')];
+  if (plain && !given) return without('not enough', plain);
   const wider = follow(relations, start);
   const barred = wayTo(find, wider)
     .map((name) => wider.get(name)?.by)

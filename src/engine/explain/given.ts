@@ -1,11 +1,11 @@
-import { resistanceOf, type Circuit } from '../circuit/index.ts';
+import { hasCurve, resistanceOf, type Circuit } from '../circuit/index.ts';
 import type { Fraction } from '../quantity/index.ts';
 
-/** What the line of a circuit says and does not hide: resistances, e.m.f.s and internal resistances. */
+/** What the line of a circuit says and does not hide: resistances, e.m.f.s and internal resistances; not what depends on the current. */
 export function stated({ components, surroundings }: Circuit): ReadonlyMap<string, Fraction> {
   return new Map(
     components
-      .filter(({ hidden }) => !hidden)
+      .filter((component) => !component.hidden && !hasCurve(component))
       .flatMap((component): readonly [string, Fraction][] => {
         const resistance = resistanceOf(component, surroundings);
         const { id } = component;

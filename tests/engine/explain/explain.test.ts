@@ -156,3 +156,14 @@ it('a step names blocks, so that nothing is called in series that is not', () =>
     'R1 and R2∥(R3+R4) are in series: their resistances add up.',
   ]);
 });
+
+it('an open loop is told as what it is', () => {
+  const { status, reason } = explain(parseCircuit('B1 6 V + S1 open + R1 4 Ω'), { find: 'I_R1' });
+  assert.equal(status, 'not enough');
+  assert.equal(reason?.code, 'open loop');
+});
+
+it('what depends on the current is not taken as known', () => {
+  const { status } = explain(parseCircuit('B1 6 V + R1 100 Ω + D1'), { find: 'I_R1' });
+  assert.equal(status, 'not enough');
+});
