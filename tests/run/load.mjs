@@ -12,6 +12,7 @@ export async function load(file) {
     platform: 'node',
     format: 'esm',
     packages: 'external',
+    ignoreAnnotations: true,
   });
   try {
     return await import(pathToFileURL(outfile).href);

@@ -5,6 +5,8 @@ import type { Curve, CurvePoint } from './curve.ts';
 const most = 200;
 /** What two steps may differ by, as a share of the largest p.d. */
 const closeness = 1e-13;
+/** The share of the largest e.m.f. that rounding hides in the least p.d. */
+const rounding = 1e-15;
 
 /** The co-content of a branch, or of one that is a straight line: it is least, over all potentials, where Kirchhoff's laws hold. */
 function areaOf({ ohms, volts }: StraightLine, drop: number): number {
@@ -47,11 +49,12 @@ export function settle(
   };
 
   let now = circuit.drops(near ? tangents(near) : new Map());
+  const emf = Math.max(...lines.map(({ volts }) => Math.abs(volts)));
   for (let step = 0; step < most; step++) {
     const aim = circuit.drops(tangents(now));
     const way = aim.map((drop, place) => drop - (now[place] ?? 0));
-    const largest = Math.max(...aim.map(Math.abs));
-    if (Math.max(...[...curves.keys()].map((place) => Math.abs(way[place] ?? 0))) <= closeness * largest)
+    const close = Math.max(closeness * Math.max(...aim.map(Math.abs)), rounding * emf);
+    if (Math.max(...[...curves.keys()].map((place) => Math.abs(way[place] ?? 0))) <= close)
       return new Map([...curves.keys()].map((place) => [place, aim[place] ?? 0]));
     const [before, points] = [total(now), pointsAt(now)];
     const fall = way.reduce((sum, change, place) => sum + change * currentAt(now, points, place), 0);

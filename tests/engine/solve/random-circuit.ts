@@ -63,6 +63,8 @@ const letters: Readonly<Record<string, string>> = {
   resistor: 'R',
   lamp: 'L',
   heater: 'H',
+  led: 'LED',
+  diode: 'D',
   thermistor: 'T',
   fuse: 'F',
   push: 'S',
