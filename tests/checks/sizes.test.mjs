@@ -61,6 +61,7 @@ const added = (name) => total(files('board', name)) - total(files('board'));
 const weights = {
   'engine core': () => engine({ words: false }),
   'English words': async () => (await engine({ words: true })) - (await engine({ words: false })),
+  'solver for curves': () => total(['dist/chunks/nonlinear.js']),
   'page with board, resistor, value, meter and rules': () =>
     total(files('board', 'resistor', 'value', 'meter', 'rules')),
   'all in one': () => total(['dist/rheolet.min.js']),
