@@ -2,6 +2,7 @@ import { curves } from './nonlinear/index.ts';
 import { equip } from './solve/index.ts';
 
 export * from './core.ts';
+export * from './claims/index.ts';
 export * from './explain/index.ts';
 export * from './nonlinear/index.ts';
 export * from './whatif/index.ts';

@@ -1,4 +1,5 @@
 import type { FormatData } from '../circuit/index.ts';
+import type { ClaimData } from '../claims/index.ts';
 import type { ExplainData } from '../explain/index.ts';
 import type { MistakeData } from '../notation/index.ts';
 import type { RuleData } from '../rules/index.ts';
@@ -20,4 +21,5 @@ export interface Catalogue
     ExplainData,
     DescriptionData,
     BecauseData,
+    ClaimData,
     ElementData {}

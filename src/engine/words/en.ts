@@ -1,4 +1,5 @@
 import { circuit } from './en/circuit.ts';
+import { claims } from './en/claims.ts';
 import { describe } from './en/describe.ts';
 import { elements } from './en/elements.ts';
 import { explain } from './en/explain.ts';
@@ -11,5 +12,15 @@ import type { Language } from './language.ts';
 /** English. */
 export const en: Language = {
   tag: 'en',
-  sentences: { ...circuit, ...notation, ...solve, ...rules, ...explain, ...describe, ...whatif, ...elements },
+  sentences: {
+    ...circuit,
+    ...notation,
+    ...solve,
+    ...rules,
+    ...explain,
+    ...describe,
+    ...whatif,
+    ...claims,
+    ...elements,
+  },
 };

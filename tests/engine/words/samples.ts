@@ -346,4 +346,21 @@ export const samples: { readonly [Code in keyof Catalogue]: readonly Catalogue[C
   'readings disagree': [{ names: ['I_A1', 'I_A2', 'I_A3'] }],
   'needs a rule': [{ find: 'R_total', rule: 'In parallel: the reciprocals of the resistances add up.' }],
   'needs simultaneous equations': few,
+
+  'claim expects': [
+    { expected: 'value', found: '' },
+    { expected: 'comparison', found: '' },
+    { expected: 'end', found: '<' },
+    { expected: 'bracket', found: '=' },
+  ],
+  'not in this circuit': [
+    { found: 'I_R9', suggestion: 'I_R1' },
+    { found: 'x', suggestion: '' },
+  ],
+  'units differ': [
+    { left: 'V', right: 'A' },
+    { left: 'Ω', right: '' },
+  ],
+  'claim too large': [{ limit: 24 }],
+  'claim has no value': none,
 };

@@ -1,0 +1,90 @@
+import type { ClaimVerdict } from '../../../src/engine/index.ts';
+
+type Verdict = ClaimVerdict['verdict'];
+
+/** Circuits of a model harbour, and what holds in them: worked out by hand. Each verdict is certain. */
+export const table: Readonly<Record<string, readonly (readonly [string, Verdict])[]>> = {
+  // Two quay lights in series: the same current, the p.d.s share out as the resistances do.
+  'B1 12 V + R1 [0..20 step 1] 8 Ω + R2 8 Ω + A1 + A2': [
+    ['I_A1 = I_A2', 'always'],
+    ['I_R1 = I_R2', 'always'],
+    ['I_R1 > I_R2', 'never'],
+    ['V_R1 + V_R2 = V_B1', 'always'],
+    ['V_R1 + V_R2 = 12 V', 'always'],
+    ['V_R1 / V_R2 = R_R1 / R_R2', 'always'],
+    ['V_R1 = V_R2', 'sometimes'],
+    ['V_R1 = 2 V_R2', 'sometimes'],
+    ['V_R1 = 3 V_R2', 'never'],
+    ['V_R2 ≤ V_B1', 'always'],
+    // Near-misses that fail at one setting: 0 Ω, 8 Ω, 20 Ω.
+    ['V_R2 < V_B1', 'sometimes'],
+    ['V_R1 ≠ V_R2', 'sometimes'],
+    ['R_R1 < 20 Ω', 'sometimes'],
+    ['R_total > R_R2', 'sometimes'],
+    ['R_total = R_R1 + R_R2', 'always'],
+    ['R_total ≥ R_R1', 'always'],
+    ['R_total = (R_R1 + R_R2) / 2', 'never'],
+    ['I_R1 = 1,5 A', 'sometimes'],
+    ['I_R1 ≤ 1500 mA', 'always'],
+    ['I_R1 < 1.5 A', 'sometimes'],
+    ['I_R1 > 0.428 A', 'always'],
+    ['I_R1 > 0.429 A', 'sometimes'],
+    // A load takes most at its neighbour's resistance: 6 V · 0.75 A.
+    ['P_R1 ≤ 4.5 W', 'always'],
+    ['P_R1 < 4.5 W', 'sometimes'],
+    ['P_R1 > 4.5 W', 'never'],
+    ['P_R1 + P_R2 = P_B1', 'always'],
+    ['P_R1 / P_R2 = R_R1 / R_R2', 'always'],
+    ['I_R2² R_R2 = P_R2', 'always'],
+    ['V_R2 I_R2 = P_R2', 'always'],
+    ['V_R2² / R_R2 = P_R2', 'always'],
+  ],
+  // Side by side at an ideal supply: the same p.d., currents add, and neither minds the other.
+  'B1 6 V + A3 + ((A1 + R1 [2..40 step 0.5] 12 Ω) ∥ (A2 + R2 12 Ω))': [
+    ['I_A1 + I_A2 = I_A3', 'always'],
+    ['I_A3 − I_A1 = 0.5 A', 'always'],
+    ['I_A1 = I_A2', 'sometimes'],
+    ['I_A1 = I_A3', 'never'],
+    ['V_R1 = V_R2', 'always'],
+    ['V_R1 = V_B1', 'always'],
+    ['V_R1 + V_R2 = V_B1', 'never'],
+    ['R_total < R_R2', 'always'],
+    ['R_total < R_R1', 'always'],
+    ['R_total = R_R1 R_R2 / (R_R1 + R_R2)', 'always'],
+    ['1 / R_total = 1 / R_R1 + 1 / R_R2', 'always'],
+    ['R_total = R_R1 + R_R2', 'never'],
+    ['R_total = R_R1 / 2', 'sometimes'],
+    ['I_A1 / I_A2 = R_R2 / R_R1', 'always'],
+    ['I_A1 / I_A2 = R_R1 / R_R2', 'sometimes'],
+    ['I_A2 = 0.5 A', 'always'],
+    ['P_R1 / P_R2 = R_R2 / R_R1', 'always'],
+    ['P_R1 > P_R2', 'sometimes'],
+    ['I_A3 > 0.65', 'sometimes'],
+    ['I_A3 ≥ 0.65', 'always'],
+  ],
+  // A lighthouse battery with something inside.
+  'B1 12 V r 2 Ω + S1 closed + R1 [0..10 step 0.1] 4 Ω': [
+    ['V_B1 = E_B1 − I_B1 r_B1', 'always'],
+    ['V_B1 = V_R1', 'sometimes'],
+    ['V_B1 < E_B1', 'sometimes'],
+    ['V_B1 ≤ E_B1', 'always'],
+    ['V_R1 + V_S1 = V_B1', 'always'],
+    ['I_B1 ≤ 6 A', 'always'],
+    ['I_B1 = E_B1 / (R_R1 + r_B1)', 'sometimes'],
+    ['P_R1 ≤ 18 W', 'always'],
+    ['P_R1 ≠ 18 W', 'sometimes'],
+    ['Pemf_B1 = P_B1 + Pr_B1', 'always'],
+    ['P_R1 ≤ E_B1² / 4 r_B1', 'always'],
+  ],
+  // A bridge over the fog sensor, balanced at one setting.
+  'B1 6 V + ((R1 10 Ω + @p + R2 20 Ω) ∥ (R3 [5..50 step 5] 30 Ω + @q + R4 60 Ω)); R5 15 Ω @p–@q': [
+    ['I_R5 = 0', 'sometimes'],
+    ['I_R5 ≠ 0', 'sometimes'],
+    ['I_R1 = I_R2 + I_R5', 'always'],
+    ['I_R1 = I_R2', 'sometimes'],
+    ['V_R1 + V_R2 = V_R3 + V_R4', 'always'],
+    ['V_p_q = V_R5', 'always'],
+    ['R_R1 / R_R2 = R_R3 / R_R4', 'sometimes'],
+    ['I_B1 = I_R1 + I_R3', 'always'],
+  ],
+};
