@@ -95,9 +95,10 @@ export function combinations(all: readonly Dial[], most: number): readonly (read
             ? ((k - 1) >> dial) & 1
               ? last
               : 0
-            : Math.floor(((k * Math.sqrt(primeLike(dial))) % 1) * (last + 1)),
+            : Math.floor(((k * Math.sqrt(prime(dial))) % 1) * (last + 1)),
         ),
   );
 }
 
-const primeLike = (dial: number): number => dial * dial + dial + 41;
+/** A prime for each dial, up to forty of them (L. Euler 1772). */
+const prime = (dial: number): number => dial * dial + dial + 41;

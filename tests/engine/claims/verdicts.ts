@@ -12,6 +12,7 @@ export const table: Readonly<Record<string, readonly (readonly [string, Verdict]
     ['V_R1 + V_R2 = V_B1', 'always'],
     ['V_R1 + V_R2 = 12 V', 'always'],
     ['V_R1 / V_R2 = R_R1 / R_R2', 'always'],
+    ['R_R1 / (R_R1 − 30 Ω) ≤ 0', 'always'],
     ['V_R1 = V_R2', 'sometimes'],
     ['V_R1 = 2 V_R2', 'sometimes'],
     ['V_R1 = 3 V_R2', 'never'],
