@@ -30,17 +30,18 @@ function ownSpan({ components }: Circuit, what: Varied): Span | undefined {
 }
 
 /**
- * Follows quantities (names as in `quantities`) while one thing goes over a span, by default over its own range. Throws RangeError
- * where it has none and none is given, CircuitFormatError where it cannot be varied.
+ * Follows quantities (names as in `quantities`) while one thing goes over a span, or without one over its own range. Throws RangeError
+ * where it has none either, CircuitFormatError where it cannot be varied.
  */
 export function sweep(
   circuit: Circuit,
   what: Varied,
+  span: Span | undefined,
   quantities: readonly string[],
-  span: Span | undefined = ownSpan(circuit, what),
 ): Sweep {
-  if (!span) throw new RangeError(`${what} has no range: say from where to where.`);
-  const { from, to, points = 101 } = span;
+  const over = span ?? ownSpan(circuit, what);
+  if (!over) throw new RangeError(`${what} has no range: say from where to where.`);
+  const { from, to, points = 101 } = over;
   const count = Math.min(Math.max(Math.round(points), 2), mostPoints);
   const settings = Array.from({ length: count }, (_, k) => from + ((to - from) * k) / (count - 1));
   const straight =

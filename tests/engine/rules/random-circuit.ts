@@ -1,17 +1,15 @@
 import fc from 'fast-check';
 import type { Circuit } from '../../../src/engine/circuit/index.ts';
-import { circuit, intact, intactCircuit, positive, realSupply, resistor } from '../solve/random-circuit.ts';
+import {
+  circuit,
+  intact,
+  intactCircuit,
+  letters,
+  positive,
+  realSupply,
+  resistor,
+} from '../solve/random-circuit.ts';
 import { plant, shape } from '../topology/planted.ts';
-
-const letters: Readonly<Record<string, string>> = {
-  supply: 'B',
-  resistor: 'R',
-  lamp: 'L',
-  switch: 'S',
-  wire: 'W',
-  ammeter: 'A',
-  voltmeter: 'V',
-};
 
 /** Series and parallel to any depth, mostly resistors, now and then anything else that is intact. */
 const parts = fc

@@ -58,7 +58,8 @@ export const anything = (ohms: fc.Arbitrary<string> = positive): fc.Arbitrary<Ki
     .tuple(intact(ohms), fc.nat({ max: 19 }))
     .map(([kind, draw]) => (draw < 2 ? { ...kind, condition: draw ? 'broken' : 'bridged' } : kind));
 
-const letters: Readonly<Record<string, string>> = {
+/** The letter that the label of a kind starts with. */
+export const letters: Readonly<Record<string, string>> = {
   supply: 'B',
   resistor: 'R',
   lamp: 'L',

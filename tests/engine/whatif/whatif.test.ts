@@ -24,7 +24,7 @@ describe('a sweep', () => {
       ['B1 6 V + R1 [100..1000] 500 Ω + LED1', 'R1'],
     ];
     for (const [line, what] of lines) {
-      const { settings, values } = sweep(parseCircuit(line), what, ['I_R1', 'V_R1', 'P_R1']);
+      const { settings, values } = sweep(parseCircuit(line), what, undefined, ['I_R1', 'V_R1', 'P_R1']);
       assert.equal(settings.length, 101);
       for (const place of [0, 17, 50, 100]) {
         const setting = settings[place] ?? NaN;
@@ -45,17 +45,22 @@ describe('a sweep', () => {
   });
 
   it('follows the temperature, and leaves a gap where there is no value', () => {
-    const cold = sweep(parseCircuit('B1 6 V + R1 10 kΩ + T1 10 kΩ'), 'temperature', ['V_T1'], {
-      from: 0,
-      to: 100,
-      points: 11,
-    });
+    const cold = sweep(
+      parseCircuit('B1 6 V + R1 10 kΩ + T1 10 kΩ'),
+      'temperature',
+      {
+        from: 0,
+        to: 100,
+        points: 11,
+      },
+      ['V_T1'],
+    );
     const volts = cold.values['V_T1'] ?? [];
     assert.ok(volts.every((value, k) => k === 0 || (value ?? 9) < (volts[k - 1] ?? 0)));
-    const gap = sweep(parseCircuit('B1 6 V + R1 [0..10] 5 Ω'), 'R1', ['R_total', 'I_R1']);
+    const gap = sweep(parseCircuit('B1 6 V + R1 [0..10] 5 Ω'), 'R1', undefined, ['R_total', 'I_R1']);
     assert.equal(gap.values['I_R1']?.[0], undefined);
     assert.ok(Math.abs((gap.values['I_R1']?.[100] ?? 0) - 0.6) < 1e-12);
-    assert.throws(() => sweep(parseCircuit('B1 6 V + R1 5 Ω'), 'R1', ['I_R1']), /R1 has no range/);
+    assert.throws(() => sweep(parseCircuit('B1 6 V + R1 5 Ω'), 'R1', undefined, ['I_R1']), /R1 has no range/);
   });
 });
 
