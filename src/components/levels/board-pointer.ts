@@ -34,7 +34,7 @@ export class BoardPointer implements ReactiveController {
       .composedPath()
       .find((target) => target instanceof SVGGElement && target.dataset['id']);
     const comes = /over|in$/.test(event.type) && group instanceof SVGGElement;
-    const id = (comes && group.dataset['id']) || '';
+    const id = comes ? (group.dataset['id'] ?? '') : '';
     if (id === this.id) return;
     this.id = id;
     this.#host.requestUpdate();
