@@ -14,7 +14,6 @@ test('dist holds the scripts that are promised', () => {
     'value',
     'meter',
     'rules',
-    'levels',
     'rheolet',
     'rheolet.min',
     'rheolet-lazy',

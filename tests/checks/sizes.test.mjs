@@ -69,7 +69,6 @@ const weights = {
   supply: () => added('supply'),
   switch: () => added('switch'),
   table: () => added('table'),
-  levels: () => added('levels'),
 };
 
 for (const [name, { budget, ceiling = budget }] of Object.entries(budgets)) {

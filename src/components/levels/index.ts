@@ -1,1 +1,0 @@
-export { RheoletLevels } from './levels.ts';
