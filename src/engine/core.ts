@@ -1,5 +1,17 @@
 export * from './quantity/index.ts';
-export * from './words/index.ts';
+export {
+  en,
+  readCourse,
+  say,
+  usualCourse,
+  type Catalogue,
+  type Course,
+  type ElementData,
+  type Language,
+  type Said,
+  type Say,
+  type Sentences,
+} from './words/index.ts';
 export * from './circuit/index.ts';
 export * from './topology/index.ts';
 export * from './notation/index.ts';

@@ -2,6 +2,7 @@ import { curves } from './nonlinear/index.ts';
 import { equip } from './solve/index.ts';
 
 export * from './core.ts';
+export { en, say, type Catalogue, type Language, type Said } from './reasons/index.ts';
 export * from './claims/index.ts';
 export * from './explain/index.ts';
 export * from './nonlinear/index.ts';

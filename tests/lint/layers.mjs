@@ -4,6 +4,7 @@ import { dirname, relative, resolve } from 'node:path';
 const below = {
   quantity: [],
   words: [],
+  reasons: ['words'],
   circuit: ['quantity', 'words'],
   topology: ['circuit', 'quantity', 'words'],
   notation: ['topology', 'circuit', 'quantity', 'words'],
@@ -12,13 +13,13 @@ const below = {
   schematic: ['topology', 'circuit', 'quantity', 'words'],
   nonlinear: ['solve', 'circuit', 'quantity', 'words'],
   sparse: ['solve', 'circuit', 'quantity', 'words'],
-  whatif: ['topology', 'solve', 'circuit', 'quantity', 'words'],
-  explain: ['rules', 'topology', 'solve', 'circuit', 'quantity', 'words'],
-  claims: ['whatif', 'rules', 'topology', 'solve', 'circuit', 'quantity', 'words'],
+  whatif: ['reasons', 'topology', 'solve', 'circuit', 'quantity', 'words'],
+  explain: ['reasons', 'rules', 'topology', 'solve', 'circuit', 'quantity', 'words'],
+  claims: ['reasons', 'whatif', 'rules', 'topology', 'solve', 'circuit', 'quantity', 'words'],
 };
 
 /** The parts of the engine that no page pays for before it uses them: an element imports each by itself. */
-const later = ['nonlinear', 'sparse', 'whatif', 'explain', 'claims'];
+const later = ['nonlinear', 'sparse', 'reasons', 'whatif', 'explain', 'claims'];
 
 /** The packages that a layer may import. */
 const packages = { quantity: /^fraction\.js$/, components: /^lit(\/.+)?$/ };
@@ -49,6 +50,7 @@ function objection(from, to, isType) {
   if (to.layer !== 'engine' || to.folder === 'engine') return 'The engine imports only what lies below.';
   if (from.name === 'engine') return undefined;
   if (from.name === 'words') return isType ? undefined : 'Words import nothing but types.';
+  if (from.name === 'reasons' && isType) return undefined;
   return below[from.name]?.includes(to.name) ? undefined : `${from.name} does not stand above ${to.name}.`;
 }
 

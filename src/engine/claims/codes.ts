@@ -1,4 +1,4 @@
-import type { Said } from '../words/index.ts';
+import type { Said } from '../reasons/index.ts';
 
 /** What is wrong with a claim. */
 export interface ClaimData {

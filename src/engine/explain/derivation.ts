@@ -1,5 +1,5 @@
 import type { Fraction } from '../quantity/index.ts';
-import type { Said } from '../words/index.ts';
+import type { Said } from '../reasons/index.ts';
 import type { Reasoning, ReasoningData } from './codes.ts';
 
 /** One step: a rule, its equation, and what it gives. Equations are plain text. */

@@ -1,4 +1,4 @@
-import type { Said } from '../words/index.ts';
+import type { Said } from '../reasons/index.ts';
 
 /** Links of a chain of reasons: what rises or falls next, and of what. */
 export interface BecauseData {

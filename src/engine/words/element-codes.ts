@@ -1,5 +1,5 @@
 import type { Condition } from '../circuit/index.ts';
-import type { Prefix, Unit } from '../quantity/index.ts';
+import type { Prefix, ReadingUnit, Unit } from '../quantity/index.ts';
 
 /** What the elements say of themselves: names of controls, states and what goes wrong on a page. */
 export interface ElementData {
@@ -19,7 +19,7 @@ export interface ElementData {
   };
   /** A meter by its unit, its label in the circuit and its caption ('' if none), with its reading in words. */
   meter: {
-    readonly unit: Unit;
+    readonly unit: ReadingUnit;
     readonly id: string;
     readonly caption: string;
     readonly reading: string;

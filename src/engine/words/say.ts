@@ -1,10 +1,21 @@
 import type { Catalogue } from './catalogue.ts';
 import { en } from './en.ts';
 import type { Language } from './language.ts';
-import type { Said } from './said.ts';
+import type { SaidOf } from './said.ts';
+
+/** Says what stands in a catalogue. */
+export type Say<Codes> = <Code extends keyof Codes>(
+  said: SaidOf<Codes, Code>,
+  language?: Language<Codes>,
+) => string;
+
+/** Says all that a language has, in that language unless another is given. */
+export const saying =
+  <Codes>(usual: Language<Codes>): Say<Codes> =>
+  <Code extends keyof Codes>(said: SaidOf<Codes, Code>, language = usual) => {
+    const sentence: (data: Codes[Code]) => string = language.sentences[said.code];
+    return sentence(said.data);
+  };
 
 /** The sentence for a code and its data, in English unless another language is given. */
-export function say<Code extends keyof Catalogue>(said: Said<Code>, language: Language = en): string {
-  const sentence: (data: Catalogue[Code]) => string = language.sentences[said.code];
-  return sentence(said.data);
-}
+export const say: Say<Catalogue> = saying(en);

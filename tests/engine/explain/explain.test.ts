@@ -4,7 +4,8 @@ import fc from 'fast-check';
 import { explain, lessons, type Lesson } from '../../../src/engine/explain/index.ts';
 import { parseCircuit } from '../../../src/engine/notation/index.ts';
 import { solveExact } from '../../../src/engine/solve/index.ts';
-import { say, usualCourse } from '../../../src/engine/words/index.ts';
+import { say } from '../../../src/engine/reasons/index.ts';
+import { usualCourse } from '../../../src/engine/words/index.ts';
 import { assertInOrder, assertNothingIdle, statedNames } from './replay.ts';
 
 const plain: Lesson = { ...usualCourse, without: ['resistances in parallel'] };

@@ -1,4 +1,4 @@
-import type { Catalogue } from '../../../src/engine/words/index.ts';
+import type { Catalogue } from '../../../src/engine/reasons/index.ts';
 
 const none = [{}];
 const one = [{ ids: ['R1'] }, { ids: ['R1', 'R2', 'L1'] }];

@@ -29,15 +29,7 @@ const wholes: Readonly<Record<string, (noun: string) => string>> = {
   loop: (noun) => `${noun} of the whole loop`,
   dissipated: (noun) => `${noun} dissipated`,
 };
-const instruments = {
-  V: 'Voltmeter',
-  A: 'Ammeter',
-  Ω: 'Ohmmeter',
-  W: 'Wattmeter',
-  F: 'Capacitance meter',
-  '°C': 'Thermometer',
-  lx: 'Light meter',
-};
+const instruments = { V: 'Voltmeter', A: 'Ammeter', Ω: 'Ohmmeter', W: 'Wattmeter' };
 
 const buttons = {
   reset: 'Reset',

@@ -1,6 +1,6 @@
 import type { BecauseData } from '../../whatif/index.ts';
-import type { Sentences } from '../language.ts';
-import { all } from './list.ts';
+import type { Sentences } from '../../words/index.ts';
+import { all } from '../../words/index.ts';
 
 const moves = (rises: boolean): string => (rises ? 'rises' : 'falls');
 

@@ -1,5 +1,5 @@
 import type { ClaimData } from '../../claims/index.ts';
-import type { Sentences } from '../language.ts';
+import type { Sentences } from '../../words/index.ts';
 
 const expectations: Readonly<Record<ClaimData['claim expects']['expected'], string>> = {
   value: 'a quantity or a number (such as V_R1 or 2)',

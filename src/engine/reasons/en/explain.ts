@@ -1,6 +1,6 @@
 import type { ExplainData } from '../../explain/index.ts';
-import type { Sentences } from '../language.ts';
-import { all as list } from './list.ts';
+import type { Sentences } from '../../words/index.ts';
+import { all as list } from '../../words/index.ts';
 
 /** Components and blocks, and what is outside the supply as a whole. */
 const all = (ids: readonly string[]): string =>

@@ -1,0 +1,2 @@
+export type { Catalogue, Language, Said } from './catalogue.ts';
+export { en, say } from './say.ts';
