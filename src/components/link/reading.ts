@@ -9,6 +9,7 @@ import {
   writeReading,
   type Prefix,
   type Quantity,
+  type ReadingUnit,
   type Unit,
 } from '../../engine/core.ts';
 import type { Snapshot } from './snapshot.ts';
@@ -33,7 +34,7 @@ export interface ReadingText {
   readonly value?: number;
 }
 
-const units: Readonly<Record<string, Unit>> = { I: 'A', V: 'V', E: 'V', R: 'Ω', r: 'Ω', P: 'W' };
+const units: Readonly<Record<string, ReadingUnit>> = { I: 'A', V: 'V', E: 'V', R: 'Ω', r: 'Ω', P: 'W' };
 /** Reasons that are a reading in themselves. */
 const phrases: readonly string[] = ['no path', 'no current', 'no steady reading'];
 
@@ -54,7 +55,7 @@ export function figuresOf({ course, circuit }: Snapshot, asked = 0): number {
 }
 
 /** The unit of a quantity, by its name: `I_R1` is in amperes. */
-export function unitOf(name: string): Unit {
+export function unitOf(name: string): ReadingUnit {
   return units[name.charAt(0)] ?? 'V';
 }
 

@@ -5,7 +5,7 @@ import {
   type Component,
   type Meter,
   type Said,
-  type Unit,
+  type ReadingUnit,
 } from '../../engine/core.ts';
 import { figuresOf, prefixIn, readingOf, unitOf, type Snapshot } from '../link/index.ts';
 import { dialOf, type Dial } from './dial.ts';
@@ -26,7 +26,7 @@ export interface Wish extends Build {
 /** All that a meter shows. */
 export interface Face {
   /** The letter in the circle. */
-  readonly unit: Unit;
+  readonly unit: ReadingUnit;
   /** "0.450 A", "no current", "—", "?", "overload". */
   readonly text: string;
   /** As wide as any reading that is to be expected. */

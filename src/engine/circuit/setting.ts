@@ -1,7 +1,9 @@
 import { exactText } from '../quantity/index.ts';
+import { isSettable } from './is-settable.ts';
 import type { Component } from './model.ts';
 
 function values(component: Component): readonly string[] {
+  if (!isSettable(component)) return [];
   switch (component.kind) {
     case 'resistor':
       return [exactText(component.resistance.value)];
@@ -14,17 +16,6 @@ function values(component: Component): readonly string[] {
     case 'switch':
     case 'push':
       return [component.closed ? 'closed' : 'open'];
-    case 'lamp':
-    case 'heater':
-    case 'motor':
-    case 'diode':
-    case 'led':
-    case 'thermistor':
-    case 'ldr':
-    case 'ammeter':
-    case 'voltmeter':
-    case 'wire':
-      return [];
   }
 }
 

@@ -2,6 +2,7 @@ import { Fraction, quantity, writeQuantity, type Quantity } from '../quantity/in
 import { checkRange } from './check-range.ts';
 import { conditions, isCondition } from './condition.ts';
 import { exactNumber, refuse, shown } from './fields.ts';
+import { isSettable } from './is-settable.ts';
 import { isSurrounding, withSurrounding } from './surroundings.ts';
 import type { Circuit, Component, Fuse, Range, Supply } from './model.ts';
 import { nearest } from './nearest.ts';
@@ -46,8 +47,9 @@ function withBlown(fuse: Fuse, value: Setting): Fuse {
 }
 
 function withMain(component: Component, value: Setting): Component {
-  const { id, kind } = component;
-  switch (kind) {
+  const { id } = component;
+  if (!isSettable(component)) return refuse(id, { code: 'cannot be set', data: { id } });
+  switch (component.kind) {
     case 'switch':
     case 'push': {
       const closed = value === true || value === 'closed';
@@ -62,17 +64,6 @@ function withMain(component: Component, value: Setting): Component {
       return { ...component, emf: reset(id, component.emf, value, component.range) };
     case 'fuse':
       return withBlown(component, value);
-    case 'lamp':
-    case 'heater':
-    case 'motor':
-    case 'diode':
-    case 'led':
-    case 'thermistor':
-    case 'ldr':
-    case 'ammeter':
-    case 'voltmeter':
-    case 'wire':
-      return refuse(id, { code: 'cannot be set', data: { id } });
   }
 }
 

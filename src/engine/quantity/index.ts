@@ -6,7 +6,7 @@ export { roundUp } from './round-up.ts';
 export { exactText, inUnit, numberText, scanNumber, type NumberReading } from './number.ts';
 export { preferred, preferredPlace, type Series as PreferredSeries } from './preferred.ts';
 export { exponentOf, prefixFor, type Prefix } from './prefix.ts';
-export type { Quantity, Unit } from './quantity.ts';
+export type { Quantity, ReadingUnit, Unit } from './quantity.ts';
 export {
   figuresWritten,
   sharedPrefix,

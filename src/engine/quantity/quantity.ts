@@ -1,8 +1,11 @@
 import { Fraction } from './fraction.ts';
 import type { Prefix } from './prefix.ts';
 
+/** The units of what is read in a circuit. */
+export type ReadingUnit = 'V' | 'A' | 'Ω' | 'W';
+
 /** The units a circuit and what is round it are written in. */
-export type Unit = 'V' | 'A' | 'Ω' | 'W' | 'F' | '°C' | 'lx';
+export type Unit = ReadingUnit | 'F' | '°C' | 'lx';
 
 /** A value with its unit, and how it was written, so that it can be written so again. */
 export interface Quantity {
