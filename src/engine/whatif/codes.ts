@@ -1,5 +1,12 @@
 import type { Said } from '../reasons/index.ts';
 
+/** How something follows a change; `but` where it stays the same while what was said before does not. */
+interface Follows {
+  readonly ids: readonly string[];
+  readonly change: 'rises' | 'falls' | 'stays the same';
+  readonly but: boolean;
+}
+
 /** Links of a chain of reasons: what rises or falls next, and of what. */
 export interface BecauseData {
   /** The resistance that is turned up. */
@@ -7,9 +14,9 @@ export interface BecauseData {
   /** The resistance of several components together. */
   'so their resistance rises': { readonly ids: readonly string[] };
   /** The current through components in series, or of one. */
-  'so the current': { readonly ids: readonly string[]; readonly rises: boolean };
+  'so the current': Follows;
   /** The p.d. across one or several components together. */
-  'so the p.d.': { readonly ids: readonly string[]; readonly rises: boolean };
+  'so the p.d.': Follows;
 }
 
 /** A link of a chain of reasons. */

@@ -1,7 +1,10 @@
-import { resistanceOf, type Circuit } from '../circuit/index.ts';
+import type { Circuit } from '../circuit/index.ts';
+import { Fraction } from '../quantity/index.ts';
+import type { ExactSolution } from '../solve/index.ts';
 import { leaves, seriesParallel, type Tree } from '../topology/index.ts';
 import type { Because } from './codes.ts';
 
+const zero = new Fraction(0);
 const idsOf = (tree: Tree): string[] => leaves(tree).map(({ id }) => id);
 const holds = (tree: Tree, id: string): boolean => leaves(tree).some((leaf) => leaf.id === id);
 
@@ -12,66 +15,96 @@ function pathTo(tree: Tree, id: string): Tree[] {
   return part ? [tree, ...pathTo(part, id)] : [tree];
 }
 
+/** The current through a block, from its `from` to its `to`. */
+function currentOf(block: Tree, solution: ExactSolution): Fraction {
+  if (block.kind === 'component') {
+    const current = solution.current(block.id) ?? zero;
+    return block.reversed ? current.neg() : current;
+  }
+  const currents = block.parts.map((part) => currentOf(part, solution));
+  return block.kind === 'series'
+    ? (currents[0] ?? zero)
+    : currents.reduce((sum, current) => sum.add(current), zero);
+}
+
+/** The size of the current through a block, or of the p.d. across it. */
+function sizeOf(letter: 'I' | 'V', block: Tree, solution: ExactSolution): Fraction {
+  if (letter === 'I') return currentOf(block, solution).abs();
+  const [from, to] = [block.from, block.to].map((node) => solution.potential(node) ?? zero);
+  return (from ?? zero).sub(to ?? zero).abs();
+}
+
 /**
- * Why a quantity of a component rises or falls when a resistance rises, in a circuit that is series and parallel round one supply:
- * up from the resistance to the whole, then down from the supply's current. Where a rising block stands in series, the current falls,
- * and with it the p.d.s of the others, so its own p.d. rises; where it stands in parallel, the higher p.d. drives more through the
- * others, so less is left for it.
+ * The blocks to speak of, from the current through the supply down to a quantity of a component: along the blocks of what has risen,
+ * to the one beside it that holds the component, and down that one, where all does the same.
  */
-export function reasonsFor(circuit: Circuit, quantity: string, what: string): Because[] {
-  const tree = seriesParallel(circuit);
-  const supplies = circuit.components.filter(({ kind }) => kind === 'supply');
-  const [letter = '', target = ''] = quantity.split('_');
-  const [supply] = supplies;
-  const whole = tree.kind === 'series' && tree.from === tree.to && supplies.length === 1 && supply;
-  if (!whole || !holds(tree, what) || what === supply.id) return [];
-  const main = target === 'total' ? supply.id : target;
-  if (!/^[IV]$/.test(letter) || !holds(tree, main)) return [];
-  const inside = Number(resistanceOf(supply) ?? 0) > 0;
-  const path = pathTo(tree, what);
-  const because: Because[] = [{ code: 'this resistance rises', data: { id: what } }];
-  for (const block of path.slice(1, -1).reverse())
-    because.push({ code: 'so their resistance rises', data: { ids: idsOf(block) } });
-  const current = (block: Tree | string, rises: boolean): Because => ({
-    code: 'so the current',
-    data: { ids: typeof block === 'string' ? [block] : idsOf(block), rises },
-  });
-  const across = (block: Tree, rises: boolean): Because => ({
-    code: 'so the p.d.',
-    data: { ids: idsOf(block), rises },
-  });
-  because.push(current(supply.id, false));
-
-  /** Down a block that rises or falls as one: all in it does the same. */
-  const follow = (block: Tree, rises: boolean): void => {
-    for (const next of pathTo(block, main)) {
-      const wanted = next.kind === 'component' ? letter : next.kind === 'parallel' ? 'V' : 'I';
-      because.push(wanted === 'I' ? current(next, rises) : across(next, rises));
-    }
-  };
-
+function linksTo(
+  letter: 'I' | 'V',
+  id: string,
+  path: readonly Tree[],
+  supply: Tree,
+): (readonly ['I' | 'V', Tree])[] {
+  const links: (readonly ['I' | 'V', Tree])[] = [['I', supply]];
   for (const [depth, block] of path.entries()) {
     const rising = path[depth + 1];
     if (!rising || block.kind === 'component') break;
-    const other = block.parts.find((part) => part !== rising && holds(part, main));
-    if (block.kind === 'series') {
-      if (other) {
-        if (main !== supply.id) follow(other, false);
-        else if (letter === 'V' && inside) because.push(across(other, true));
-        return because;
-      }
-      because.push(across(rising, true));
-    } else {
-      if (other) {
-        follow(other, true);
-        return because;
-      }
-      because.push(current(rising, false));
+    const beside = block.parts.find((part) => part !== rising && holds(part, id));
+    if (beside === supply) break;
+    if (beside) {
+      for (const next of pathTo(beside, id))
+        links.push([next.kind === 'component' ? letter : next.kind === 'parallel' ? 'V' : 'I', next]);
+      return links;
     }
+    links.push([block.kind === 'series' ? 'V' : 'I', rising]);
   }
-  const told = because.at(-1)?.code;
-  const own = path.at(-1);
-  if (letter === 'I' && told !== 'so the current') because.push(current(main, false));
-  if (letter === 'V' && told !== 'so the p.d.' && own) because.push(across(own, true));
-  return because;
+  const own = id === idsOf(supply)[0] ? supply : path.at(-1);
+  const [told, about] = links.at(-1) ?? [];
+  if (own && (told !== letter || about !== own)) links.push([letter, own]);
+  return links;
+}
+
+/**
+ * Why a quantity of a component rises, falls or stays the same when a resistance rises, in a circuit that is series and parallel round one supply:
+ * up from the resistance to the whole, then down from the supply's current. What each link says is read from the solutions before and
+ * after. Empty elsewhere, and where the resistance changes nothing, because it carries nothing or stands beside a short.
+ */
+export function reasonsFor(
+  circuit: Circuit,
+  quantity: string,
+  what: string,
+  before: ExactSolution,
+  after: ExactSolution,
+): Because[] {
+  const tree = seriesParallel(circuit);
+  const supplies = circuit.components.filter(({ kind }) => kind === 'supply');
+  const [letter = '', target = ''] = quantity.split('_');
+  const [{ id: source } = { id: '' }] = supplies;
+  if (tree.kind !== 'series' || tree.from !== tree.to || supplies.length !== 1) return [];
+  const supply = tree.parts.find((part) => part.kind === 'component' && part.id === source);
+  const id = target === 'total' ? source : target;
+  if (!supply || what === source || !holds(tree, what)) return [];
+  if ((letter !== 'I' && letter !== 'V') || !holds(tree, id)) return [];
+  const path = pathTo(tree, what);
+  const isIdle = (block: Tree): boolean =>
+    (['I', 'V'] as const).some((size) => sizeOf(size, block, before).n === 0n);
+  if (path.slice(1).some(isIdle)) return [];
+
+  let last = 1;
+  return [
+    { code: 'this resistance rises', data: { id: what } },
+    ...path
+      .slice(1, -1)
+      .reverse()
+      .map((block): Because => ({ code: 'so their resistance rises', data: { ids: idsOf(block) } })),
+    ...linksTo(letter, id, path, supply).map(([size, block]): Because => {
+      const sign = sizeOf(size, block, after).compare(sizeOf(size, block, before));
+      const change = sign > 0 ? 'rises' : sign < 0 ? 'falls' : 'stays the same';
+      const but = sign === 0 && last !== 0;
+      last = sign;
+      return {
+        code: size === 'I' ? 'so the current' : 'so the p.d.',
+        data: { ids: idsOf(block), change, but },
+      };
+    }),
+  ];
 }

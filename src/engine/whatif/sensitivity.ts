@@ -63,11 +63,14 @@ function slope(at: (step: 0 | 1 | 2) => Fraction): Fraction {
 export function sensitivity(circuit: Circuit, quantity: string, what: Varied): Sensitivity {
   const start = valueOf(circuit, what);
   const solutions = new Map<number, ExactSolution>();
-  const read = (name: string, step: 0 | 1 | 2): Fraction => {
+  const at = (step: 0 | 1 | 2): ExactSolution => {
     const solution =
       solutions.get(step) ?? solveExact(step ? varied(circuit, what, start.add(step)) : circuit);
     solutions.set(step, solution);
-    const value = solution.quantity(name);
+    return solution;
+  };
+  const read = (name: string, step: 0 | 1 | 2): Fraction => {
+    const value = at(step).quantity(name);
     if (value === undefined) throw new RangeError(`${name} has no value here.`);
     return value;
   };
@@ -96,6 +99,6 @@ export function sensitivity(circuit: Circuit, quantity: string, what: Varied): S
   return {
     value,
     direction: sign > 0 ? 'rises' : sign < 0 ? 'falls' : 'stays the same',
-    reasons: reasonsFor(circuit, quantity, what),
+    reasons: reasonsFor(circuit, quantity, what, at(0), at(1)),
   };
 }

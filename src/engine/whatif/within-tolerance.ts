@@ -1,68 +1,95 @@
-import type { Circuit } from '../circuit/index.ts';
-import type { Fraction } from '../quantity/index.ts';
-import { solve, solveExact } from '../solve/index.ts';
+import { resistanceOf, type Circuit, type Component } from '../circuit/index.ts';
+import { Fraction } from '../quantity/index.ts';
+import { solveExact } from '../solve/index.ts';
+import { looseOf, worstCorners, type Loose } from './corners.ts';
 import { varied } from './free.ts';
 
 /** The least and the most that a quantity can be. */
 export interface Bounds {
   readonly low: Fraction;
   readonly high: Fraction;
+  /** False where the circuit is too large to try all: there may be something worse. */
+  readonly proved: boolean;
 }
 
-/** So many resistors with a tolerance have all their corners tried; of more, one is moved at a time. */
-const most = 10;
+const zero = new Fraction(0);
+
+function read(circuit: Circuit, quantity: string): Fraction {
+  const value = solveExact(circuit).quantity(quantity);
+  if (value === undefined) throw new RangeError(`${quantity} has no value here.`);
+  return value;
+}
+
+function bounds(values: readonly Fraction[], proved: boolean): Bounds {
+  const [first = zero, ...rest] = values;
+  return rest.reduce<Bounds>(
+    ({ low, high }, value) => ({
+      low: value.compare(low) < 0 ? value : low,
+      high: value.compare(high) > 0 ? value : high,
+      proved,
+    }),
+    { low: first, high: first, proved },
+  );
+}
+
+/** The bounds of E·I − r·I² while a current I is within its own. */
+function ofCurrent(emf: Fraction, inside: Fraction, { low, high, proved }: Bounds): Bounds {
+  const power = (current: Fraction): Fraction => current.mul(emf).sub(current.mul(current).mul(inside));
+  const peak = inside.n === 0n ? low : emf.div(inside.mul(2));
+  const turns = peak.compare(low) > 0 && peak.compare(high) < 0 ? [peak] : [];
+  return bounds([low, high, ...turns].map(power), proved);
+}
 
 /**
- * The worst case of a quantity while each resistor is anywhere within its stated tolerance. With all others fixed a current, a p.d. or a
- * total resistance only rises or only falls with one resistance, so the worst case is at a corner: all corners are tried up to ten
- * such resistors; beyond, from the corner that looks worst, one is moved at a time until nothing is worse. Exact at the corner that is
- * found. Throws RangeError where the quantity has no value there.
+ * The bounds of what a loose resistor takes. To it the others are a supply of e.m.f. E with R₀ inside: it takes most where its resistance is
+ * nearest to R₀, and nothing where E is zero.
+ */
+function ofLoose(circuit: Circuit, { id, ends: [least, greatest] }: Loose, others: readonly Loose[]): Bounds {
+  const current = `I_${id}`;
+  const { corners, proved } = worstCorners(circuit, others, current);
+  const signs = new Set<number>();
+  const powers = corners.flatMap((corner) => {
+    const [a, b] = [least, greatest].map((ohms) => read(varied(corner, id, ohms), current));
+    if (!a || !b) return [];
+    signs.add(a.compare(0));
+    const found = [a.mul(a).mul(least), b.mul(b).mul(greatest)];
+    if (a.equals(b)) return found;
+    const inside = b.mul(greatest).sub(a.mul(least)).div(a.sub(b));
+    if (inside.compare(least) <= 0 || inside.compare(greatest) >= 0) return found;
+    const emf = a.mul(least.add(inside));
+    return [...found, emf.mul(emf).div(inside.mul(4))];
+  });
+  return bounds(signs.has(1) && signs.has(-1) ? [...powers, zero] : powers, proved);
+}
+
+/** The bounds of the power of one component, or of what is lost inside a supply. */
+function ofPower(circuit: Circuit, letter: string, component: Component, loose: readonly Loose[]): Bounds {
+  const { id } = component;
+  const own = loose.find((each) => each.id === id);
+  const others = loose.filter((each) => each !== own);
+  read(circuit, `${letter}_${id}`);
+  if (own) return ofLoose(circuit, own, others);
+  const ohms = resistanceOf(component, circuit.surroundings) ?? zero;
+  const current = within(circuit, `I_${id}`, loose);
+  const gives = component.kind === 'supply' && letter === 'P';
+  return gives ? ofCurrent(component.emf.value, ohms, current) : ofCurrent(zero, ohms.neg(), current);
+}
+
+function within(circuit: Circuit, quantity: string, loose: readonly Loose[]): Bounds {
+  const { corners, proved } = worstCorners(circuit, loose, quantity);
+  return bounds(
+    corners.map((corner) => read(corner, quantity)),
+    proved,
+  );
+}
+
+/**
+ * The worst case of a quantity while each resistor is anywhere within its stated tolerance, exactly. Throws RangeError where the quantity has
+ * no value.
  */
 export function withinTolerance(circuit: Circuit, quantity: string): Bounds {
-  const resistors = circuit.components.flatMap((each) =>
-    each.kind === 'resistor' && each.tolerance
-      ? [
-          {
-            id: each.id,
-            ends: [-1, 1].map((sign) =>
-              each.resistance.value.mul(each.tolerance ? each.tolerance.mul(sign).div(100).add(1) : 1),
-            ),
-          },
-        ]
-      : [],
-  );
-  const cornerOf = (high: readonly boolean[]): Circuit =>
-    resistors.reduce((at, { id, ends }, place) => {
-      const value = ends[high[place] ? 1 : 0];
-      return value ? varied(at, id, value) : at;
-    }, circuit);
-  const read = (high: readonly boolean[]): number => solve(cornerOf(high)).quantity(quantity) ?? NaN;
-  const exact = (high: readonly boolean[]): Fraction => {
-    const value = solveExact(cornerOf(high)).quantity(quantity);
-    if (value === undefined) throw new RangeError(`${quantity} has no value here.`);
-    return value;
-  };
-
-  /** The corner at which the sign times the quantity is most. */
-  const worst = (sign: 1 | -1): readonly boolean[] => {
-    let best: readonly boolean[] = resistors.map(() => false);
-    let value = sign * read(best);
-    const better = (high: readonly boolean[]): boolean => {
-      const found = sign * read(high);
-      if (!(found > value)) return false;
-      [best, value] = [high, found];
-      return true;
-    };
-    if (resistors.length <= most) {
-      for (let corner = 1; corner < 2 ** resistors.length; corner++)
-        better(resistors.map((_, place) => ((corner >> place) & 1) === 1));
-      return best;
-    }
-    for (let moved = true; moved;) {
-      moved = false;
-      for (const place of resistors.keys()) moved = better(best.with(place, !best[place])) || moved;
-    }
-    return best;
-  };
-  return { low: exact(worst(-1)), high: exact(worst(1)) };
+  const loose = looseOf(circuit);
+  const [, letter, id] = /^(P|Pr)_(.+)/.exec(quantity) ?? [];
+  const component = circuit.components.find((each) => each.id === id);
+  return letter && component ? ofPower(circuit, letter, component, loose) : within(circuit, quantity, loose);
 }

@@ -83,8 +83,36 @@ describe('the sensitivity of a quantity', () => {
     ]);
   });
 
+  it('says that a cell without internal resistance keeps the p.d. of its branches, so that each is its own master', () => {
+    assert.deepEqual(reasons('B1 6 V + (R1 4 Ω ∥ R2 6 Ω)', 'I_R2', 'R1'), [
+      'The resistance of R1 rises.',
+      'So the resistance of R1 and R2 together rises.',
+      'So the current through B1 falls.',
+      'But the p.d. across R1 and R2 together stays the same.',
+      'So the current through R2 stays the same.',
+    ]);
+    assert.deepEqual(reasons('B1 6 V + A1 + R1 4 Ω', 'V_R1', 'R1'), [
+      'The resistance of R1 rises.',
+      'So the current through B1 falls.',
+      'But the p.d. across R1 stays the same.',
+    ]);
+    assert.deepEqual(reasons('B1 6 V r 1 Ω + R1 4 Ω', 'V_B1', 'R1'), [
+      'The resistance of R1 rises.',
+      'So the current through B1 falls.',
+      'So the p.d. across B1 rises.',
+    ]);
+  });
+
+  it('gives no reasons where a resistance changes nothing, in an open branch or beside a short, nor for several supplies', () => {
+    assert.deepEqual(reasons('B1 6 V + R1 4 Ω + (R2 6 Ω ∥ (R3 1 Ω + S1 open))', 'I_R1', 'R3'), []);
+    assert.deepEqual(reasons('B1 6 V + R1 4 Ω + (R2 6 Ω ∥ S1 closed)', 'I_R1', 'R2'), []);
+    assert.deepEqual(reasons('B1 6 V + R1 4 Ω + B2 3 V + R2 4 Ω', 'I_R1', 'R1'), []);
+  });
+
   it('ends every chain with the way that the derivative says', () => {
     const lines = [
+      'B1 6 V + (R1 4 Ω ∥ R2 6 Ω ∥ (R3 12 Ω + (R4 5 Ω ∥ R5 3 Ω)))',
+      'B1 6 V + A1 + (R1 4 Ω ∥ (R2 6 Ω + R3 12 Ω)) + S1 closed + W1 + (R4 5 Ω ∥ R5 3 Ω)',
       'B1 6 V r 1 Ω + R1 4 Ω + (R2 6 Ω ∥ (R3 12 Ω + (R4 5 Ω ∥ R5 3 Ω)))',
       'B1 9 V r 1 Ω + (R1 4 Ω ∥ R2 6 Ω) + (R3 12 Ω ∥ (R4 5 Ω + R5 3 Ω))',
       'B1 9 V r 2 Ω + R1 4 Ω + (R2 6 Ω ∥ R3 12 Ω ∥ R4 5 Ω) + R5 3 Ω',
@@ -97,8 +125,8 @@ describe('the sensitivity of a quantity', () => {
             const { direction, reasons } = sensitivity(circuit, `${letter}_${target}`, what);
             const last = reasons.at(-1);
             const where = `${line}: ${letter}_${target} by ${what}`;
-            assert.ok(last && 'rises' in last.data, where);
-            assert.equal(last.data.rises, direction === 'rises', where);
+            assert.ok(last && 'change' in last.data, where);
+            assert.equal(last.data.change, direction, where);
             assert.deepEqual(last.data.ids, [target], where);
             assert.equal(last.code, letter === 'I' ? 'so the current' : 'so the p.d.', where);
           }

@@ -9,8 +9,6 @@ import {
   solveExact,
   sweep,
   thevenin,
-  withinTolerance,
-  withValue,
 } from '../../../src/engine/index.ts';
 
 const ohms = fc.integer({ min: 1, max: 400 });
@@ -61,44 +59,6 @@ describe('a sweep', () => {
     assert.equal(gap.values['I_R1']?.[0], undefined);
     assert.ok(Math.abs((gap.values['I_R1']?.[100] ?? 0) - 0.6) < 1e-12);
     assert.throws(() => sweep(parseCircuit('B1 6 V + R1 5 Ω'), 'R1', undefined, ['I_R1']), /R1 has no range/);
-  });
-});
-
-describe('within tolerance', () => {
-  it('a divider of two 10 % resistors lies between the two corners (by hand)', () => {
-    const { low, high } = withinTolerance(parseCircuit('B1 6 V + R1 100 Ω ±10% + R2 200 Ω ±10%'), 'V_R2');
-    assert.equal(low.toFraction(), '108/29'); // 6 · 180/(110 + 180)
-    assert.equal(high.toFraction(), '132/31'); // 6 · 220/(90 + 220)
-  });
-
-  it('bounds whatever lies inside, and is reached at a corner', () => {
-    fc.assert(
-      fc.property(
-        fc.array(
-          fc.tuple(ohms, fc.integer({ min: 1, max: 20 }), fc.double({ min: -1, max: 1, noNaN: true })),
-          { minLength: 4, maxLength: 4 },
-        ),
-        (parts) => {
-          const [a, b, c, d] = parts.map(([r, t], k) => `R${k + 1} ${r} Ω ±${t}%`);
-          const circuit = parseCircuit(`B1 9 V r 1 Ω + ${a} + (${b} ∥ (${c} + ${d}))`);
-          const { low, high } = withinTolerance(circuit, 'I_R3');
-          const inside = parts.reduce(
-            (at, [r, t, share], k) =>
-              withValue(at, `R${k + 1}`, Number((r * (1 + (share * t) / 100)).toFixed(9))),
-            circuit,
-          );
-          const value = solve(inside).current('R3') ?? NaN;
-          assert.ok(value >= Number(low) - 1e-9 && value <= Number(high) + 1e-9);
-        },
-      ),
-      { numRuns: 300 },
-    );
-  });
-
-  it('of twenty resistors is as of a chain by hand: all low, and all high', () => {
-    const chain = Array.from({ length: 20 }, (_, k) => `R${k + 1} 10 Ω ±5%`).join(' + ');
-    const { low, high } = withinTolerance(parseCircuit(`B1 6 V + ${chain}`), 'I_R1');
-    assert.deepEqual([low.toFraction(), high.toFraction()], ['1/35', '3/95']);
   });
 });
 

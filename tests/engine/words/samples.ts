@@ -114,12 +114,12 @@ export const samples: { readonly [Code in keyof Catalogue]: readonly Catalogue[C
   'this resistance rises': [{ id: 'R2' }],
   'so their resistance rises': few,
   'so the current': [
-    { ids: ['B1'], rises: false },
-    { ids: ['R2', 'R3'], rises: true },
+    { ids: ['B1'], change: 'falls', but: false },
+    { ids: ['R2', 'R3'], change: 'rises', but: false },
   ],
   'so the p.d.': [
-    { ids: ['R1'], rises: false },
-    { ids: ['R2', 'R3'], rises: true },
+    { ids: ['R1'], change: 'stays the same', but: false },
+    { ids: ['R2', 'R3'], change: 'stays the same', but: true },
   ],
   'not ohmic': few,
   'not settled': one,
