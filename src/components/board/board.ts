@@ -76,7 +76,7 @@ export class RheoletBoard extends LitElement implements BoardFace {
 
   /** What the class uses, in words such as `voltage U 2 comma`; see the documentation of courses. */
   declare course: string;
-  /** `iec` (rectangles) or `ansi` (zigzags) for resistors. */
+  /** `iec` (rectangles) or `ansi` (zigzags) for resistors, thermistors and LDRs. */
   declare symbols: string;
   /** What to show besides the usual: `rules`; `ribbons` and `arrows` where the readings are hidden. */
   declare show: string;

@@ -2,15 +2,16 @@ import type { Quantity } from '../quantity/index.ts';
 import { checkRange } from './check-range.ts';
 import { conditions, isCondition } from './condition.ts';
 import { exactNumber, field, object, refuse, requiredField, shown, truth, type Fields } from './fields.ts';
-import type { Component, Condition, Range } from './model.ts';
+import type { Component, Condition, Range, Supply, SupplyForm } from './model.ts';
 import { nearest } from './nearest.ts';
+import { inForm, isCounted, supplyForms } from './supply-form.ts';
 
 const always = ['id', 'kind', 'from', 'to', 'hidden', 'condition'];
 const label = /^[A-Z]{1,20}[a-z]{0,20}\d{0,9}[a-z]?$/;
 
 /** The fields of each kind, besides those that all have. */
 const fieldsOf = {
-  supply: ['emf', 'internalResistance', 'cells', 'range', 'internalRange'],
+  supply: ['emf', 'internalResistance', 'cells', 'range', 'internalRange', 'form'],
   resistor: ['resistance', 'range', 'tolerance', 'ratedPower'],
   lamp: ['resistance', 'ratedVoltage', 'ratedPower', 'ratedCurrent', 'filament'],
   heater: ['resistance', 'ratedVoltage', 'ratedPower', 'ratedCurrent'],
@@ -97,6 +98,19 @@ function cellsOf(fields: Fields, path: string): number | undefined {
   });
 }
 
+/** What a supply is said to be. */
+function supplyFormOf(fields: Fields, path: string): SupplyForm | undefined {
+  const found = fields['form'];
+  const form = supplyForms.find((each) => each === found);
+  if (found !== undefined && !form) {
+    refuse(`${path}.form`, {
+      code: 'wrong type',
+      data: { expected: '"cell", "battery" or "supply"', found: shown(found) },
+    });
+  }
+  return form;
+}
+
 function percent(
   fields: Fields,
   path: string,
@@ -150,7 +164,7 @@ export function componentFrom(json: unknown, path: string): Component {
     case 'supply': {
       const emf = requiredField(fields, 'emf', path, 'V', 'any');
       const internalResistance = ohms('internalResistance');
-      return {
+      const supply: Supply = {
         ...ends,
         kind,
         emf,
@@ -161,6 +175,10 @@ export function componentFrom(json: unknown, path: string): Component {
           internalRange: rangeOf(fields, 'internalRange', path, internalResistance),
         }),
       };
+      const form = supplyFormOf(fields, path);
+      if (!isCounted(supply, form))
+        refuse(path, { code: 'unknown field', data: { field: 'cells', suggestion: '' } });
+      return inForm(supply, form);
     }
     case 'resistor': {
       const resistance = requiredField(fields, 'resistance', path, 'Ω', 'not negative');

@@ -19,6 +19,7 @@ export type {
   Resistor,
   Sensor,
   Supply,
+  SupplyForm,
   Surroundings,
   Switch,
   Wire,
@@ -32,6 +33,7 @@ export { forwardPoint, ratedResistance } from './ratings.ts';
 export { resistanceOf } from './resistance.ts';
 export { usualSurroundings } from './sensor.ts';
 export { settingOf } from './setting.ts';
+export { formOf, inForm, isCounted, supplyForms } from './supply-form.ts';
 export { supplyRanges } from './supply-ranges.ts';
 export {
   checkSurrounding,

@@ -16,6 +16,9 @@ interface TwoTerminal {
 /** Taken out (a lamp unscrewed), or bridged by a wire of no resistance. */
 export type Condition = 'broken' | 'bridged';
 
+/** One cell, a battery of several, or the terminals of a d.c. supply. */
+export type SupplyForm = 'cell' | 'battery' | 'supply';
+
 /** A cell, battery or d.c. supply; its `from` is the positive terminal. */
 export interface Supply extends TwoTerminal {
   readonly kind: 'supply';
@@ -25,6 +28,8 @@ export interface Supply extends TwoTerminal {
   readonly internalResistance?: Quantity;
   /** Cells in the battery, where it was written so (`3 × 1.5 V`). */
   readonly cells?: number;
+  /** What its symbol shows, where that is not what is understood (see `formOf`). */
+  readonly form?: SupplyForm;
   /** The e.m.f.s that it may be set to; absent where it is fixed. */
   readonly range?: Range;
   /** The internal resistances that it may be set to; absent where that is fixed. */

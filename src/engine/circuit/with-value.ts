@@ -6,6 +6,7 @@ import { isSettable } from './is-settable.ts';
 import { isSurrounding, withSurrounding } from './surroundings.ts';
 import type { Circuit, Component, Fuse, Range, Supply } from './model.ts';
 import { nearest } from './nearest.ts';
+import { formOf, inForm } from './supply-form.ts';
 
 /**
  * What a component may be set to: ohms or volts as a number or a fraction; a switch to true (closed) or false; or a text of words,
@@ -61,7 +62,11 @@ function withMain(component: Component, value: Setting): Component {
     case 'resistor':
       return { ...component, resistance: reset(id, component.resistance, value, component.range) };
     case 'supply':
-      return { ...component, emf: reset(id, component.emf, value, component.range) };
+      // No setting makes another thing of it.
+      return inForm(
+        { ...component, emf: reset(id, component.emf, value, component.range) },
+        formOf(component),
+      );
     case 'fuse':
       return withBlown(component, value);
   }

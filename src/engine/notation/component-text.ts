@@ -1,4 +1,4 @@
-import { defaultStep, type Component, type Range } from '../circuit/index.ts';
+import { defaultStep, formOf, type Component, type Range } from '../circuit/index.ts';
 import { exactText, quantity, type Quantity } from '../quantity/index.ts';
 import { kindOfLabel } from './fields.ts';
 import { bareText, quantityText } from './quantity-text.ts';
@@ -71,8 +71,10 @@ function propertyTexts(component: Component): readonly (string | undefined)[] {
  * or `bridged`, `hidden`. */
 export function componentText(component: Component, reversed: boolean): string {
   const { id, kind, condition, hidden } = component;
+  const named = kindOfLabel(id) === kind;
+  const word = kind === 'supply' ? (component.form ?? (named ? undefined : formOf(component))) : kind;
   const texts = [
-    kindOfLabel(id) === kind ? undefined : kind,
+    named && kind !== 'supply' ? undefined : word,
     id,
     ...propertyTexts(component),
     reversed ? 'reversed' : undefined,

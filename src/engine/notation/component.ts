@@ -1,7 +1,16 @@
-import type { Component, Kind, Range } from '../circuit/index.ts';
+import { inForm, isCounted, type Component, type Kind, type Range } from '../circuit/index.ts';
 import type { Quantity } from '../quantity/index.ts';
 import type { Cursor } from './cursor.ts';
-import { fields, isKind, isRated, kindOfLabel, kindOfWord, letterOf, type Sign } from './fields.ts';
+import {
+  fields,
+  formOfWord,
+  isKind,
+  isRated,
+  kindOfLabel,
+  kindOfWord,
+  letterOf,
+  type Sign,
+} from './fields.ts';
 import { readProperties, type Properties } from './properties.ts';
 import { rangeOf } from './range.ts';
 import type { Token } from './token.ts';
@@ -25,7 +34,13 @@ const needed: Readonly<Partial<Record<Kind, readonly [Sign, string]>>> = {
 };
 
 /** Makes the component of its properties. */
-function assemble(cursor: Cursor, label: Token, kind: Kind, { values, coded }: Properties): Component {
+function assemble(
+  cursor: Cursor,
+  label: Token,
+  kind: Kind,
+  { values, coded }: Properties,
+  word?: Token,
+): Component {
   const id = label.text;
   const ratings = ['V', 'W', 'A'].filter((unit) => values.has(unit as Sign)).length;
   const [unit, example] = needed[kind] ?? [];
@@ -49,10 +64,15 @@ function assemble(cursor: Cursor, label: Token, kind: Kind, { values, coded }: P
   // The table of fields says which belong to which kind.
   const component = { id, kind, from: '', to: '', ...closed, ...Object.fromEntries(told) } as Component;
   const reading = values.get('[');
-  if (typeof reading !== 'object' || !('open' in reading)) return component;
-  const range = (value: Quantity): Range => rangeOf(cursor, id, value, reading, coded);
-  if (component.kind === 'supply') return { ...component, range: range(component.emf) };
-  return component.kind === 'resistor' ? { ...component, range: range(component.resistance) } : component;
+  const rangeFor = (value: Quantity): { readonly range?: Range } =>
+    typeof reading === 'object' && 'open' in reading
+      ? { range: rangeOf(cursor, id, value, reading, coded) }
+      : {};
+  if (component.kind === 'resistor') return { ...component, ...rangeFor(component.resistance) };
+  if (component.kind !== 'supply') return component;
+  const form = formOfWord(word?.text);
+  if (word && !isCounted(component, form)) cursor.wrong(word, 'write instead', word.text, 'battery');
+  return inForm({ ...component, ...rangeFor(component.emf) }, form);
 }
 
 /** Whether a component starts with this token. */
@@ -76,5 +96,5 @@ export function readComponent(cursor: Cursor): Draft {
   const reversed = properties.values.has('reversed');
   // Where the next component starts without a join, that is the mistake, not what is missing here.
   if (startsComponent(cursor.token)) return { type: 'component', label, reversed };
-  return { type: 'component', label, reversed, component: assemble(cursor, label, kind, properties) };
+  return { type: 'component', label, reversed, component: assemble(cursor, label, kind, properties, word) };
 }

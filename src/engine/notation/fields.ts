@@ -1,4 +1,4 @@
-import type { Component, Kind } from '../circuit/index.ts';
+import { supplyForms, type Component, type Kind, type SupplyForm } from '../circuit/index.ts';
 import type { Unit } from '../quantity/index.ts';
 
 /** The unit, sign or word that tells a property in a line. */
@@ -55,9 +55,14 @@ const letters: Readonly<Record<string, string>> = {
 /** Words that stand before a label to say its kind. */
 export const kindWords: readonly string[] = [...Object.values(letters), 'push', 'cell', 'battery'];
 
+/** What a kind word says of a supply; undefined for another word. */
+export function formOfWord(word: string | undefined): SupplyForm | undefined {
+  return supplyForms.find((form) => form === word);
+}
+
 /** The kind that a kind word says; undefined for another word. */
 export function kindOfWord(word: string): string | undefined {
-  return word === 'cell' || word === 'battery' ? 'supply' : kindWords.find((kind) => kind === word);
+  return formOfWord(word) ? 'supply' : kindWords.find((kind) => kind === word);
 }
 
 /** The kind that the capitals of a label say; undefined where they are none of the usual letters. */

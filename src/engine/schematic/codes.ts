@@ -4,6 +4,7 @@ import type { Condition } from '../circuit/index.ts';
 export type PartName =
   | 'cell'
   | 'battery'
+  | 'd.c. supply'
   | 'variable supply'
   | 'resistor'
   | 'variable resistor'

@@ -1,16 +1,17 @@
-import type { Circuit, Component, Range } from '../circuit/index.ts';
+import { formOf, type Circuit, type Component, type Range } from '../circuit/index.ts';
 import { writeQuantity } from '../quantity/index.ts';
 import { leaves, seriesParallel, type Single, type Tree } from '../topology/index.ts';
 import { say, type Language } from '../words/index.ts';
 import { ratingsOf } from './caption.ts';
 import type { PartName, Phrase } from './codes.ts';
-import { cellsOf } from './glyph.ts';
+
+const names = { cell: 'cell', battery: 'battery', supply: 'd.c. supply' } as const;
 
 function nameOf(component: Component): PartName {
   switch (component.kind) {
     case 'supply':
       if (component.range) return 'variable supply';
-      return cellsOf(component) === 1 ? 'cell' : 'battery';
+      return names[formOf(component)];
     case 'resistor':
       return component.range ? 'variable resistor' : 'resistor';
     case 'switch':

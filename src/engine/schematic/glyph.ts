@@ -1,4 +1,4 @@
-import type { Component, Range, Supply } from '../circuit/index.ts';
+import { formOf, type Component, type Range, type Supply } from '../circuit/index.ts';
 import type { DrawingStyle, Turn } from './drawing.ts';
 
 /** A symbol along the x axis round the origin, `from` at the left, as path data of absolute pairs x,y and relative arcs. */
@@ -41,18 +41,44 @@ const circle = ring(0, 14);
 const long = (x: number): string => `M${x},-14L${x},14`;
 const short = (x: number): string => `M${x - 2},-7L${x + 2},-7L${x + 2},7L${x - 2},7Z`;
 
-function battery(cells: number): Body {
-  if (cells === 1) return body(14, 4, long(-4), '', short(4), true);
+/** The two cells at the ends of a battery; between them a dashed line stands for any others. */
+function battery(cells?: number): Body {
   const outer = cells === 2 ? 12 : 16;
   const inner = outer - 8;
   const between = cells === 2 ? '' : [-7, -3, 1, 5].map((x) => `M${x},0L${x + 2},0`).join('');
   return body(14, outer, long(-outer) + long(inner) + between, '', short(-inner) + short(outer), true);
 }
 
+/** Terminals with their signs, each on the side where no arrow goes; the signs stay level, since only pairs are turned. */
+const dc = (isVaried: boolean): Body =>
+  body(
+    14,
+    13,
+    `${ring(-10, 3)}${ring(10, 3)}M-10,-10m-4 0h8m-4 -4v8M10,${isVaried ? 10 : -10}m-4 0h8`,
+    '',
+    '',
+    true,
+  );
+
+/** A supply as what it is, with an arrow through it where its e.m.f. may be turned. */
+function supplyBody(supply: Supply): Body {
+  switch (formOf(supply)) {
+    case 'cell':
+      return body(14, 4, long(-4), '', short(4), true);
+    case 'battery':
+      return battery(supply.cells);
+    case 'supply':
+      return dc(supply.range !== undefined);
+  }
+}
+
 /** A filled arrowhead that points down or up to the right. */
 const arrowhead = (x: number, y: number, way: 1 | -1): string =>
   `M${x},${y}L${x - 2},${y - 5 * way}L${x - 5},${y - 2 * way}Z`;
 const outline = 'M-22,-8L22,-8L22,8L-22,8Z';
+/** A resistor, and what a sensor is made of. */
+const resistor = (symbols: DrawingStyle['symbols']): string =>
+  symbols === 'ansi' ? 'M-22,0L-18,-8L-11,8L-4,-8L4,8L11,-8L18,8L22,0' : outline;
 
 /** The same with the arrow through it that says that it can be varied. */
 function varied(fixed: Body, range: Range | undefined): Body {
@@ -66,19 +92,12 @@ function varied(fixed: Body, range: Range | undefined): Body {
   };
 }
 
-/** The cells of a supply: as written, else one up to 2 V (common practice), else a battery of more; the same at every setting. */
-export function cellsOf({ cells, emf, range }: Supply): number {
-  return cells ?? ((range?.max ?? emf).value.compare(2) > 0 ? 3 : 1);
-}
-
 function bodyOf(component: Component, symbols: DrawingStyle['symbols']): Body {
   switch (component.kind) {
     case 'supply':
-      return varied(battery(cellsOf(component)), component.range);
-    case 'resistor': {
-      const drawn = symbols === 'ansi' ? 'M-22,0L-18,-8L-11,8L-4,-8L4,8L11,-8L18,8L22,0' : outline;
-      return varied(body(8, reach, drawn), component.range);
-    }
+      return varied(supplyBody(component), component.range);
+    case 'resistor':
+      return varied(body(8, reach, resistor(symbols)), component.range);
     case 'lamp':
       return body(14, 14, `${circle}M-9.9,-9.9L9.9,9.9M-9.9,9.9L9.9,-9.9`);
     case 'heater':
@@ -97,12 +116,12 @@ function bodyOf(component: Component, symbols: DrawingStyle['symbols']): Body {
         true,
       );
     case 'thermistor':
-      return body(14, reach, `${outline}M-20,13L-13,13L13,-13`);
+      return body(14, reach, `${resistor(symbols)}M-20,13L-13,13L13,-13`);
     case 'ldr':
       return body(
         18,
         reach,
-        `${outline}M-12,-18L-7,-13M-2,-18L3,-13`,
+        `${resistor(symbols)}M-12,-18L-7,-13M-2,-18L3,-13`,
         '',
         arrowhead(-3, -9, 1) + arrowhead(7, -9, 1),
       );
@@ -141,7 +160,7 @@ const narrowed = (path: string): string =>
   path.replace(/([-\d.]+),/g, (_, x: string) => `${Math.round(6 * Number(x)) / 10},`);
 
 /**
- * IEC 60617 symbols, as schools draw them; with 'ansi' the resistor is the zigzag of IEEE 315. What is taken out has no leads: it
+ * IEC 60617 symbols, as schools draw them; with 'ansi' a resistor, a thermistor and an LDR are the zigzag of IEEE 315. What is taken out has no leads: it
  * stands in a gap between two open ends.
  */
 export function glyphOf(component: Component, symbols: DrawingStyle['symbols']): Glyph {

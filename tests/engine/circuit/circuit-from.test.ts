@@ -264,6 +264,8 @@ void describe('a circuit from JSON', () => {
       'broken',
       'internalRange',
       'internalResistance',
+      'form',
+      'cells',
     );
     const { tree } = fc.letrec<{ tree: unknown }>((tie) => ({
       tree: fc.oneof(

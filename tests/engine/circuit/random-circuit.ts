@@ -10,7 +10,11 @@ const kinds = fc.oneof(
     resistance: tenths,
     range: fc.constant({ min: 0, max: 40, step: '0.1' }),
   }),
-  fc.record({ kind: fc.constant('supply'), emf: tenths }),
+  fc.record({
+    kind: fc.constant('supply'),
+    emf: tenths,
+    form: fc.constantFrom(undefined, 'cell', 'battery', 'supply'),
+  }),
   fc.record({
     kind: fc.constant('supply'),
     emf: tenths,

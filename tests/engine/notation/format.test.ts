@@ -17,7 +17,7 @@ describe('The canonical form', () => {
     ['has a decimal point', 'R1 4,7 Ω', 'R1 4.7 Ω'],
     ['has a fraction where no decimal is exact', 'R1 1/3 kΩ', 'R1 1/3 kΩ'],
     ['has the power of ten of a number too long to read', 'R1 1e20 Ω + R2 1e-20 Ω', 'R1 1e20 Ω + R2 1e-20 Ω'],
-    ['keeps the cells of a battery', 'cell B1 2x1.50 V r 1 Ω + R1 5 Ω', 'B1 2 × 1.50 V r 1 Ω + R1 5 Ω'],
+    ['keeps the cells of a battery', 'battery B1 2x1.50 V r 1 Ω + R1 5 Ω', 'B1 2 × 1.50 V r 1 Ω + R1 5 Ω'],
     [
       'orders properties',
       'R1 hidden ±5% 0.5 W 8 Ω [2..40] reversed',

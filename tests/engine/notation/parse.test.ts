@@ -110,7 +110,9 @@ describe('The same circuit', () => {
     ['has plain digits in its labels', 'R₁ 5 Ω + R₁₂ 3 Ω', 'R1 5 Ω + R12 3 Ω'],
     ['has an ohm in many letters', 'R1 5 kΩ', 'R1 5 k\u2126', 'R1 5 kohm', 'R1 5kohms', 'R1 5k', 'R1 5K'],
     ['has a micro in three letters', 'R1 5 µΩ', 'R1 5 \u03bcΩ', 'R1 5 uΩ'],
-    ['is cell, battery or supply', 'cell X 6 V + R1 5 Ω', 'battery X 6 V + R1 5 Ω', 'supply X 6 V + R1 5 Ω'],
+    ['is a battery from more than 2 V', 'B1 6 V + R1 5 Ω', 'battery B1 6 V + R1 5 Ω'],
+    ['is a cell up to 2 V', 'B1 2 V + R1 5 Ω', 'cell B1 2 V + R1 5 Ω'],
+    ['is a battery where cells are counted', 'B1 2 × 1 V + R1 5 Ω', 'battery B1 2 × 1 V + R1 5 Ω'],
     ['has a kind word only to please', 'B1 6 V + lamp L1 8 Ω', 'B1 6 V + L1 8 Ω'],
     [
       'has remarks and stray tags and quotes round it',

@@ -76,6 +76,8 @@ const kinds: readonly (readonly [kind: string, letter: string, fields: (random: 
   ['supply', 'B', (random) => ({ emf: number(random), internalResistance: number(random) })],
   ['supply', 'B', (random) => ({ emf: random.pick(['4.5', '1.0', '-3', 7]), cells: 1 + random.below(7) })],
   ['supply', 'B', supply],
+  ['supply', 'B', (random) => ({ emf: number(random), form: random.pick(['cell', 'battery', 'supply']) })],
+  ['supply', 'B', (random) => ({ ...supply(random), form: 'battery' })],
   ['resistor', 'R', (random) => ({ resistance: random.pick([number(random), 0]) })],
   ['resistor', 'R', range],
   ['resistor', 'R', (random) => ({ resistance: number(random), tolerance: random.pick([5, '0.5', '1/3']) })],

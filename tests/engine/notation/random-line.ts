@@ -88,7 +88,8 @@ const kinds: readonly (readonly [
   words: readonly string[],
   properties: (random: Random) => string[],
 ])[] = [
-  ['B', ['cell', 'battery', 'supply'], supply],
+  ['B', ['battery'], supply],
+  ['B', ['cell', 'supply'], (random) => [randomQuantity(random, 'V')]],
   ['R', ['resistor'], resistor],
   ['R', ['resistor'], resistor],
   ['L', ['lamp'], lamp],

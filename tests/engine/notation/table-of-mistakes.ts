@@ -118,6 +118,7 @@ export const tableOfMistakes: Readonly<Record<string, readonly Row[]>> = {
     row('B1 6 V + L1 0 Ω', 13, 'must be positive'),
     row('B1 6 V + R1 5 Ω 0 W', 17, 'must be positive'),
     row('B1 0 × 1.5 V + R1 5 Ω', 4, 'out of range'),
+    row('cell B1 3 × 1.5 V + R1 5 Ω', 1, 'write instead', 'battery'),
     row('B1 3 * 1.5 V + R1 5 Ω', 6, 'write instead', '×'),
   ],
   Properties: [

@@ -46,5 +46,6 @@ export const examples: readonly string[] = [
   'B1 6 V + F1 2 A blown + push S1 + push S2 closed + R1 12 Ω',
   'B1 5 V + R1 10 kΩ + (T1 10 kΩ ∥ V1); at 5 °C',
   'B1 5 V + (LDR1 8 kΩ ∥ V1) + R1 [1..20] 10 kΩ; at 200 lx',
+  'supply B1 6 V + supply B2 [0..12] 9 V + (cell B3 9 V ∥ battery B4 1.5 V) + R1 8 Ω',
   'B1 6 V + LED1 broken + T1 1 kΩ broken + LDR1 1 kΩ broken + F1 1 A broken + H1 8 Ω broken + D1 bridged',
 ];

@@ -61,7 +61,15 @@ function part(seed: number, count: number, closed: boolean): Spec {
     case 'switch':
       return { id: id('S'), kind, fields: { closed: (seed >> 6) % 4 > 0 } };
     case 'supply':
-      return { id: id('B'), kind, fields: { emf: value, internalResistance: '0.5' } };
+      return {
+        id: id('B'),
+        kind,
+        fields: {
+          emf: value,
+          internalResistance: '0.5',
+          form: pick(['cell', 'battery', 'supply'], seed >> 9),
+        },
+      };
     case 'led':
     case 'diode':
       return { id: id(kind === 'led' ? 'LED' : 'D'), kind, fields: { forwardVoltage: value, ...hidden } };

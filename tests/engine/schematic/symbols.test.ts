@@ -3,6 +3,7 @@
 // lamp is a circle with a cross, a meter a circle with its letter. The zigzag is IEEE 315's.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
+import { withValue } from '../../../src/engine/circuit/index.ts';
 import { parseCircuit } from '../../../src/engine/notation/index.ts';
 import { drawSchematic, type Drawing, type DrawingStyle } from '../../../src/engine/schematic/index.ts';
 import { drawings } from './random-drawings.ts';
@@ -22,7 +23,7 @@ const subpaths = (path: string): { x: number; y: number }[][] =>
   path
     .split('M')
     .slice(1)
-    .map((text) => text.replace(/a.*|Z/, '').split('L'))
+    .map((text) => text.replace(/[am].*|Z/, '').split('L'))
     .map((pairs) => pairs.map((pair) => pair.split(' ').map(Number)))
     .map((points) => points.map(([x = NaN, y = NaN]) => ({ x, y })));
 
@@ -83,7 +84,59 @@ test('a supply that can be varied has the same arrow through it, and as many cel
   assert.deepEqual(arrow(resistor('[1..20] 5'), resistor('5')), [1, 1]);
 });
 
-test('only the resistor changes with the standard', () => {
+test('a d.c. supply is its two terminals with their signs, which stay level however it is turned', () => {
+  // The terminal (a small circle) and the polarity signs of IEC 60617-2; that pupils see them so is common practice.
+  const rings = (path: string): number => path.split('a3 3 0 0 1 6 0').length - 1;
+  for (const line of ['supply B1 6 V + R1 5 Ω', 'supply B1 1.5 V + R1 5 Ω']) {
+    const supply = symbol(line, 'B1');
+    assert.equal(rings(supply.path), 2);
+    assert.equal(supply.filled, '', 'no plates');
+    assert.ok(supply.path.includes('m-4 0h8m-4 -4v8') && supply.path.endsWith('m-4 0h8'));
+  }
+  const upright = symbol('B1 6 V + supply B2 3 V + R1 5 Ω + R2 5 Ω + R3 6 Ω', 'B2');
+  assert.ok(upright.turn % 180 !== 0 && upright.path.endsWith('m-4 0h8'));
+  const [plus, minus] = upright.path
+    .split('M')
+    .slice(-2)
+    .map((text) => Number(text.split(' ')[1]?.replace(/m.*/, '')));
+  assert.ok(
+    plus !== undefined && minus !== undefined && plus !== minus,
+    'the signs stand at their own terminals',
+  );
+});
+
+test('a supply is drawn as what it is said to be, else as its e.m.f. has it, and no setting makes another of it', () => {
+  const plates = (line: string): number => subpaths(symbol(line, 'B1').filled).length;
+  assert.equal(plates('cell B1 9 V + R1 5 Ω'), 1);
+  assert.equal(plates('battery B1 1.5 V + R1 5 Ω'), 2);
+  for (const [line, volts] of [
+    ['B1 1.5 V + R1 5 Ω', '6'],
+    ['B1 6 V + R1 5 Ω', '1.5'],
+    ['supply B1 6 V + R1 5 Ω', '1.5'],
+  ] as const) {
+    const circuit = parseCircuit(line);
+    const [before, after] = [circuit, withValue(circuit, 'B1', volts)].map((each) => {
+      const drawing = drawSchematic(each, { values: () => '' });
+      assert.ok(drawing.kind === 'drawing');
+      return drawing.symbols;
+    });
+    assert.deepEqual(after, before);
+    const emf = line.includes('1.5') ? '1.5' : '6';
+    const [back] = withValue(withValue(circuit, 'B1', volts), 'B1', emf).components;
+    assert.ok(back?.kind === 'supply' && circuit.components[0]?.kind === 'supply');
+    assert.equal(back.form, circuit.components[0].form, 'and back it is what it was');
+  }
+});
+
+test('only what is made of a resistor changes with the standard', () => {
+  // IEEE 315-1975, 2.1 and 2.1.10: thermistors are drawn on the resistor's zigzag (from memory).
+  for (const id of ['R1', 'T1', 'LDR1']) {
+    const [iec, ansi] = (['iec', 'ansi'] as const).map((symbols) =>
+      symbol(`B1 6 V + ${id} 1 kΩ`, id, { symbols }),
+    );
+    assert.ok(iec && ansi && !iec.path.includes('L-11 8') && ansi.path.includes('L-11 8'), id);
+    assert.deepEqual(ansi.box, iec.box);
+  }
   const line = 'B1 6 V + S1 + A1 + L1 5 Ω + (R1 5 Ω ∥ V1)';
   for (const id of ['B1', 'S1', 'A1', 'L1', 'V1']) {
     assert.deepEqual(symbol(line, id), symbol(line, id, { symbols: 'ansi' }));
