@@ -8,7 +8,7 @@ import { serve } from '../run/server.mjs';
 
 const { modules } = JSON.parse(readFileSync('dist/custom-elements.json', 'utf8'));
 const tags = modules.flatMap(({ declarations }) => declarations.map(({ tagName }) => tagName));
-const line = 'B1 6 V + S1 closed + A1 + (R1 [4..40] 12 Ω ∥ L1 8 Ω)';
+const line = 'B1 6 V + S1 closed + A1 + (R1 [4..40] 12 Ω ∥ L1 8 Ω ∥ LDR1 8 kΩ)';
 const page = `<!doctype html><html lang="en"><title>Quay</title><script type="module" src="/dist/rheolet.js"></script>
 <body><rheolet-board id="quay" circuit="${line}"></rheolet-board><main></main></body></html>`;
 
@@ -34,7 +34,12 @@ async function comeAndGo({ tags, line, times, at }) {
         const circuit = tag === 'rheolet-board' ? { id: `own${each}`, circuit: line } : {};
         const board = tags.includes('rheolet-board') ? `own${each}` : 'quay';
         const of =
-          { 'rheolet-resistor': 'R1', 'rheolet-switch': 'S1', 'rheolet-supply': 'B1' }[tag] ?? 'I_A1';
+          {
+            'rheolet-resistor': 'R1',
+            'rheolet-switch': 'S1',
+            'rheolet-supply': 'B1',
+            'rheolet-surroundings': 'light',
+          }[tag] ?? 'I_A1';
         for (const [name, value] of Object.entries({ board, of, ...circuit }))
           element.setAttribute(name, value);
         main.append(element);

@@ -67,6 +67,7 @@ const weights = {
   'all in one': () => total(['dist/rheolet.min.js']),
   'lazy loader': () => total(['dist/rheolet-lazy.js']),
   supply: () => added('supply'),
+  surroundings: () => added('surroundings'),
   switch: () => added('switch'),
   table: () => added('table'),
 };

@@ -5,12 +5,12 @@ export const names = Object.keys(JSON.parse(readFileSync('package.json', 'utf8')
   (name) => /^\.\/(\w+)\.js$/.exec(name)?.[1] ?? [],
 );
 
-const of = { meter: 'A1', resistor: 'R1', value: 'I_A1', supply: 'B1', switch: 'S1' };
+const of = { meter: 'A1', resistor: 'R1', value: 'I_A1', supply: 'B1', surroundings: 'light', switch: 'S1' };
 const element = (name) =>
   `<rheolet-${name} board="quay"${of[name] ? ` of="${of[name]}"` : ''}></rheolet-${name}>`;
 
 /** The circuit of the lesson: A1 reads 1.25 A. */
-export const line = 'B1 6 V + S1 closed + A1 + (R1 [4..40] 12 Ω ∥ L1 8 Ω)';
+export const line = 'B1 6 V + S1 closed + A1 + (R1 [4..40] 12 Ω ∥ L1 8 Ω ∥ LDR1 800 kΩ)';
 
 /** A board and every other element that is shipped, reading it. */
 export const lesson = `<rheolet-board id="quay" circuit="${line}">A lamp beside a control.</rheolet-board>

@@ -1,4 +1,4 @@
-import { isSwitch, type Component, type Condition } from '../../engine/core.ts';
+import { isSwitch, type Circuit, type Component, type Condition } from '../../engine/core.ts';
 import { changesOf, fire } from '../link/index.ts';
 import type { BoardStore } from './store.ts';
 
@@ -34,20 +34,18 @@ export class Pupil {
 
   /** A component as it is now. */
   component(id: string | undefined): Component | undefined {
-    return this.#components.find((component) => component.id === id);
+    return this.#circuit?.components.find((component) => component.id === id);
   }
 
-  get #components(): readonly Component[] {
-    return this.#store.snapshot?.circuit.components ?? [];
+  get #circuit(): Circuit | undefined {
+    return this.#store.snapshot?.circuit;
   }
 
   #tell(act: () => void): void {
-    const before = this.#components;
+    const before = this.#circuit;
     act();
-    this.#components.forEach((component, place) => {
-      const was = before[place];
-      for (const change of was ? changesOf(this.#board.id, was, component) : [])
-        fire(this.#board, 'rheolet-change', change);
-    });
+    const now = this.#circuit;
+    for (const change of before && now ? changesOf(this.#board.id, before, now) : [])
+      fire(this.#board, 'rheolet-change', change);
   }
 }

@@ -1,4 +1,13 @@
-import { type Circuit, isSwitch, type Solution, solve, withValue } from '../../engine/core.ts';
+import {
+  type Circuit,
+  exactText,
+  feltBy,
+  isSwitch,
+  type Solution,
+  solve,
+  surroundingRanges,
+  withValue,
+} from '../../engine/core.ts';
 import { once } from '../link/index.ts';
 
 /** The widest ribbon at the settings with the largest currents, in pixels. */
@@ -21,8 +30,13 @@ function largest(circuit: Circuit, read: (solution: Solution, id: string) => num
   return Math.max(0, ...circuit.components.map(({ id }) => Math.abs(read(solution, id) ?? 0)));
 }
 
-/** The circuit with all switches closed, and, for the largest currents, all resistors at their least and all supplies at their most. */
+/** The circuit with all switches closed, and, for the largest currents, all resistors at their least, with what sensors feel at its most, and all supplies at their most. */
 function driven(circuit: Circuit, least: boolean): Circuit {
+  const felt = least ? feltBy(circuit) : [];
+  const within = felt.reduce(
+    (each, name) => withValue(each, name, exactText(surroundingRanges[name].max.value)),
+    circuit,
+  );
   return circuit.components.reduce((each, component) => {
     const { id, kind } = component;
     if (isSwitch(component)) return withValue(each, id, 'closed');
@@ -31,7 +45,7 @@ function driven(circuit: Circuit, least: boolean): Circuit {
     const [low, high] = [range.min.value, range.max.value];
     const most = kind === 'supply' && high.abs().compare(low.abs()) > 0 ? high : low;
     return withValue(each, id, most);
-  }, circuit);
+  }, within);
 }
 
 /** The measure for a circuit: chosen once, so that the ribbons of a circuit can be compared whatever is turned. */

@@ -3,6 +3,7 @@ import {
   type Component,
   type Condition,
   conditions,
+  feltBy,
   isSwitch,
   say,
   writeReading,
@@ -95,7 +96,7 @@ function controls({ snapshot, shown, toggle }: View): TemplateResult | typeof no
     >
       ${`${id}: ${state}`}
     </button>`;
-  })}`;
+  })}${feltBy(snapshot.circuit).length > 0 ? html`<rheolet-surroundings></rheolet-surroundings>` : nothing}`;
 }
 
 function acts({ snapshot, state, shown, sharing, act }: View): TemplateResult {
@@ -103,9 +104,10 @@ function acts({ snapshot, state, shown, sharing, act }: View): TemplateResult {
     html`<button type="button" part="act" ?disabled=${!possible} @click=${() => act(does)}>
       ${say({ code: 'button', data: { does } })}
     </button>`;
-  const settable = snapshot.circuit.components.some(
-    (each) => isSwitch(each) || 'range' in each || 'internalRange' in each,
-  );
+  const { circuit } = snapshot;
+  const settable =
+    feltBy(circuit).length > 0 ||
+    circuit.components.some((each) => isSwitch(each) || 'range' in each || 'internalRange' in each);
   return html`<span class="acts">
     ${
       settable || state.past.length + state.future.length > 0

@@ -1,10 +1,16 @@
 import { html, LitElement, type PropertyDeclarations, type TemplateResult } from 'lit';
-import { CircuitFormatError, say, type Circuit, type Component, type Said } from '../../engine/core.ts';
+import { CircuitFormatError, say, type Circuit, type Said } from '../../engine/core.ts';
 import { BoardLink } from '../link/index.ts';
 
+/** What a control sets: a component, or the surroundings. */
+export interface Subject {
+  /** What it is called in the circuit; '' where that has no name for it. */
+  readonly id: string;
+}
+
 /** What a control shows. */
-export interface Shown<C extends Component> {
-  readonly component: C;
+export interface Shown<S extends Subject> {
+  readonly subject: S;
   /** What it is called by. */
   readonly name: string;
   /** Its name for the eye, unless a label in the page says it. */
@@ -16,8 +22,8 @@ export interface Shown<C extends Component> {
 const problem = (sentence: string): TemplateResult =>
   html`<span part="problem" lang="en" dir="ltr">${sentence}</span>`;
 
-/** What a pupil sets a component of a board with: it finds both, takes part in forms, and says why there is nothing to set. */
-export abstract class Control<C extends Component> extends LitElement {
+/** What a pupil sets something of a board with: it finds both, takes part in forms, and says why there is nothing to set. */
+export abstract class Control<S extends Subject> extends LitElement {
   /** It takes part in forms. */
   static readonly formAssociated = true;
   static override shadowRootOptions: ShadowRootInit = {
@@ -69,11 +75,11 @@ export abstract class Control<C extends Component> extends LitElement {
 
   /** What it is set to, as an exact text; '' while there is nothing to set. */
   get value(): string {
-    return this.#wanted ?? (this.component ? this.text(this.component) : '');
+    return this.#wanted ?? (this.subject ? this.text(this.subject) : '');
   }
 
   set value(text: string) {
-    if (this.component) this.#ask(text);
+    if (this.subject) this.#ask(text);
     else this.#wanted = text;
   }
 
@@ -94,32 +100,37 @@ export abstract class Control<C extends Component> extends LitElement {
     });
   }
 
-  /** The component of a circuit that it sets, or why there is none. */
-  protected abstract find(circuit: Circuit): C | Said;
+  /** What of a circuit it sets, or why there is no such thing. */
+  protected abstract find(circuit: Circuit): S | Said;
 
-  /** What a component is set to, as a text that its board reads. */
-  protected abstract text(component: C): string;
+  /** What that is set to, as a text that `put` reads. */
+  protected abstract text(subject: S): string;
 
   /** What the pupil handles. */
-  protected abstract handles(shown: Shown<C>): TemplateResult;
+  protected abstract handles(shown: Shown<S>): TemplateResult;
 
-  /** The component as it stands. */
-  protected get component(): C | undefined {
+  /** Sets it to what a text says. Throws CircuitFormatError where that cannot be had. */
+  protected put({ id }: S, text: string): void {
+    this.link.board?.set(id, text);
+  }
+
+  /** What it sets, as it stands. */
+  protected get subject(): S | undefined {
     return this.#in(this.link.snapshot?.circuit);
   }
 
-  /** The component as the page gave it. */
-  protected get start(): C | undefined {
+  /** The same, as the page gave it. */
+  protected get start(): S | undefined {
     return this.#in(this.link.snapshot?.start);
   }
 
-  #in(circuit: Circuit | undefined): C | undefined {
+  #in(circuit: Circuit | undefined): S | undefined {
     const found = circuit && this.find(circuit);
-    return found && 'kind' in found ? found : undefined;
+    return found && !('code' in found) ? found : undefined;
   }
 
   override willUpdate(): void {
-    if (this.#wanted !== undefined && this.component) {
+    if (this.#wanted !== undefined && this.subject) {
       const text = this.#wanted;
       this.#wanted = undefined;
       this.#ask(text);
@@ -130,15 +141,17 @@ export abstract class Control<C extends Component> extends LitElement {
     const { snapshot, trouble } = this.link;
     const found = snapshot && this.find(snapshot.circuit);
     if (!found) return problem(trouble);
-    if (!('kind' in found)) {
+    if ('code' in found) {
       this.link.report(found.code, say(found));
       return problem(say(found));
     }
     this.link.report();
     const name = this.label || (this.#internals.labels.item(0)?.textContent?.trim() ?? found.id);
-    const label = html`<span part="label" ?hidden=${!this.label && name !== found.id}>${name}</span>`;
+    const label = html`<span part="label" ?hidden=${!name || name !== (this.label || found.id)}
+      >${name}</span
+    >`;
     return this.handles({
-      component: found,
+      subject: found,
       name,
       label,
       barred: this.disabled || this.matches(':disabled'),
@@ -151,9 +164,9 @@ export abstract class Control<C extends Component> extends LitElement {
 
   /** Asks for a value that the page wants, not the pupil; what cannot be had is left. */
   #ask(text: string): void {
-    const id = this.component?.id;
+    const { subject } = this;
     try {
-      if (id !== undefined) this.link.board?.set(id, text);
+      if (subject) this.put(subject, text);
     } catch (error) {
       if (!(error instanceof CircuitFormatError)) throw error;
       this.link.report(error.code, error.message);

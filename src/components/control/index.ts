@@ -1,2 +1,2 @@
 export { componentOf } from './component-of.ts';
-export { Control, type Shown } from './control.ts';
+export { Control, type Subject, type Shown } from './control.ts';

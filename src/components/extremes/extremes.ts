@@ -1,7 +1,9 @@
 import {
   exactText,
+  feltBy,
   isSwitch,
   solve,
+  surroundingRanges,
   withValue,
   type Circuit,
   type Quantity,
@@ -20,7 +22,7 @@ function closed(circuit: Circuit): Circuit {
   return open.reduce((each, { id }) => withValue(each, id, 'closed'), circuit);
 }
 
-/** A circuit as it is, and with each slider in turn at either end. */
+/** A circuit as it is, and with each slider in turn at either end, those of what its sensors feel too. */
 function turned(circuit: Circuit): readonly Circuit[] {
   const ends = circuit.components.flatMap((component) => {
     const range = 'range' in component && component.range;
@@ -34,7 +36,12 @@ function turned(circuit: Circuit): readonly Circuit[] {
       ...(inside ? [inside.min, inside.max].map(at('r ')) : []),
     ];
   });
-  return [circuit, ...ends];
+  const elsewhere = feltBy(circuit).flatMap((name) =>
+    [surroundingRanges[name].min, surroundingRanges[name].max].map(({ value }) =>
+      withValue(circuit, name, exactText(value)),
+    ),
+  );
+  return [circuit, ...ends, ...elsewhere];
 }
 
 /** Where the readings of a circuit are likely to go furthest: its sliders at their ends, its switches closed. Worked out once. */

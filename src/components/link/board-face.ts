@@ -1,10 +1,12 @@
 import type { Setting } from '../../engine/core.ts';
-import type { Snapshot } from './snapshot.ts';
+import type { Settings, Snapshot } from './snapshot.ts';
 
 /** What the elements of a page need of a board. */
 export interface BoardFace extends HTMLElement {
   /** Undefined as long as there is no circuit that can be read. */
   readonly snapshot: Snapshot | undefined;
+  /** What differs from the start; all of it may be set at once, and undone at once. Throws CircuitFormatError where something cannot be had. */
+  settings: Settings;
   /** Calls the listener at every change, in the act; returns how to stop. */
   subscribe(listener: () => void): () => void;
   /** Asks for a new setting, settled: it can be undone. Throws CircuitFormatError where it cannot be had. */

@@ -1,7 +1,17 @@
-import { isSwitch, writeQuantity, type Component } from '../../engine/core.ts';
+import {
+  isSwitch,
+  quantity,
+  surroundingNames,
+  surroundingOf,
+  writeQuantity,
+  type Circuit,
+  type Component,
+  type Quantity,
+  type Switch,
+} from '../../engine/core.ts';
 import type { ChangeDetail } from './events.ts';
 
-const ofState = (board: string, id: string, on: boolean, text: string): ChangeDetail => ({
+const changeOfState = (board: string, id: string, on: boolean, text: string): ChangeDetail => ({
   board,
   id,
   quantity: '',
@@ -10,33 +20,40 @@ const ofState = (board: string, id: string, on: boolean, text: string): ChangeDe
   unit: '',
 });
 
-/** What an event says of a component that was set; `inside` asks for the internal resistance of a supply. */
-export function changeOf(board: string, component: Component, inside = false): ChangeDetail {
-  const { id } = component;
-  if (isSwitch(component)) return ofState(board, id, component.closed, component.closed ? 'closed' : 'open');
-  const [letter, quantity] =
-    component.kind === 'supply'
-      ? inside
-        ? ['r', component.internalResistance]
-        : ['E', component.emf]
-      : ['R', 'resistance' in component ? component.resistance : undefined];
-  const text = quantity ? writeQuantity(quantity).text : '';
-  const value = Number(quantity?.value ?? 0);
-  return { board, id, quantity: `${letter}_${id}`, value, text, unit: quantity?.unit ?? '' };
+/** What an event says of a quantity that was turned, by its name: R_R1 of R1, temperature of the temperature. */
+export function changeOfQuantity(board: string, id: string, name: string, quantity: Quantity): ChangeDetail {
+  const { value, unit } = quantity;
+  return { board, id, quantity: name, value: Number(value), text: writeQuantity(quantity).text, unit };
 }
 
-/** All that events say of a component that was one way and is another: its value, what is inside it, what was done to it. */
-export function changesOf(board: string, was: Component, is: Component): readonly ChangeDetail[] {
-  const aspects = (component: Component): readonly ChangeDetail[] => {
-    const { id, kind, condition } = component;
-    return [
-      changeOf(board, component),
-      ofState(board, id, condition !== undefined, condition ?? 'intact'),
-      ...(kind === 'supply' ? [changeOf(board, component, true)] : []),
-    ];
-  };
-  const before = aspects(was);
-  return aspects(is).filter(
+/** What an event says of a switch that was opened or closed. */
+export function changeOfSwitch(board: string, { id, closed }: Switch): ChangeDetail {
+  return changeOfState(board, id, closed, closed ? 'closed' : 'open');
+}
+
+/** All that events say of a component: its values that may be turned, its state, what was done to it. */
+function aspects(board: string, component: Component): readonly ChangeDetail[] {
+  const { id, kind, condition } = component;
+  const value = (letter: string, of: Quantity): ChangeDetail =>
+    changeOfQuantity(board, id, `${letter}_${id}`, of);
+  return [
+    ...(kind === 'resistor' ? [value('R', component.resistance)] : []),
+    ...(kind === 'supply'
+      ? [value('E', component.emf), value('r', component.internalResistance ?? quantity(0, 'Ω'))]
+      : []),
+    ...(isSwitch(component) ? [changeOfSwitch(board, component)] : []),
+    changeOfState(board, id, condition !== undefined, condition ?? 'intact'),
+  ];
+}
+
+/** All that events say of a circuit that was one way and is another: its components in their order, then what surrounds it. */
+export function changesOf(board: string, was: Circuit, is: Circuit): readonly ChangeDetail[] {
+  const all = (circuit: Circuit): readonly ChangeDetail[] => [
+    ...circuit.components.flatMap((component) => aspects(board, component)),
+    ...surroundingNames.map((name) => changeOfQuantity(board, name, name, surroundingOf(circuit, name))),
+  ];
+  const before = all(was);
+  return all(is).filter(
     ({ value, text }, place) => value !== before[place]?.value || text !== before[place].text,
   );
 }

@@ -2,15 +2,15 @@
 export interface ChangeDetail {
   /** The id of the board, '' if it has none. */
   readonly board: string;
-  /** The component's label. */
+  /** The component's label; `temperature`, `light`. */
   readonly id: string;
-  /** `R_R1`, `E_B1`, `r_B1`; '' for a switch, and for what is broken, bridged or intact. */
+  /** `R_R1`, `E_B1`, `r_B1`, `temperature`, `light`; '' for a switch, and for what is broken, bridged or intact. */
   readonly quantity: string;
-  /** In SI units; a switch is 1 when closed, 0 when open; what is broken or bridged is 1, intact 0. */
+  /** In SI units, a temperature in °C; a switch is 1 when closed, 0 when open; what is broken or bridged is 1, intact 0. */
   readonly value: number;
-  /** As it is written: "20 Ω", "closed", "broken". */
+  /** As it is written: "20 Ω", "5 °C", "closed", "broken". */
   readonly text: string;
-  /** `Ω`; '' where `quantity` is. */
+  /** `Ω`, `V`, `°C`, `lx`; '' where `quantity` is. */
   readonly unit: string;
 }
 

@@ -1,6 +1,6 @@
 export { isBoard, type BoardFace } from './board-face.ts';
 export { BoardLink, type LinkHost } from './board-link.ts';
-export { changeOf, changesOf } from './change.ts';
+export { changeOfQuantity, changeOfSwitch, changesOf } from './change.ts';
 export { fire, type ChangeDetail, type ProblemDetail, type RecordDetail } from './events.ts';
 export { boardTag } from './find-board.ts';
 export { once } from './once.ts';

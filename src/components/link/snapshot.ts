@@ -1,6 +1,6 @@
 import type { Circuit, Course, ExactSolution, Solution } from '../../engine/core.ts';
 
-/** What differs from the start, by id: a resistor's ohms as an exact text ("20", "1/3"), what of a supply differs ("6", "r 0.5", "6 r 0.5"), a switch ("open", "closed"), and what was done to a component ("broken", "20 bridged", "intact"). */
+/** What differs from the start, by id: a resistor's ohms as an exact text ("20", "1/3"), what of a supply differs ("6", "r 0.5", "6 r 0.5"), a switch ("open", "closed"), what was done to a component ("broken", "20 bridged", "intact"); and by its name what surrounds the circuit ("5" for the temperature in °C, "200" for the light in lx). */
 export type Settings = Readonly<Record<string, string>>;
 
 /** All that a board knows at one moment; a change makes a new one. */

@@ -26,7 +26,7 @@ export class RheoletResistor extends SliderControl<Turnable> {
     return turnableOf(circuit, this.of);
   }
 
-  protected override dials(component: Turnable): readonly Dial[] {
-    return [{ component, letter: 'R', quantity: component.resistance, range: component.range }];
+  protected override dials({ id, resistance, range, hidden }: Turnable): readonly Dial[] {
+    return [{ id, letter: 'R', quantity: resistance, range, hidden }];
   }
 }

@@ -1,15 +1,26 @@
-import { exactText, type Component, type Fraction, type Quantity, type Range } from '../../engine/core.ts';
+import { exactText, type Fraction, type Quantity, type Range, type Surrounding } from '../../engine/core.ts';
 
-/** A quantity of a component that a slider turns. */
+/** A quantity that a slider turns. */
 export interface Dial {
-  readonly component: Component;
-  /** R, E or r, as in the name of the quantity: `r_B1`. */
-  readonly letter: 'R' | 'E' | 'r';
+  /** What a board is asked to set: the label of a component, or the name of what surrounds the circuit. */
+  readonly id: string;
+  /** R, E or r, as in the name of a component's quantity: `r_B1`; else the same name. */
+  readonly letter: 'R' | 'E' | 'r' | Surrounding;
   readonly quantity: Quantity;
+  /** The settings of the slider. */
   readonly range: Range;
+  /** Whether it may be set between them as well. */
+  readonly between?: true;
+  /** Whether its value is kept from the pupil. */
+  readonly hidden?: true | undefined;
 }
 
 /** A value of a dial as a board is asked for it: "20", "r 0.5". */
 export function settingText({ letter, quantity }: Dial, value: Fraction = quantity.value): string {
   return (letter === 'r' ? 'r ' : '') + exactText(value);
+}
+
+/** The name of what it turns: `R_R1`, `temperature`. */
+export function nameOf({ letter, id }: Dial): string {
+  return letter === id ? id : `${letter}_${id}`;
 }

@@ -9,8 +9,8 @@ import {
   writeQuantity,
   type Fraction,
 } from '../../engine/core.ts';
-import { changeOf, fire, spokenQuantity, type BoardLink } from '../link/index.ts';
-import { settingText, type Dial } from './dial.ts';
+import { changeOfQuantity, fire, spokenQuantity, type BoardLink } from '../link/index.ts';
+import { nameOf, settingText, type Dial } from './dial.ts';
 
 /** Three ways to set one quantity: a native slider, a box to type in, and two step buttons. */
 export class Slider {
@@ -31,12 +31,12 @@ export class Slider {
   }
 
   /** What stands in the element; its parts are called by the name. */
-  render({ component, letter, quantity, range }: Dial, name: string, barred: boolean): TemplateResult {
-    const { hidden } = component;
+  render(dial: Dial, name: string, barred: boolean): TemplateResult {
+    const { hidden, letter, quantity, range } = dial;
     const shown = hidden ? '?' : writeQuantity(quantity).text;
     const setting = nearestSetting(range, quantity.value);
     const last = lastSetting(range);
-    const mistake = letter === 'r' ? 'mistake-r' : 'mistake';
+    const mistake = `mistake-${letter}`;
     const step = (by: 1 | -1): TemplateResult =>
       html`<button
         type="button"
@@ -91,10 +91,10 @@ export class Slider {
     const dial = this.#dial();
     if (!board || !dial) return;
     this.#moved = how === 'move';
-    board[how](dial.component.id, settingText(dial, to));
+    board[how](dial.id, settingText(dial, to));
     const now = this.#dial();
     const name = how === 'move' ? 'rheolet-input' : 'rheolet-change';
-    if (now) fire(this.#host, name, changeOf(board.id, now.component, now.letter === 'r'));
+    if (now) fire(this.#host, name, changeOfQuantity(board.id, now.id, nameOf(now), now.quantity));
   }
 
   readonly #slide = ({ target }: Event): void => {
@@ -110,7 +110,7 @@ export class Slider {
   };
 
   get #moves(): boolean {
-    return this.#moved && this.#link.snapshot?.moving === this.#dial()?.component.id;
+    return this.#moved && this.#link.snapshot?.moving === this.#dial()?.id;
   }
 
   /** A slider brought back to where it was grabbed tells nobody, so the pointer does. */
@@ -140,10 +140,11 @@ export class Slider {
     this.#host.requestUpdate();
   };
 
-  /** The nearest setting to what was typed; what lies outside is said. */
-  #take({ range }: Dial, value: Fraction): void {
+  /** What was typed, else the nearest that can be had; what lies outside is said. */
+  #take({ range, between }: Dial, value: Fraction): void {
     const { min, max } = range;
-    if (value.compare(min.value) < 0 || value.compare(max.value) > 0) {
+    const outside = value.compare(min.value) < 0 || value.compare(max.value) > 0;
+    if (outside) {
       const [found, low, high] = [quantity(value, min.unit, min.prefix), min, max].map(
         (each) => writeQuantity(each).text,
       );
@@ -153,6 +154,7 @@ export class Slider {
       });
     }
     this.#typed = undefined;
-    this.#turn(settingAt(range, nearestSetting(range, value)), 'set');
+    const taken = between && !outside ? value : settingAt(range, nearestSetting(range, value));
+    this.#turn(taken, 'set');
   }
 }

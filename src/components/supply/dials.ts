@@ -6,11 +6,11 @@ import type { Dial } from '../slider/index.ts';
  * states a range; else both. Where none is stated the range is that of the supply at the start, so that no turn moves its ends.
  */
 export function dialsOf(component: Supply, start: Supply, turns: string): readonly Dial[] {
-  const { emf, internalResistance = quantity(0, 'Ω') } = component;
+  const { id, hidden, emf, internalResistance = quantity(0, 'Ω') } = component;
   const ranges = supplyRanges(start);
   const both: readonly Dial[] = [
-    { component, letter: 'E', quantity: emf, range: ranges.emf },
-    { component, letter: 'r', quantity: internalResistance, range: ranges.internalResistance },
+    { id, letter: 'E', quantity: emf, range: ranges.emf, hidden },
+    { id, letter: 'r', quantity: internalResistance, range: ranges.internalResistance, hidden },
   ];
   const named = both.filter(({ letter }) => turns.split(/\s+/).includes(letter));
   const stated = both.filter(({ range }) => range === start.range || range === start.internalRange);

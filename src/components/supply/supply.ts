@@ -2,9 +2,8 @@ import type { CSSResultGroup, PropertyDeclarations } from 'lit';
 import type { Circuit, Said, Supply } from '../../engine/core.ts';
 import { componentOf } from '../control/index.ts';
 import { ink } from '../page/index.ts';
-import { SliderControl, styles, type Dial } from '../slider/index.ts';
+import { rows, SliderControl, styles, type Dial } from '../slider/index.ts';
 import { dialsOf } from './dials.ts';
-import { rows } from './styles.ts';
 
 /**
  * A supply to be turned: its e.m.f. E and its internal resistance r, each by a slider, a box to type in, and two step buttons. Its

@@ -1,7 +1,7 @@
 import { html, type CSSResultGroup, type TemplateResult } from 'lit';
 import { type Circuit, isSwitch, type Said, say, type Switch } from '../../engine/core.ts';
 import { componentOf, Control, type Shown } from '../control/index.ts';
-import { changeOf, fire } from '../link/index.ts';
+import { changeOfSwitch, fire } from '../link/index.ts';
 import { buttons, ink } from '../page/index.ts';
 import { styles } from './styles.ts';
 import { symbol } from './symbol.ts';
@@ -35,7 +35,7 @@ export class RheoletSwitch extends Control<Switch> {
    * `role="switch"` and not `aria-pressed`: the thing is a switch, "on" is what a closed one is, and its name stays the same, as
    * WAI-ARIA asks of both. The circuit's own word, open or closed, is its description.
    */
-  protected override handles({ component: { closed }, name, label, barred }: Shown<Switch>): TemplateResult {
+  protected override handles({ subject: { closed }, name, label, barred }: Shown<Switch>): TemplateResult {
     return html`<button
       type="button"
       role="switch"
@@ -53,10 +53,10 @@ export class RheoletSwitch extends Control<Switch> {
 
   readonly #toggle = (): void => {
     const { board } = this.link;
-    const { component } = this;
-    if (!board || !component) return;
-    const turned = { ...component, closed: !component.closed };
-    board.set(component.id, this.text(turned));
-    fire(this, 'rheolet-change', changeOf(board.id, turned));
+    const { subject } = this;
+    if (!board || !subject) return;
+    const turned = { ...subject, closed: !subject.closed };
+    board.set(turned.id, this.text(turned));
+    fire(this, 'rheolet-change', changeOfSwitch(board.id, turned));
   };
 }

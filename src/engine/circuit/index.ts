@@ -37,8 +37,11 @@ export { formOf, inForm, isCounted, supplyForms } from './supply-form.ts';
 export { supplyRanges } from './supply-ranges.ts';
 export {
   checkSurrounding,
+  feltBy,
   isSurrounding,
+  surroundingNames,
   surroundingOf,
+  surroundingRanges,
   surroundingsSince,
   type Surrounding,
 } from './surroundings.ts';

@@ -1,35 +1,44 @@
-import { exactText, quantity, writeQuantity, type Quantity } from '../quantity/index.ts';
+import { exactText, quantity, writeQuantity, type Quantity, type Unit } from '../quantity/index.ts';
 import { exactNumber, field, object, refuse } from './fields.ts';
-import type { Circuit, Surroundings } from './model.ts';
+import type { Circuit, Kind, Range, Surroundings } from './model.ts';
 import { usualSurroundings } from './sensor.ts';
 
-/** What surroundings may be: what thermistors and LDRs are made for (common practice). */
-const bounds = {
-  temperature: { unit: '°C', least: -40, most: 125 },
-  light: { unit: 'lx', least: 0.1, most: 100_000 },
-} as const;
-
 /** What can be said of the surroundings: their temperature and their light. */
-export type Surrounding = keyof typeof bounds;
+export type Surrounding = 'temperature' | 'light';
+
+/** What surroundings may be: what thermistors and LDRs are made for (common practice). A slider steps through whole degrees, and through 24 lights a decade. */
+export const surroundingRanges: Readonly<Record<Surrounding, Range>> = {
+  temperature: { min: quantity(-40, '°C'), max: quantity(125, '°C'), step: quantity(1, '°C') },
+  light: { min: quantity('0.1', 'lx'), max: quantity(100_000, 'lx'), scale: 'E24' },
+};
+
+const feelers: Readonly<Partial<Record<Kind, Surrounding>>> = { thermistor: 'temperature', ldr: 'light' };
 
 /** The names of the surroundings. */
 export const surroundingNames: readonly Surrounding[] = ['temperature', 'light'];
 
 /** Whether a name is one of the surroundings, and not of a component. */
 export function isSurrounding(name: string): name is Surrounding {
-  return name in bounds;
+  return Object.hasOwn(surroundingRanges, name);
+}
+
+const unitOf = (name: Surrounding): Unit => surroundingRanges[name].min.unit;
+
+/** What of the surroundings a circuit feels: with a thermistor the temperature, with an LDR the light. */
+export function feltBy({ components }: Circuit): readonly Surrounding[] {
+  return surroundingNames.filter((name) => components.some(({ kind }) => feelers[kind] === name));
 }
 
 /** The temperature or the light where a circuit stands. */
 export function surroundingOf({ surroundings }: Circuit, name: Surrounding): Quantity {
-  return surroundings?.[name] ?? quantity(usualSurroundings[name], bounds[name].unit);
+  return surroundings?.[name] ?? quantity(usualSurroundings[name], unitOf(name));
 }
 
 /** Checks that sensors are made for it. Throws CircuitFormatError. */
 export function checkSurrounding(name: Surrounding, value: Quantity, path: string): Quantity {
-  const { least, most, unit } = bounds[name];
-  if (value.value.compare(least) >= 0 && value.value.compare(most) <= 0) return value;
-  const [low, high] = [least, most].map((end) => writeQuantity(quantity(end, unit)).text);
+  const { min, max } = surroundingRanges[name];
+  if (value.value.compare(min.value) >= 0 && value.value.compare(max.value) <= 0) return value;
+  const [low, high] = [min, max].map((end) => writeQuantity(end).text);
   return refuse(path, {
     code: 'out of range',
     data: { found: writeQuantity(value).text, low: low ?? '', high: high ?? '' },
@@ -40,7 +49,7 @@ export function checkSurrounding(name: Surrounding, value: Quantity, path: strin
 export function withSurrounding(circuit: Circuit, name: Surrounding, setting: unknown): Circuit {
   const exact = exactNumber(setting)?.exact;
   if (!exact) refuse(name, { code: 'not a number', data: { found: String(setting) } });
-  const value = checkSurrounding(name, quantity(exact, bounds[name].unit), name);
+  const value = checkSurrounding(name, quantity(exact, unitOf(name)), name);
   const before = surroundingOf(circuit, name);
   if (before.value.equals(value.value)) return circuit;
   return { ...circuit, surroundings: { ...circuit.surroundings, [name]: value } };
@@ -62,7 +71,7 @@ export function surroundingsFrom(json: unknown): Surroundings | undefined {
   if (json === undefined) return undefined;
   const fields = object(json, 'surroundings', surroundingNames);
   const told = surroundingNames.flatMap((name) => {
-    const value = field(fields, name, 'surroundings', bounds[name].unit, 'any');
+    const value = field(fields, name, 'surroundings', unitOf(name), 'any');
     return value ? [[name, checkSurrounding(name, value, `surroundings.${name}`)] as const] : [];
   });
   return told.length > 0 ? Object.fromEntries(told) : undefined;

@@ -1,4 +1,4 @@
-import type { Condition } from '../circuit/index.ts';
+import type { Condition, Surrounding } from '../circuit/index.ts';
 import type { Prefix, ReadingUnit, Unit } from '../quantity/index.ts';
 
 /** What the elements say of themselves: names of controls, states and what goes wrong on a page. */
@@ -32,8 +32,10 @@ export interface ElementData {
   typed: { readonly id: string };
   less: { readonly id: string };
   more: { readonly id: string };
-  /** What a slider of a supply turns, by its letter, and what the supply is called. */
-  turns: { readonly letter: 'E' | 'r'; readonly of: string };
+  /** What a slider turns, by its letter or its name, and what that belongs to ('' where nothing has a name). */
+  turns: { readonly letter: 'E' | 'r' | Surrounding; readonly of: string };
+  /** No sensor of the circuit feels any of these. */
+  'nothing feels': { readonly names: readonly Surrounding[] };
   'cannot be turned': { readonly id: string };
   /** Nothing says which component of a kind is meant, or one of another kind was found ('' if none); there may be none. */
   'which component': {

@@ -1,23 +1,14 @@
 import { expect } from '@open-wc/testing';
 import fc from 'fast-check';
-import { circuitFrom, withValue, type Component } from '../../../src/engine/index.ts';
-import { changeOf, changesOf } from '../../../src/components/link/index.ts';
+import { parseCircuit, withValue, type Circuit } from '../../../src/engine/index.ts';
+import { changesOf, type ChangeDetail } from '../../../src/components/link/index.ts';
 
-const { components } = circuitFrom({
-  version: 1,
-  components: [
-    { id: 'B1', kind: 'supply', from: 'a', to: 'z', emf: '6', internalResistance: '1/2' },
-    { id: 'S1', kind: 'switch', from: 'a', to: 'b', closed: true },
-    { id: 'R1', kind: 'resistor', from: 'b', to: 'c', resistance: '12' },
-    { id: 'L1', kind: 'lamp', from: 'c', to: 'z', resistance: '8' },
-  ],
-});
-const after = (id: string, setting: string): readonly [Component, Component] => {
-  const place = components.findIndex((each) => each.id === id);
-  const [was, is] = [components[place], withValue({ components }, id, setting).components[place]];
-  if (!was || !is) throw new Error(id);
-  return [was, is];
-};
+const start = parseCircuit('B1 6 V r 0.5 Ω + S1 closed + R1 12 Ω + L1 8 Ω + T1 10 kΩ; at 5 °C');
+const after = (id: string, setting: string, from: Circuit = start): Circuit => withValue(from, id, setting);
+const rows = (changes: readonly ChangeDetail[]): string[] =>
+  changes.map(({ quantity, value, text, unit }) =>
+    [quantity, value, text.replace(/\s/g, ' '), unit].join(' '),
+  );
 
 describe('what an event says of a change', () => {
   for (const [id, setting, said] of [
@@ -32,36 +23,49 @@ describe('what an event says of a change', () => {
     ['S1', 'open bridged', [' 0 open ', ' 1 bridged ']],
     ['R1', '20 broken', ['R_R1 20 20 Ω Ω', ' 1 broken ']],
     ['R1', '12 intact', []],
+    ['temperature', '-5.5', ['temperature -5.5 −5.5 °C °C']],
+    ['temperature', '5', []],
+    ['light', '200', ['light 200 200 lx lx']],
+    ['light', '10', []],
   ] as const)
     it(`${id} set to ${setting}: ${said.join('; ') || 'nothing'}`, () => {
-      const changes = changesOf('quay', ...after(id, setting));
+      const changes = changesOf('quay', start, after(id, setting));
       for (const change of changes) expect([change.board, change.id]).to.deep.equal(['quay', id]);
-      const rows = changes.map(({ quantity, value, text, unit }) =>
-        [quantity, value, text.replace(/\s/g, ' '), unit].join(' '),
-      );
-      expect(rows).to.deep.equal(said);
+      expect(rows(changes)).to.deep.equal(said);
     });
 
-  it('back is said where forth was said, and of no change nothing', () => {
-    const set = fc.constantFrom(
-      ...([
-        'R1 20',
-        'R1 20 broken',
-        'B1 3 r 1',
-        'S1 open',
-        'L1 bridged',
-        'S1 closed broken',
-        'L1 intact',
-      ] as const),
-    );
+  it('a value keeps the prefix that it was written with', () => {
+    const harbour = parseCircuit('B1 6 V + R1 4k7');
+    expect(rows(changesOf('', harbour, after('R1', '10000', harbour)))).to.deep.equal([
+      'R_R1 10000 10.0 kΩ Ω',
+    ]);
+  });
+
+  it('an internal resistance that was none was 0 Ω', () => {
+    const harbour = parseCircuit('B1 6 V + R1 12 Ω');
+    const aged = after('B1', 'r 2', harbour);
+    expect(rows(changesOf('', harbour, aged))).to.deep.equal(['r_B1 2 2 Ω Ω']);
+    expect(rows(changesOf('', aged, harbour))).to.deep.equal(['r_B1 0 0 Ω Ω']);
+  });
+
+  it('back is said where forth was said, and of no change nothing; what is farther on in the circuit is said later', () => {
+    const sets = fc.subarray([
+      ['B1', '3 r 1'],
+      ['S1', 'open'],
+      ['R1', '20 broken'],
+      ['L1', 'bridged'],
+      ['temperature', '40'],
+      ['light', '0.1'],
+    ] as const);
     fc.assert(
-      fc.property(set, (words) => {
-        const [was, is] = after(words.slice(0, 2), words.slice(3));
-        const [forth, back] = [changesOf('', was, is), changesOf('', is, was)];
-        expect(back.map(({ quantity }) => quantity)).to.deep.equal(forth.map(({ quantity }) => quantity));
+      fc.property(sets, (settings) => {
+        const is = settings.reduce((circuit, [id, setting]) => after(id, setting, circuit), start);
+        const [forth, back] = [changesOf('', start, is), changesOf('', is, start)];
+        expect([...new Set(forth.map(({ id }) => id))]).to.deep.equal(settings.map(([id]) => id));
+        expect(back.map(({ id, quantity }) => [id, quantity])).to.deep.equal(
+          forth.map(({ id, quantity }) => [id, quantity]),
+        );
         expect(changesOf('', is, is)).to.deep.equal([]);
-        for (const { quantity, text } of forth.filter((each) => each.quantity))
-          expect(text).to.equal(changeOf('', is, quantity.startsWith('r')).text);
       }),
     );
   });

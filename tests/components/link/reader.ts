@@ -1,10 +1,16 @@
 import { html, LitElement, type PropertyDeclarations, type TemplateResult } from 'lit';
-import { BoardLink, type BoardFace, type Snapshot } from '../../../src/components/link/index.ts';
+import {
+  BoardLink,
+  type BoardFace,
+  type Settings,
+  type Snapshot,
+} from '../../../src/components/link/index.ts';
 
 /** A board without a circuit: enough to be found. */
 export class StubBoard extends HTMLElement implements BoardFace {
   readonly #listeners = new Set<() => void>();
   snapshot: Snapshot | undefined = undefined;
+  settings: Settings = {};
   readonly set = (): void => undefined;
   readonly move = (): void => undefined;
   readonly acts: string[] = [];

@@ -2,7 +2,6 @@ import { expect } from '@open-wc/testing';
 import fc from 'fast-check';
 import { parseCircuit, readCourse, solve, solveExact, type Component } from '../../../src/engine/index.ts';
 import {
-  changeOf,
   figuresOf,
   readingOf,
   spokenQuantity,
@@ -121,15 +120,4 @@ describe('a value as written', () => {
       expect(resistor.kind === 'resistor' ? spokenQuantity(resistor.resistance) : '').to.equal(words);
     });
   }
-
-  it('is told to the page with its quantity, its number and its unit', () => {
-    const { text, ...rest } = changeOf('quay', component('B1 6 V + R1 4k7', 'R1'));
-    expect(rest).to.deep.equal({ board: 'quay', id: 'R1', quantity: 'R_R1', value: 4700, unit: 'Ω' });
-    expect(plain(text)).to.equal('4.7 kΩ');
-    expect(changeOf('', component('B1 6 V + S1 + R1 5 Ω', 'S1'))).to.deep.include({
-      value: 0,
-      text: 'open',
-      quantity: '',
-    });
-  });
 });

@@ -144,7 +144,7 @@ describe('what cannot be read stays in the box, with a sentence, and changes not
       expect(boxOf(resistor).value).to.equal(typed);
       expect(problem(resistor)).to.match(/[.?]$/);
       expect(boxOf(resistor).getAttribute('aria-invalid')).to.equal('true');
-      expect(boxOf(resistor).getAttribute('aria-describedby')).to.equal('mistake');
+      expect(boxOf(resistor).getAttribute('aria-describedby')).to.equal('mistake-R');
     });
 });
 

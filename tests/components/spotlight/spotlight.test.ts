@@ -7,6 +7,7 @@ function boardWith(asked: string[]): BoardFace {
   const board = document.createElement('div');
   return Object.assign(board, {
     snapshot: undefined,
+    settings: {},
     subscribe: () => () => {},
     set: () => {},
     move: () => {},

@@ -1,8 +1,9 @@
-import { nextFrame } from '@open-wc/testing';
 import '../../../src/components/supply/define.ts';
 import { circuitFrom, type Circuit } from '../../../src/engine/index.ts';
 import type { RheoletSupply } from '../../../src/components/supply/index.ts';
 import { besideBoard, settled, type BesideBoard } from '../beside-board.ts';
+
+export { boxes, mistakes, names, shown, sliders, steps, type } from '../slider/parts.ts';
 
 /** The quay's battery, with a range for the e.m.f., for the internal resistance, for both or for neither. */
 export function battery(
@@ -39,29 +40,4 @@ export async function supplyBeside(
     await settled();
   }
   return bench;
-}
-
-const inputs = (supply: RheoletSupply, part: string): HTMLInputElement[] => [
-  ...supply.shadowRoot!.querySelectorAll<HTMLInputElement>(`input[part=${part}]`),
-];
-/** Its sliders and its boxes, E before r. */
-export const sliders = (supply: RheoletSupply): HTMLInputElement[] => inputs(supply, 'slider');
-export const boxes = (supply: RheoletSupply): HTMLInputElement[] => inputs(supply, 'value');
-export const steps = (supply: RheoletSupply): HTMLButtonElement[] => [
-  ...supply.shadowRoot!.querySelectorAll<HTMLButtonElement>('[part=step]'),
-];
-/** What the sliders are called. */
-export const names = (supply: RheoletSupply): (string | null)[] =>
-  sliders(supply).map((slider) => slider.getAttribute('aria-label'));
-/** What the boxes show, blanks plain. */
-export const shown = (supply: RheoletSupply): string[] =>
-  boxes(supply).map(({ value }) => value.replace(/\s/g, ' '));
-
-/** Types into a box and leaves it, as the browser tells it. */
-export async function type(box: HTMLInputElement, typed: string): Promise<void> {
-  box.value = typed;
-  box.dispatchEvent(new Event('input', { bubbles: true, composed: true }));
-  box.dispatchEvent(new Event('change', { bubbles: true }));
-  await nextFrame();
-  await settled();
 }

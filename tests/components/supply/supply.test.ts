@@ -3,7 +3,7 @@ import { sendKeys } from '@web/test-runner-commands';
 import type { ChangeDetail } from '../../../src/components/link/index.ts';
 import { settled } from '../beside-board.ts';
 import { drag } from '../board/bench.ts';
-import { battery, boxes, names, shown, sliders, steps, supplyBeside, type } from './bench.ts';
+import { battery, boxes, mistakes, names, shown, sliders, steps, supplyBeside, type } from './bench.ts';
 
 const both = ['e.m.f. of B1', 'internal resistance of B1'];
 
@@ -64,11 +64,7 @@ describe('a supply has three ways to set each of its values', () => {
     const { element, board } = await supplyBeside(battery(['0', '12'], ['0', '2']));
     await type(boxes(element)[1]!, '3');
     await type(boxes(element)[0]!, '3 Ω');
-    const said = boxes(element).map((box) =>
-      element
-        .shadowRoot!.getElementById(box.getAttribute('aria-describedby')!)!
-        .textContent.replace(/\s/g, ' '),
-    );
+    const said = mistakes(element);
     expect(said[1]).to.equal('3 Ω is outside 0 Ω to 2 Ω.');
     expect(said[0]).to.match(/\.$/).and.not.equal(said[1]);
     expect(board.settings).to.deep.equal({ B1: 'r 2' });

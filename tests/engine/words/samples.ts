@@ -241,9 +241,12 @@ export const samples: { readonly [Code in keyof Catalogue]: readonly Catalogue[C
   typed: [{ id: 'R1' }],
   less: [{ id: 'R1' }],
   more: [{ id: 'R1' }],
+  'nothing feels': [{ names: ['temperature', 'light'] }, { names: ['light'] }],
   turns: [
     { letter: 'E', of: 'B1' },
     { letter: 'r', of: 'Quay battery' },
+    { letter: 'temperature', of: '' },
+    { letter: 'light', of: 'the pier' },
   ],
   'cannot be turned': [{ id: 'L1' }],
   'which component': [

@@ -42,6 +42,13 @@ const buttons = {
   link: 'Copy a link to this setting',
   text: 'Copy the circuit as text',
 };
+const turned = {
+  E: 'e.m.f.',
+  r: 'internal resistance',
+  temperature: 'temperature',
+  light: 'light',
+};
+const sensors = { temperature: 'a thermistor', light: 'an LDR' };
 const conditions = { broken: 'taken out', bridged: 'a wire across it' };
 const tableButtons = {
   record: 'Record',
@@ -86,7 +93,9 @@ export const elements: Sentences<ElementData> = {
   typed: ({ id }) => `${id}, typed`,
   less: ({ id }) => `${id}: less`,
   more: ({ id }) => `${id}: more`,
-  turns: ({ letter, of }) => `${letter === 'E' ? 'e.m.f.' : 'internal resistance'} of ${of}`,
+  turns: ({ letter, of }) => turned[letter] + (of && ` of ${of}`),
+  'nothing feels': ({ names }) =>
+    `Nothing in this circuit feels ${any(names.map((name) => `the ${name}`))}; ${any(names.map((name) => sensors[name]))} would.`,
   'cannot be turned': ({ id }) =>
     `${id} has no range to be turned through; write one, such as ${id} [4..40] 12 Ω.`,
   'which component': ({ found, kind, ids }) =>

@@ -1,6 +1,6 @@
 import { css, type CSSResult } from 'lit';
 
-/** A row for each slider of a supply, its symbol before it. */
+/** A row for each slider of a control that has two, its symbol or its word before it. */
 export const rows: CSSResult = css`
   .dial {
     display: inline-flex;
@@ -17,5 +17,10 @@ export const rows: CSSResult = css`
     font-family: serif;
     font-size: 1.125em;
     text-align: end;
+  }
+  /* One under the other, the sliders begin at one place. */
+  .dial:has(~ .dial) .word,
+  .dial ~ .dial .word {
+    min-inline-size: 6em;
   }
 `;

@@ -1,0 +1,1 @@
+export { RheoletSurroundings } from './surroundings.ts';
