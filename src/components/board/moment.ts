@@ -10,7 +10,7 @@ import {
 import { once, type Settings, type Snapshot } from '../link/index.ts';
 import type { BoardState } from './state.ts';
 
-const solved = once((circuit): ExactSolution | Solution =>
+const solved = once((circuit: Circuit): ExactSolution | Solution =>
   circuit.components.some(hasCurve) ? solve(circuit) : solveExact(circuit),
 );
 const solvedLive = once(solve);

@@ -1,13 +1,13 @@
 import { isMeter, say } from '../../engine/core.ts';
-import type { Snapshot } from '../link/index.ts';
+import { once, type Snapshot } from '../link/index.ts';
 import { componentName } from './component-text.ts';
 
+const told = once(({ faults, cautions, remarks }: Snapshot['readings']) =>
+  [...faults, ...cautions, ...remarks].map((note) => say(note)),
+);
+
 /** The faults, remarks and cautions of a circuit, as sentences. */
-export function notes(snapshot: Snapshot): readonly string[] {
-  if (snapshot.covered) return [];
-  const { faults, remarks, cautions } = snapshot.readings;
-  return [...faults, ...cautions, ...remarks].map((note) => say(note));
-}
+export const notes = ({ covered, readings }: Snapshot): readonly string[] => (covered ? [] : told(readings));
 
 /** What was done to components since, in words; what is broken or bridged now stands in the notes too, where they are not covered. */
 function alterations({ circuit, covered }: Snapshot, before: Snapshot): readonly string[] {

@@ -1,13 +1,11 @@
-import type { Circuit } from '../../engine/core.ts';
-
-/** Works out what follows from a circuit once, for all elements that show it. */
-export function once<T>(work: (circuit: Circuit) => T): (circuit: Circuit) => T {
-  const known = new WeakMap<Circuit, { readonly made: T }>();
-  return (circuit) => {
-    const before = known.get(circuit);
+/** Works out what follows from a circuit, or from its solution, once, for all elements that show it. */
+export function once<From extends object, T>(work: (from: From) => T): (from: From) => T {
+  const known = new WeakMap<From, { readonly made: T }>();
+  return (from) => {
+    const before = known.get(from);
     if (before) return before.made;
-    const made = work(circuit);
-    known.set(circuit, { made });
+    const made = work(from);
+    known.set(from, { made });
     return made;
   };
 }

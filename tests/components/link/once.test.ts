@@ -1,11 +1,11 @@
 import { expect } from '@open-wc/testing';
-import { parseCircuit } from '../../../src/engine/core.ts';
+import { parseCircuit, type Circuit } from '../../../src/engine/core.ts';
 import { once } from '../../../src/components/link/index.ts';
 
 describe('what follows from a circuit', () => {
   it('is worked out once for each circuit, also where it is nothing', () => {
     const asked: string[] = [];
-    const first = once((circuit) => {
+    const first = once((circuit: Circuit) => {
       const id = circuit.components[0]?.id ?? '';
       asked.push(id);
       return id === 'R1' ? undefined : id;
