@@ -60,8 +60,13 @@ const plugins = [
   terser(terserOptions),
 ];
 
+/** Parts of the engine that only some elements need: each a chunk of its own. */
+const part = /\/engine\/(reasons|whatif|explain|claims)\//;
+
 /** Lit, the engine and whatever two elements need stand in one chunk, so that a page fetches few files. */
 function chunkOf(id, { getModuleInfo }) {
+  const [, later] = part.exec(id) ?? [];
+  if (later) return later;
   const elements = new Set();
   const seen = new Set();
   const walk = (module) => {

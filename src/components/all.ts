@@ -1,4 +1,5 @@
 import './board/define.ts';
+import './claim/define.ts';
 import './meter/define.ts';
 import './resistor/define.ts';
 import './rules/define.ts';

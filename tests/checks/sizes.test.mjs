@@ -55,13 +55,18 @@ function fetched(file, seen = new Set()) {
 const files = (...names) => [...new Set(names.flatMap((name) => [...fetched(`dist/${name}.js`)]))];
 const total = (names) => names.map((name) => weigh(readFileSync(name))).reduce((a, b) => a + b, 0);
 
-/** What an element adds to a page that has a board. */
-const added = (name) => total(files('board', name)) - total(files('board'));
+/** What an element adds to a page that has a board, without the parts of the engine that it brings. */
+const added = (name) =>
+  total(files('board', name).filter((file) => !parts.includes(file))) - total(files('board'));
+/** Parts of the engine that only some elements need. */
+const parts = ['reasons', 'claims'].map((part) => `dist/chunks/${part}.js`);
 
 const weights = {
   'engine core': () => engine({ words: false }),
   'English words': async () => (await engine({ words: true })) - (await engine({ words: false })),
   'solver for curves': () => total(['dist/chunks/nonlinear.js']),
+  claims: () => total(['dist/chunks/claims.js']),
+  'words of reasons': () => total(['dist/chunks/reasons.js']),
   'page with board, resistor, value, meter and rules': () =>
     total(files('board', 'resistor', 'value', 'meter', 'rules')),
   'all in one': () => total(['dist/rheolet.min.js']),
@@ -70,6 +75,7 @@ const weights = {
   surroundings: () => added('surroundings'),
   switch: () => added('switch'),
   table: () => added('table'),
+  claim: () => added('claim'),
 };
 
 for (const [name, { budget, ceiling = budget }] of Object.entries(budgets)) {

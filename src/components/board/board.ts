@@ -380,8 +380,8 @@ export class RheoletBoard extends LitElement implements BoardFace {
     return !same;
   }
 
-  /** Does what its button of this name does, as the pupil's act: the page is told. */
-  act(does: Act): void {
+  /** Does what its button of this name does, or takes these settings beside the others in one step, as the pupil's act: the page is told. */
+  act(does: Act | Settings): void {
     if (does === 'reveal') {
       this.#revealed = true;
       this.#restyle();

@@ -1,5 +1,5 @@
 import { isSwitch, type Circuit, type Component, type Condition } from '../../engine/core.ts';
-import { changesOf, fire } from '../link/index.ts';
+import { changesOf, fire, type Settings } from '../link/index.ts';
 import type { BoardStore } from './store.ts';
 
 /** What a pupil does on a board: the page is told of it, a change at a time. */
@@ -12,10 +12,13 @@ export class Pupil {
     this.#store = store;
   }
 
-  /** Presses a button of the board, or its keys. */
-  act(does: 'reset' | 'undo' | 'redo' | 'hold' | 'release'): void {
+  /** Presses a button of the board, or its keys; or takes these settings beside the others, in one step. */
+  act(does: 'reset' | 'undo' | 'redo' | 'hold' | 'release' | Settings): void {
     const board = this.#board.id;
-    this.#tell(() => this.#store[does]());
+    this.#tell(() => {
+      if (typeof does === 'string') this.#store[does]();
+      else this.#store.replace({ ...this.#store.snapshot?.settings, ...does });
+    });
     if (does === 'hold' || does === 'release')
       fire(this.#board, 'rheolet-hold', { board, held: does === 'hold' });
   }

@@ -13,8 +13,8 @@ export interface BoardFace extends HTMLElement {
   set(id: string, value: Setting): void;
   /** Shows a setting while it is still moving; `set` settles it. */
   move(id: string, value: Setting): void;
-  /** Undoes or redoes, as the pupil's act: the page is told. */
-  act(does: 'undo' | 'redo'): void;
+  /** Undoes, redoes, or takes these settings beside the others in one step, as the pupil's act: the page is told. */
+  act(does: 'undo' | 'redo' | Settings): void;
   /** Makes components stand out, and these only. */
   light(ids: readonly string[]): void;
 }

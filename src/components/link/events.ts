@@ -32,6 +32,17 @@ export interface RecordDetail {
   readonly records: readonly Readonly<Record<string, number>>[];
 }
 
+/** What a pupil has tested, and what was found out. */
+export interface ClaimDetail {
+  /** The id of the board, '' if it has none. */
+  readonly board: string;
+  /** The statement as it stands in the box. */
+  readonly claim: string;
+  readonly verdict: 'always' | 'never' | 'sometimes' | 'not understood';
+  /** Whether the verdict is certain for all settings. */
+  readonly proved: boolean;
+}
+
 interface Details {
   /** A control is moving. */
   'rheolet-input': ChangeDetail;
@@ -41,6 +52,8 @@ interface Details {
   'rheolet-hold': { readonly board: string; readonly held: boolean };
   /** A row was recorded, taken away or brought back: all rows there are now. */
   'rheolet-record': RecordDetail;
+  /** A statement was tested. */
+  'rheolet-claim': ClaimDetail;
   /** Something in the page cannot be shown. */
   'rheolet-problem': ProblemDetail;
 }
@@ -56,6 +69,7 @@ declare global {
     'rheolet-change': CustomEvent<Details['rheolet-change']>;
     'rheolet-hold': CustomEvent<Details['rheolet-hold']>;
     'rheolet-record': CustomEvent<Details['rheolet-record']>;
+    'rheolet-claim': CustomEvent<Details['rheolet-claim']>;
     'rheolet-problem': CustomEvent<Details['rheolet-problem']>;
   }
 }

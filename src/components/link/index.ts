@@ -1,7 +1,13 @@
 export { isBoard, type BoardFace } from './board-face.ts';
 export { BoardLink, type LinkHost } from './board-link.ts';
 export { changeOfQuantity, changeOfSwitch, changesOf } from './change.ts';
-export { fire, type ChangeDetail, type ProblemDetail, type RecordDetail } from './events.ts';
+export {
+  fire,
+  type ChangeDetail,
+  type ClaimDetail,
+  type ProblemDetail,
+  type RecordDetail,
+} from './events.ts';
 export { boardTag } from './find-board.ts';
 export { once } from './once.ts';
 export {

@@ -62,6 +62,11 @@ function dialsOf(component: Component): Dial[] {
 /** All that can be turned in a circuit. */
 export const dials = ({ components }: Circuit): Dial[] => components.flatMap(dialsOf);
 
+/** The ids of the components that can be turned. */
+export const turnable = (circuit: Circuit): readonly string[] => [
+  ...new Set(dials(circuit).map(({ id }) => id)),
+];
+
 /** How many settings these have together. */
 export const settingsOf = (turned: readonly Dial[]): number =>
   turned.reduce((count, { last }) => count * (last + 1), 1);
@@ -69,6 +74,20 @@ export const settingsOf = (turned: readonly Dial[]): number =>
 /** The circuit with every dial at a place. */
 export const turned = (circuit: Circuit, all: readonly Dial[], places: readonly number[]): Circuit =>
   all.reduce((at, dial, k) => dial.turn(at, places[k] ?? dial.now), circuit);
+
+/** A text that is the same for all settings of a circuit, and another one where it differs otherwise. */
+export function unset(circuit: Circuit): string {
+  const all = dials(circuit);
+  const first = turned(
+    circuit,
+    all,
+    all.map(() => 0),
+  );
+  const how = ['prefix', 'decimals']; // a value is written in
+  return JSON.stringify(first, (key, value: unknown): unknown =>
+    how.includes(key) ? undefined : typeof value === 'bigint' ? `${value}` : value,
+  );
+}
 
 /**
  * Settings of several dials in a fixed order, the present one first: every one of them where there are at most so many, else corners

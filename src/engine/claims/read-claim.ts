@@ -10,6 +10,8 @@ export interface Claim {
   readonly left: Expression;
   readonly right: Expression;
   readonly signs: readonly number[];
+  /** Of both sides; '' for bare numbers. */
+  readonly unit: string;
   /** No polynomial in one setting that decides the claim has a higher degree. */
   readonly degree: number;
 }
@@ -186,7 +188,9 @@ class Reader {
     if (this.at < this.text.trimEnd().length) this.expect('end');
     this.like(left.dimension, right.dimension);
     const [a, b] = [left.expression, right.expression];
-    return { left: a, right: b, difference: { kind: '-', left: a, right: b }, signs, degree: this.degree };
+    const unit = unitOf(left.dimension.isBare ? right.dimension : left.dimension);
+    const difference = { kind: '-', left: a, right: b } as const;
+    return { left: a, right: b, difference, signs, unit, degree: this.degree };
   }
 }
 

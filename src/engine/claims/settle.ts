@@ -20,13 +20,23 @@ export function reader(circuit: Circuit): (name: string) => Fraction | undefined
   };
 }
 
-/** The sign of left less right in a circuit as it is set; undefined where one of them has no value. */
-export function signIn(circuit: Circuit, claim: Claim): number | undefined {
+/** Both sides of a claim, and the sign of left less right. */
+export interface Sides {
+  readonly left: Fraction;
+  readonly right: Fraction;
+  readonly sign: number;
+}
+
+/** Both sides of a claim in a circuit as it is set; undefined where one of them has no value. */
+export function sidesIn(circuit: Circuit, claim: Claim): Sides | undefined {
   const field = exactly(reader(circuit));
   const [left, right] = [evaluate(claim.left, field), evaluate(claim.right, field)];
   if (!left || !right) return undefined;
   const difference = left.sub(right);
   const size = Math.max(Math.abs(Number(left)), Math.abs(Number(right)));
   const isEqual = circuit.components.some(hasCurve) && Math.abs(Number(difference)) <= near * size;
-  return isEqual ? 0 : Math.sign(difference.compare(0));
+  return { left, right, sign: isEqual ? 0 : Math.sign(difference.compare(0)) };
 }
+
+/** The sign of left less right in a circuit as it is set; undefined where one of them has no value. */
+export const signIn = (circuit: Circuit, claim: Claim): number | undefined => sidesIn(circuit, claim)?.sign;

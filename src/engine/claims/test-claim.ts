@@ -49,6 +49,19 @@ const settingsIn = ({ components }: Circuit, all: readonly Dial[]): Readonly<Rec
       .map((component) => [component.id, settingOf(component)]),
   );
 
+/** Of places at which a claim fails, as many as may be turned back to where they stand now, one after the other. */
+const turnedBack = (
+  circuit: Circuit,
+  claim: Claim,
+  all: readonly Dial[],
+  places: readonly number[],
+): readonly number[] =>
+  all.reduce((kept, { now }, k) => {
+    const back = kept.with(k, now);
+    const sign = signIn(turned(circuit, all, back), claim);
+    return sign === undefined || claim.signs.includes(sign) ? kept : back;
+  }, places);
+
 /** A slider of one setting, for a circuit that has none. */
 const still: Dial = {
   id: '',
@@ -81,7 +94,10 @@ function decide(circuit: Circuit, claim: Claim): ClaimVerdict {
     holds ||= fails.length < known.length;
     const far = ({ place }: { readonly place: number }): number => Math.abs(place - main.now);
     const [nearest] = fails.toSorted((a, b) => far(a) - far(b));
-    if (nearest) counterexample ??= settingsIn(main.turn(at, nearest.place), all);
+    if (nearest && !counterexample) {
+      const back = turnedBack(circuit, claim, [main, ...others], [nearest.place, ...places]);
+      counterexample = settingsIn(turned(circuit, [main, ...others], back), all);
+    }
     if (holds && counterexample) return { verdict: 'sometimes', counterexample, proved: true, tried };
   }
   if (!holds && !counterexample) {

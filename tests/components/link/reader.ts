@@ -13,8 +13,8 @@ export class StubBoard extends HTMLElement implements BoardFace {
   settings: Settings = {};
   readonly set = (): void => undefined;
   readonly move = (): void => undefined;
-  readonly acts: string[] = [];
-  readonly act = (does: string): void => void this.acts.push(does);
+  readonly acts: (string | Settings)[] = [];
+  readonly act = (does: string | Settings): void => void this.acts.push(does);
   readonly light = (): void => undefined;
   get listeners(): ReadonlySet<() => void> {
     return this.#listeners;

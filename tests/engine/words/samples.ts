@@ -1,4 +1,5 @@
 import type { Catalogue } from '../../../src/engine/reasons/index.ts';
+import { elementSamples } from './element-samples.ts';
 
 const none = [{}];
 const one = [{ ids: ['R1'] }, { ids: ['R1', 'R2', 'L1'] }];
@@ -366,4 +367,6 @@ export const samples: { readonly [Code in keyof Catalogue]: readonly Catalogue[C
   ],
   'claim too large': [{ limit: 24 }],
   'claim has no value': none,
+
+  ...elementSamples,
 };

@@ -1,0 +1,1 @@
+export { RheoletClaim } from './claim.ts';

@@ -1,0 +1,37 @@
+import type { Catalogue, ReasoningElementData } from '../../../src/engine/reasons/index.ts';
+
+/** What the sentences of elements that reason are tried with. */
+export const elementSamples: Pick<
+  { readonly [Code in keyof Catalogue]: readonly Catalogue[Code][] },
+  keyof ReasoningElementData
+> = {
+  statement: [{}],
+  'claim button': [{ does: 'test' }, { does: 'go' }],
+  'write so': [{ text: 'V_R1' }],
+  verdict: [
+    { verdict: 'always', proved: true, tried: 37, turned: ['R1', 'S1'] },
+    { verdict: 'always', proved: true, tried: 1, turned: [] },
+    { verdict: 'always', proved: false, tried: 4000, turned: ['R1', 'R2', 'R3'] },
+    { verdict: 'never', proved: true, tried: 37, turned: ['R1'] },
+    { verdict: 'never', proved: true, tried: 1, turned: [] },
+    { verdict: 'never', proved: false, tried: 4000, turned: ['R1', 'R2', 'R3'] },
+    { verdict: 'sometimes', proved: true, tried: 37, turned: ['R1'] },
+  ],
+  'fails at': [
+    { settings: [] },
+    {
+      settings: [
+        { id: 'R1', quantity: 'R_R1', text: '2 Ω' },
+        { id: 'S1', quantity: '', text: 'open' },
+        { id: 'B1', quantity: 'E_B1', text: '12 V' },
+        { id: 'B1', quantity: 'r_B1', text: '0.5 Ω' },
+      ],
+    },
+  ],
+  'claim now': [
+    { left: '3.00 V', right: '6.00 V', holds: false, alike: false },
+    { left: '1.50 A', right: '1.50 A', holds: true, alike: false },
+    { left: '2.00', right: '2.00', holds: false, alike: true },
+  ],
+  sign: [{ sign: '≤' }, { sign: '²' }],
+};
