@@ -13,6 +13,11 @@ describe('a claim as the circuit is set', () => {
     ['2 = V_R1', false, '2', '24/5', 'V'],
     ['R_R1 / R_R2 = 2', true, '2', '2', ''],
     ['V_R1² / R_R1 ≤ 2 W', true, '48/25', '2', 'W'],
+    ['V_B1 = E_B1 − I_B1 r_B1', true, '24/5', '24/5', 'V'],
+    ['I_R1 + I_R2 = I_B1', true, '6/5', '6/5', 'A'],
+    ['I_R1 < 0.4', false, '2/5', '2/5', 'A'],
+    ['2 > 3', false, '2', '3', ''],
+    ['R_total ≥ 4 Ω', true, '4', '4', 'Ω'],
     ['V_R1 V_R1 > 20', true, '576/25', '20', 'V^2'],
   ] as const;
   for (const [text, holds, left, right, unit] of rows)
