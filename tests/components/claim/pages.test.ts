@@ -26,13 +26,13 @@ describe('a claim on a page that changes', () => {
   it('stands inside its board', async () => {
     const board = await fixture<RheoletBoard>(
       html`<rheolet-board circuit=${line}
-        ><rheolet-claim claim="V_R1 > V_R2"></rheolet-claim
+        ><rheolet-claim claim="V_R1 = 2 V_R2"></rheolet-claim
       ></rheolet-board>`,
     );
     await board.ready;
     await settled();
     const claim = board.querySelector<RheoletClaim>('rheolet-claim')!;
-    expect(claim.shadowRoot!.querySelector('input')!.value).to.equal('V_R1 > V_R2');
+    expect(claim.shadowRoot!.querySelector('input')!.value).to.equal('V_R1 = 2 V_R2');
     expect(claim.checkVisibility()).to.equal(true);
   });
 
