@@ -76,6 +76,7 @@ const weights = {
   switch: () => added('switch'),
   table: () => added('table'),
   claim: () => added('claim'),
+  levels: () => added('levels'),
 };
 
 for (const [name, { budget, ceiling = budget }] of Object.entries(budgets)) {

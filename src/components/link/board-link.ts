@@ -18,6 +18,7 @@ export type LinkHost = HTMLElement &
  */
 export class BoardLink implements ReactiveController, FrameTask {
   readonly #host: LinkHost;
+  readonly #everyFrame: boolean;
   #board: HTMLElement | undefined;
   #problem: Said<'no board'> | undefined;
   #unsubscribe: (() => void) | undefined;
@@ -25,8 +26,10 @@ export class BoardLink implements ReactiveController, FrameTask {
   #wanted = '';
   #reported = '';
 
-  constructor(host: LinkHost) {
+  /** While something moves, the host is told as often as digits can be read; one that draws lines asks for every frame. */
+  constructor(host: LinkHost, everyFrame = false) {
     this.#host = host;
+    this.#everyFrame = everyFrame;
     host.addEventListener('keydown', this.#key);
     host.addController(this);
   }
@@ -104,7 +107,7 @@ export class BoardLink implements ReactiveController, FrameTask {
   };
 
   readonly #changed = (): void => {
-    if (this.snapshot?.moving !== undefined) inTurn(this);
+    if (this.snapshot?.moving !== undefined && !this.#everyFrame) inTurn(this);
     else nextFrame(this);
   };
 

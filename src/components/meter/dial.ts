@@ -1,7 +1,7 @@
 import type { Course, Unit } from '../../engine/core.ts';
+import { written } from '../axis/index.ts';
 import type { ReadingText } from '../link/index.ts';
 import type { Instrument } from './instrument.ts';
-import { written } from './measure.ts';
 import { angleOf, multiples, type Scale } from './scale.ts';
 
 /** A numeral and where it stands, in degrees from the upright. */
@@ -41,7 +41,7 @@ export function dialOf(
     marks: multiples(minor, scale).map((times) => at(minor, times)),
     numerals: multiples(major, scale).map((times) => ({
       angle: at(major, times),
-      text: blank ? '' : times === 0n ? '0' : written(major.mul(times), major, { prefix }, course),
+      text: blank ? '' : times === 0n ? '0' : written(major.mul(times), major, prefix, course),
     })),
     unit: blank ? unit : prefix + unit,
     needle: value === undefined ? undefined : angleOf(value, scale),

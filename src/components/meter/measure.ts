@@ -1,13 +1,5 @@
-import {
-  decimalsOf,
-  exponentOf,
-  fixed,
-  say,
-  thinSpace,
-  type Course,
-  type Fraction,
-  type Unit,
-} from '../../engine/core.ts';
+import { say, thinSpace, type Course, type Fraction, type Unit } from '../../engine/core.ts';
+import { written } from '../axis/index.ts';
 import type { ReadingText } from '../link/index.ts';
 import type { Instrument } from './instrument.ts';
 
@@ -31,17 +23,6 @@ function passed(value: Fraction | number, { limits, scale }: Instrument): Fracti
   return against(max) > 0 ? max : against(low) < 0 ? low : undefined;
 }
 
-/** A number as a meter writes it, with as many decimals as its smallest step has. */
-export function written(
-  value: Fraction,
-  step: Fraction,
-  { prefix = '' }: Pick<Instrument, 'prefix'>,
-  course: Course,
-): string {
-  const decimals = decimalsOf(step, prefix) ?? 0;
-  return fixed(value, decimals, -exponentOf(prefix)).replace('.', course.decimalSign);
-}
-
 /** What an instrument of this resolution shows for a value; "overload" beyond its range. */
 export function measure(
   value: Fraction | number,
@@ -54,13 +35,13 @@ export function measure(
   const spoken = (number: string): string => say({ code: 'spoken', data: { number, prefix, unit } });
   const end = passed(value, instrument);
   if (end) {
-    const limit = spoken(written(end, end, instrument, course));
+    const limit = spoken(written(end, end, prefix, course));
     const below = Number(value) < Number(end);
     return {
       text: say({ code: 'overload', data: {} }),
       spoken: say({ code: 'beyond', data: { below, limit } }),
     };
   }
-  const number = written(resolution.mul(stepsOf(value, resolution)), resolution, instrument, course);
+  const number = written(resolution.mul(stepsOf(value, resolution)), resolution, prefix, course);
   return { text: `${number}${thinSpace}${prefix}${unit}`, spoken: spoken(number) };
 }

@@ -15,6 +15,7 @@ export type {
   Share,
   Turn,
 } from './drawing.ts';
+export { levelPlan, type LevelLine, type LevelPlan } from './levels.ts';
 export { terminalRadius } from './network.ts';
 export { prepareRibbons, type Ribbons } from './ribbons.ts';
 export { dotsOf, drawingToSVG, lineOf, type Picture } from './svg.ts';

@@ -92,4 +92,17 @@ export interface ElementData {
   'table button': { readonly does: 'record' | 'clear' | 'undo' | 'copy' | 'save' };
   /** How many rows a table has now. */
   recorded: { readonly rows: number };
+  /** The name of a level diagram, and the head of its axis. */
+  levels: Record<never, never>;
+  potential: { readonly unit: string };
+  /** Why there is no level diagram: nothing drives a current. */
+  'no levels': Record<never, never>;
+  /** A component of a level diagram, with its change of potential along the current; heights with their units. */
+  'level step': {
+    readonly id: string;
+    readonly step: 'lift' | 'drop' | 'none';
+    readonly by: string;
+    readonly from: string;
+    readonly to: string;
+  };
 }

@@ -324,6 +324,14 @@ export const samples: { readonly [Code in keyof Catalogue]: readonly Catalogue[C
     { does: 'save' },
   ],
   recorded: [{ rows: 0 }, { rows: 1 }, { rows: 12 }],
+  levels: none,
+  potential: [{ unit: 'V' }],
+  'no levels': none,
+  'level step': [
+    { id: 'B1', step: 'lift', by: '6.00 volts', from: '0 volts', to: '6.00 volts' },
+    { id: 'R1', step: 'drop', by: '4.00 volts', from: '6.00 volts', to: '2.00 volts' },
+    { id: 'A1', step: 'none', by: '', from: '6.00 volts', to: '6.00 volts' },
+  ],
 
   'same current': reasons,
   'same p.d.': [...reasons, { ids: ['total', 'B1'], pd: 'p.d.' }],

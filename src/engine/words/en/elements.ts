@@ -138,4 +138,9 @@ export const elements: Sentences<ElementData> = {
   'delete row': ({ row }) => `Delete row ${row}`,
   'table button': ({ does }) => tableButtons[does],
   recorded: ({ rows }) => `${rows || 'No'} ${rows === 1 ? 'row' : 'rows'} recorded.`,
+  levels: () => 'Levels of potential round the circuit',
+  potential: ({ unit }) => `Potential in ${unit}`,
+  'no levels': () => 'There is no supply in this circuit, so there are no potentials to draw.',
+  'level step': ({ id, step, by, from, to }) =>
+    step === 'none' ? `${id}: no drop, at ${from}` : `${id}: a ${step} of ${by}, from ${from} to ${to}`,
 };

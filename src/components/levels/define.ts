@@ -1,0 +1,4 @@
+import { register } from '../page/index.ts';
+import { RheoletLevels } from './levels.ts';
+
+register('rheolet-levels', RheoletLevels);

@@ -1,0 +1,1 @@
+export { RheoletLevels } from './levels.ts';
