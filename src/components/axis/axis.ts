@@ -19,17 +19,22 @@ export const both = ([low, high]: Reach, [lower, higher]: Reach): Reach => [
   Math.max(high, higher),
 ];
 
+/** What is closer than this part of its size is one value with the noise of floats. */
+const noise = 1e-6;
+
 /** An axis that reaches so far or a little further, with about `most` steps of 1, 2 or 5 × 10ⁿ. */
 export function axisOver([low, high]: Reach, most: number, unit: Unit, course: Course): Axis {
-  const step = roundUp((high - low || 1) / most);
+  const isPoint = high - low <= noise * Math.max(Math.abs(low), Math.abs(high));
+  const step = roundUp((isPoint ? 1 : high - low) / most);
   const size = Number(step);
   const slack = 1e-9; // a float may lie just beyond a round value
   const first = Math.floor(low / size + slack);
   const last = Math.max(Math.ceil(high / size - slack), first + 1);
   const prefix = suitablePrefix(size * Math.max(-first, last), unit);
+  const at = (times: number): number => Number(step.mul(times));
   const marks = Array.from({ length: last - first + 1 }, (_, place) => {
-    const value = step.mul(first + place);
-    return { value: Number(value), text: written(value, step, prefix, course) };
+    const times = first + place;
+    return { value: at(times), text: written(step.mul(times), step, prefix, course) };
   });
-  return { low: size * first, high: size * last, prefix, marks };
+  return { low: at(first), high: at(last), prefix, marks };
 }
