@@ -12,7 +12,7 @@ function reachIn({ components }: Circuit, readings: ExactSolution | Solution): R
 }
 
 /** As far as sliders and switches are likely to take a circuit. */
-const usualReach = once((start) =>
+const usualReach = once((start: Circuit) =>
   extremesOf(start)
     .map(({ circuit, readings }) => reachIn(circuit, readings))
     .reduce(both, [0, 0]),
