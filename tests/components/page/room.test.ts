@@ -18,7 +18,7 @@ customElements.define('test-roomy', Roomy);
 async function roomy(width: string): Promise<{ page: HTMLElement; element: Roomy }> {
   const page = await fixture<HTMLElement>(html`<div></div>`);
   page.style.width = width;
-  const element = document.createElement('test-roomy') as Roomy;
+  const element = new Roomy();
   element.style.display = 'block';
   page.append(element);
   await settled();
@@ -29,7 +29,7 @@ describe('the room of an element', () => {
   it('is known in the first frame', async () => {
     const page = await fixture<HTMLElement>(html`<div></div>`);
     page.style.width = '300px';
-    const element = document.createElement('test-roomy') as Roomy;
+    const element = new Roomy();
     element.style.display = 'block';
     page.append(element);
     await nextFrame();
