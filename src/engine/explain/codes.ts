@@ -4,6 +4,7 @@ export type Reasoning =
   | 'same p.d.'
   | 'resistances in series'
   | 'resistances in parallel'
+  | 'product over sum'
   | 'p.d.s add'
   | 'currents add'
   | 'potential divider'
@@ -13,12 +14,15 @@ export type Reasoning =
   | 'power from p.d.'
   | 'power of the e.m.f.'
   | 'power is conserved'
+  | 'e.m.f.s in series'
   | 'internal resistance in series'
   | 'e.m.f. round the loop'
   | 'e.m.f. and internal resistance'
   | 'no internal resistance'
+  | 'p.d.s round a loop'
   | 'energy and time'
-  | 'charge and time';
+  | 'charge and time'
+  | 'energy and charge';
 
 /** What a step says of its rule; `ids` are components and blocks, or `total` for all that is outside the supply; `pd` the class's word for p.d. */
 export type ReasoningData = Readonly<

@@ -1,66 +1,81 @@
-import type { Fraction } from '../quantity/index.ts';
-import { evaluate, namesOf, rearranged, type Relation } from './relation.ts';
+import { evaluate } from './evaluate.ts';
+import { Heap } from './heap.ts';
+import type { Interval } from './interval.ts';
+import { namesOf, rearranged, type Relation } from './relation.ts';
 
 /** A quantity found: by which relation, from which quantities, in at most how many steps. */
-export interface Known {
-  readonly value: Fraction;
+export interface Known extends Interval {
   readonly cost: number;
   /** Absent where it is given. */
   readonly by?: Relation;
   readonly uses: readonly string[];
 }
 
-/** Everything that follows from what is given, each by the cheapest way: Knuth's generalisation of Dijkstra's algorithm. */
-export function follow(
-  relations: readonly Relation[],
-  given: ReadonlyMap<string, Fraction>,
-): ReadonlyMap<string, Known> {
-  const known = new Map<string, Known>();
-  const open = new Map<string, Known>(
-    [...given].map(([name, value]) => [name, { value, cost: 0, uses: [] }]),
-  );
-  const touching = new Map<string, Relation[]>();
+/** The relations that each quantity stands in. */
+export function touching(relations: readonly Relation[]): ReadonlyMap<string, readonly Relation[]> {
+  const at = new Map<string, Relation[]>();
   for (const relation of relations)
-    for (const name of namesOf(relation)) touching.set(name, [...(touching.get(name) ?? []), relation]);
-  for (;;) {
-    const [next] = [...open].sort(([, a], [, b]) => a.cost - b.cost);
-    if (!next) return known;
-    const [settled, way] = next;
-    open.delete(settled);
-    known.set(settled, way);
-    for (const by of touching.get(settled) ?? []) {
-      const missing = namesOf(by).filter((name) => !known.has(name));
-      const [find] = missing;
-      if (find === undefined || missing.length > 1) continue;
-      const uses = namesOf(by).filter((name) => name !== find);
-      const cost = uses.reduce((sum, name) => sum + (known.get(name)?.cost ?? 0), 1);
-      if (cost >= (open.get(find)?.cost ?? Infinity)) continue;
-      const value = valueOf(by, find, known);
-      if (value) open.set(find, { value, cost, by, uses });
+    for (const name of namesOf(relation)) {
+      const here = at.get(name);
+      if (here) here.push(relation);
+      else at.set(name, [relation]);
     }
-  }
+  return at;
 }
 
 /** What a relation makes of a quantity, the others known. */
 export function valueOf(
   relation: Relation,
   name: string,
-  known: ReadonlyMap<string, Known>,
-): Fraction | undefined {
-  const others = namesOf(relation).filter((one) => one !== name);
-  const values = new Map(
-    others.flatMap((one) => known.get(one)?.value ?? []).map((value, k) => [others[k], value]),
-  );
-  if (values.size < new Set(others).size) return undefined;
-  return evaluate(rearranged(relation, name), (one) => {
-    const value = values.get(one);
+  known: ReadonlyMap<string, Interval>,
+): Interval | undefined {
+  const turned = rearranged(relation, name);
+  if (!turned?.right.every((one) => known.has(one.name))) return undefined;
+  return evaluate(turned, (one) => {
+    const value = known.get(one);
     if (!value) throw new RangeError(`${one} is not known`);
     return value;
   });
 }
 
-/** The quantities on the way to one, each once, each after those that it uses; what is given is not among them. */
-export function wayTo(find: string, known: ReadonlyMap<string, Known>): readonly string[] {
+/** Everything that follows from what is given, each by the cheapest way: Knuth's generalisation of Dijkstra's algorithm (1977, from memory). */
+export function follow(
+  relations: readonly Relation[],
+  given: ReadonlyMap<string, Interval>,
+): ReadonlyMap<string, Known> {
+  const known = new Map<string, Known>();
+  const best = new Map<string, Known>();
+  const waiting = new Heap<readonly [name: string, way: Known]>();
+  const found = (name: string, way: Known): void => {
+    best.set(name, way);
+    waiting.push([name, way], way.cost);
+  };
+  for (const [name, value] of given) found(name, { ...value, cost: 0, uses: [] });
+  const at = touching(relations);
+  const left = new Map(relations.map((one) => [one, one.right.length + 1]));
+  for (let next = waiting.pop(); next; next = waiting.pop()) {
+    const [settled, way] = next;
+    if (known.has(settled)) continue;
+    known.set(settled, way);
+    for (const by of at.get(settled) ?? []) {
+      const missing = (left.get(by) ?? 0) - 1;
+      left.set(by, missing);
+      if (missing !== 1) continue;
+      const names = namesOf(by);
+      const find = names.find((name) => !known.has(name));
+      if (find === undefined) continue;
+      const uses = names.filter((name) => name !== find);
+      const cost = uses.reduce((sum, name) => sum + (known.get(name)?.cost ?? 0), 1);
+      if (cost >= (best.get(find)?.cost ?? Infinity)) continue;
+      const value = valueOf(by, find, known);
+      if (value) found(find, { ...value, cost, by, uses });
+    }
+  }
+  return known;
+}
+
+/** The quantities on the way to some, each once, each after those that it uses; what is given is not among them. */
+export function wayTo(find: readonly string[], known: ReadonlyMap<string, Known>): readonly string[] {
   const order = new Set<string>();
   const visit = (name: string): void => {
     const way = known.get(name);
@@ -68,12 +83,13 @@ export function wayTo(find: string, known: ReadonlyMap<string, Known>): readonly
     way.uses.forEach(visit);
     order.add(name);
   };
-  visit(find);
+  find.forEach(visit);
   return [...order];
 }
 
-/** What is given that a quantity follows from. */
-export function roots(name: string, known: ReadonlyMap<string, Known>): readonly string[] {
-  const way = known.get(name);
-  return way?.by ? [...new Set(way.uses.flatMap((one) => roots(one, known)))] : [name];
+/** What is given that some quantities follow from. */
+export function roots(names: readonly string[], known: ReadonlyMap<string, Known>): readonly string[] {
+  const seen = new Set(names);
+  for (const name of seen) for (const used of known.get(name)?.uses ?? []) seen.add(used);
+  return [...seen].filter((name) => !known.get(name)?.by);
 }

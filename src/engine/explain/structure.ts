@@ -1,24 +1,31 @@
 import { resistanceOf, type Circuit, type Component } from '../circuit/index.ts';
 import { electrical, type Tree } from '../topology/index.ts';
+import { times, type Sign } from './relation.ts';
 
 /** A part with a resistance, as a pupil sees it: what has none is left out, but keeps its current. */
 export interface Part {
   /** What its quantities are called after: `R1`, or `(R2+R3)`. */
   readonly label: string;
   /** 1 where its quantities are counted along the tree. */
-  readonly sign: 1 | -1;
+  readonly sign: Sign;
   readonly kind: 'supply' | 'resistance' | 'series' | 'parallel';
   readonly parts: readonly Part[];
   /** Ids of the components in it. */
   readonly about: readonly string[];
   /** What stands in its path without resistance, each with its sign. */
-  readonly joins: readonly { readonly id: string; readonly sign: 1 | -1 }[];
+  readonly joins: readonly { readonly id: string; readonly sign: Sign }[];
   readonly from: string;
   readonly to: string;
 }
 
+/** The sign of a part's current along the tree: a supply's counts from its negative to its positive end. */
+export const flow = ({ kind, sign }: Part): Sign => (kind === 'supply' ? times(sign, -1) : sign);
+
+/** A part and all that it is made of. */
+export const every = (part: Part): readonly Part[] => [part, ...part.parts.flatMap(every)];
+
 /** Whether a component only joins its ends. */
-const isJoin = (component: Component): boolean =>
+export const isJoin = (component: Component): boolean =>
   component.kind !== 'supply' && resistanceOf(component)?.equals(0) === true;
 
 /** Parts together as one. */
@@ -39,37 +46,26 @@ export function group(kind: 'series' | 'parallel', parts: readonly Part[]): Part
 export function points({ components }: Circuit): (node: string) => string {
   const same = new Map<string, string>();
   const find = (node: string): string => {
-    const next = same.get(node);
-    return next === undefined ? node : find(next);
+    let last = node;
+    for (let next = same.get(last); next !== undefined; next = same.get(last)) last = next;
+    return last;
   };
   for (const { from, to } of components.filter(isJoin))
     if (find(from) !== find(to)) same.set(find(from), find(to));
   return find;
 }
 
-/** The parts of a circuit that its trees show; a circuit that closes on itself gives the series round it. */
-export function structure(circuit: Circuit): {
-  readonly parts: readonly Part[];
-  readonly bridge: readonly string[];
-} {
-  const { trees, bridge, live } = electrical(circuit);
-  const byId = new Map(live.map((component) => [component.id, component]));
-  const point = points(circuit);
-  function of(tree: Tree): Part | undefined {
+/** Makes parts of trees; nothing of what has no resistance, nor of what stands beside such. */
+export function partsOf(components: readonly Component[]): (tree: Tree) => Part | undefined {
+  const byId = new Map(components.map((component) => [component.id, component]));
+  return function of(tree): Part | undefined {
+    const { from, to } = tree;
     if (tree.kind === 'component') {
       const component = byId.get(tree.id);
       if (!component || isJoin(component)) return undefined;
-      const isSupply = component.kind === 'supply';
-      return {
-        label: tree.id,
-        sign: tree.reversed ? -1 : 1,
-        kind: isSupply ? 'supply' : 'resistance',
-        parts: [],
-        about: [tree.id],
-        joins: [],
-        from: point(tree.from),
-        to: point(tree.to),
-      };
+      const kind = component.kind === 'supply' ? 'supply' : 'resistance';
+      const sign = tree.reversed ? -1 : 1;
+      return { label: tree.id, sign, kind, parts: [], about: [tree.id], joins: [], from, to };
     }
     const parts = tree.parts.map(of);
     const some = parts.filter((part) => part !== undefined);
@@ -81,7 +77,13 @@ export function structure(circuit: Circuit): {
       .flatMap((one) => (one.kind === 'component' ? [one] : []))
       .map(({ id, reversed }) => ({ id, sign: reversed ? (-1 as const) : (1 as const) }));
     const whole = some.length === 1 ? only : group(tree.kind, some);
-    return { ...whole, joins: [...whole.joins, ...joins] };
-  }
-  return { parts: trees.map(of).filter((part) => part !== undefined), bridge };
+    return { ...whole, joins: [...whole.joins, ...joins], from, to };
+  };
+}
+
+/** The parts of a circuit that its trees show; a circuit that closes on itself gives the series round it. */
+export function structure(circuit: Circuit): readonly Part[] {
+  const { trees, live } = electrical(circuit);
+  const of = partsOf(live);
+  return trees.map(of).filter((part) => part !== undefined);
 }

@@ -1,6 +1,6 @@
 import { thinSpace, writeReading, type Fraction, type Unit } from '../quantity/index.ts';
 import type { Course } from '../words/index.ts';
-import type { rearranged, Term } from './relation.ts';
+import type { Term, Turned } from './relation.ts';
 
 const units: Readonly<Record<string, Unit>> = { I: 'A', V: 'V', E: 'V', R: 'Ω', r: 'Ω', P: 'W' };
 const others: Readonly<Record<string, string>> = { W: 'J', Q: 'C', t: 's' };
@@ -19,25 +19,38 @@ export function valueText(name: string, value: Fraction, { figures, decimalSign 
 /** The name of a quantity in the letters of a course. */
 export const symbol = (name: string, { letter }: Pick<Style, 'letter'>): string => name.replace(/^V/, letter);
 
+/** Terms one after another, each with its sign between. */
+const chained = (terms: readonly (readonly [sign: number, text: string])[]): string =>
+  terms
+    .map(([sign, text], index) => (index === 0 ? (sign < 0 ? '−' : '') : sign < 0 ? ' − ' : ' + ') + text)
+    .join('');
+
 /** A relation with what stands for each quantity. */
-export function written(
-  { form, left, right, root }: ReturnType<typeof rearranged>,
-  text: (name: string) => string,
-): string {
+export function written({ form, left, right, root }: Turned, text: (name: string) => string): string {
   const bracketed = (name: string): string => (text(name).startsWith('−') ? `(${text(name)})` : text(name));
-  const of = ({ name, power }: Term): string => {
-    if (form === 'reciprocals') return `1/${bracketed(name)}`;
+  const factor = ({ name, power }: Term): string => {
     if (Math.abs(power) !== 2) return bracketed(name);
     return `${/[ \u202f]/.test(text(name)) ? `(${text(name)})` : text(name)}²`;
   };
-  const pieces = right.map((one, index) => {
-    const sign = one.sign < 0 ? '−' : '';
-    if (form !== 'product') return index === 0 ? sign + of(one) : `${one.sign < 0 ? ' − ' : ' + '}${of(one)}`;
-    const between = index === 0 ? sign : one.power < 0 ? ' ÷ ' : ' × ';
-    return between + of(one);
-  });
-  const whole = root ? `√(${pieces.join('')})` : pieces.join('');
-  return `${form === 'reciprocals' ? '1/' : ''}${left} = ${whole}`;
+  if (form === 'sum') {
+    const [first, ...others] = right;
+    const alone = first && others.length === 0 && first.sign > 0 ? text(first.name) : undefined;
+    return `${text(left)} = ${alone ?? chained(right.map(({ name, sign }) => [sign, bracketed(name)]))}`;
+  }
+  if (form === 'reciprocals')
+    return `1/${text(left)} = ${chained(right.map(({ name, sign }) => [sign, `1/${bracketed(name)}`]))}`;
+  if (form === 'product over sum') {
+    const above = right.map(({ name }) => bracketed(name)).join(' × ');
+    const terms = right.toSorted((a, b) => b.sign - a.sign);
+    return `${text(left)} = ${above} ÷ (${chained(terms.map(({ name, sign }) => [sign, bracketed(name)]))})`;
+  }
+  const product = right
+    .map((one, index) => {
+      const isNegative = one.sign < 0 && Math.abs(one.power) !== 2;
+      return (index > 0 ? (one.power < 0 ? ' ÷ ' : ' × ') : isNegative ? '−' : '') + factor(one);
+    })
+    .join('');
+  return `${text(left)} = ${root ? `${root < 0 ? '−' : ''}√(${product})` : product}`;
 }
 
 /** The fewest of the givens' figures cannot be told from fractions: three stand for `as given`. */

@@ -1,8 +1,9 @@
 import assert from 'node:assert/strict';
 import type { Circuit } from '../../../src/engine/circuit/index.ts';
 import type { Derivation } from '../../../src/engine/explain/index.ts';
+import { readingOf, sidesOf, type About } from './equation.ts';
 
-/** That no step uses what is not known yet, or finds again what is. */
+/** That no step uses what is not known yet, or finds again what is: so none can go in a circle. */
 export function assertInOrder({ steps }: Derivation, given: readonly string[]): void {
   const known = new Set(given);
   for (const { uses, gives } of steps) {
@@ -17,6 +18,32 @@ export function assertNothingIdle({ steps, answer }: Derivation): void {
   const used = new Set(steps.flatMap(({ uses }) => uses));
   for (const { gives } of steps) assert.ok(used.has(gives) || gives === answer?.quantity, `${gives} is idle`);
   if (steps.length > 0) assert.equal(steps.at(-1)?.gives, answer?.quantity);
+}
+
+const agree = ([left, right]: readonly [About, About], what: string): void => {
+  const off = Math.abs(left.value - right.value);
+  assert.ok(off <= left.error + right.error, `${what}: ${left.value} is not ${right.value}`);
+};
+
+/**
+ * That each step holds on the solution: its equation, the same turned round, the same with numbers (within what their figures leave open),
+ * its value and its text.
+ */
+export function assertReplays({ steps, answer }: Derivation, truth: (name: string) => number): void {
+  const exactly = (name: string): About => {
+    const value = truth(name);
+    assert.ok(Number.isFinite(value), `${name} has no value`);
+    return { value, error: 1e-9 * Math.abs(value) + 1e-15 };
+  };
+  for (const { gives, equation, rearranged, substituted, value, text } of steps) {
+    agree(sidesOf(equation, exactly), equation);
+    agree(sidesOf(rearranged, exactly), rearranged);
+    assert.ok(rearranged.includes(`${gives} = `), `${rearranged} does not give ${gives}`);
+    agree(sidesOf(substituted, exactly), substituted);
+    agree([{ value: value.valueOf(), error: 0 }, exactly(gives)], gives);
+    agree([readingOf(text), exactly(gives)], `${gives} = ${text}`);
+  }
+  if (answer) agree([{ value: answer.value.valueOf(), error: 0 }, exactly(answer.quantity)], 'the answer');
 }
 
 /** The names of what a line states. */

@@ -1,40 +1,106 @@
 import assert from 'node:assert/strict';
 import { describe, it } from 'node:test';
+import { explain, lessons, type Lesson } from '../../../src/engine/explain/index.ts';
 import { Fraction } from '../../../src/engine/quantity/index.ts';
-import { explain } from '../../../src/engine/explain/index.ts';
-import { electrical } from '../../../src/engine/topology/index.ts';
-import { circuitOf, titlesOf, workedExamples } from '../solve/reference.ts';
-import { assertInOrder, assertNothingIdle, statedNames } from './replay.ts';
+import { electrical, leaves } from '../../../src/engine/topology/index.ts';
+import { usualCourse } from '../../../src/engine/words/index.ts';
+import { circuitOf, titlesOf, workedExamples, type WorkedExample } from '../solve/reference.ts';
+import { told } from './random-circuit.ts';
+import { assertInOrder, assertNothingIdle, assertReplays, statedNames } from './replay.ts';
+import { truthOf } from './truth.ts';
 
-/** Series and parallel round one supply. (Batteries in series are one for the book: not for us yet.) */
-const simple = workedExamples.filter((example) => {
-  const circuit = circuitOf(example);
-  const supplies = circuit.components.filter(({ kind }) => kind === 'supply');
-  return supplies.length < 2 && electrical(circuit).bridge.length === 0;
-});
+const suppliesOf = (example: WorkedExample): number =>
+  example.circuit.components.filter(({ kind }) => kind === 'supply').length;
+
+/** Series and parallel round one supply. */
+const simple = workedExamples.filter(
+  (example) => suppliesOf(example) < 2 && electrical(circuitOf(example)).bridge.length === 0,
+);
 
 describe('the derivation of a worked example', () => {
-  for (const example of simple)
+  it('is tried on all that are series and parallel round one supply', () => {
+    assert.equal(simple.length, 58);
+  });
+  for (const example of simple) {
+    const circuit = circuitOf(example);
     it(`reaches every exact answer of ${titlesOf(example)} (${example.id})`, () => {
-      const circuit = circuitOf(example);
       for (const { quantity, exact } of example.asked) {
-        if (exact === null) continue;
         const derivation = explain(circuit, { find: quantity });
         assert.equal(derivation.status, 'found', quantity);
-        assert.equal(derivation.answer?.value.toFraction(), new Fraction(exact).toFraction(), quantity);
+        assert.equal(derivation.answer?.value.toFraction(), exact, quantity);
         assert.equal(derivation.hints.length, 5 * derivation.steps.length);
         assertInOrder(derivation, statedNames(circuit));
         assertNothingIdle(derivation);
+        assertReplays(derivation, truthOf(circuit));
+      }
+    });
+  }
+});
+
+describe('backwards, from what a book gives', () => {
+  const backwards = simple.filter(({ given }) => given);
+  it('is asked in some', () => {
+    assert.ok(backwards.length >= 11, `${backwards.length}`);
+  });
+  for (const example of backwards)
+    it(`every answer of ${titlesOf(example)} (${example.id}) follows`, () => {
+      const circuit = circuitOf(example);
+      const asked = example.asked.map(({ quantity }) => quantity);
+      const truth = told(circuit);
+      const given: Record<string, string> = Object.fromEntries(
+        (example.given ?? []).map(({ quantity, value }) => [quantity, value]),
+      );
+      for (const name of statedNames(circuit)) {
+        const value = truth.get(name);
+        if (value !== undefined && !asked.includes(name)) given[name] = value;
+      }
+      for (const { quantity, exact } of example.asked) {
+        const derivation = explain(circuit, { find: quantity, given });
+        assert.equal(derivation.answer?.value.toFraction(), exact, quantity);
+        assertInOrder(derivation, [...Object.keys(given), 'R_A1']);
+        assertNothingIdle(derivation);
+        assertReplays(derivation, truthOf(circuit));
       }
     });
 });
 
-it('says of a bridge that equations have to be solved together', () => {
-  const bridged = workedExamples.filter((example) => electrical(circuitOf(example)).bridge.length > 0);
-  assert.ok(bridged.length > 2);
-  for (const example of bridged) {
-    const { status, reason } = explain(circuitOf(example), { find: 'R_total' });
-    assert.equal(status, 'not enough', example.id);
-    assert.equal(reason?.code, 'needs simultaneous equations', example.id);
-  }
+describe('without the reciprocal formula', () => {
+  const plain: Lesson = { ...usualCourse, without: ['resistances in parallel'] };
+  /** Two or three branches side by side round a supply. */
+  const branched = simple.filter((example) => {
+    const parallels = electrical(circuitOf(example)).trees.flatMap(function of(tree): number[] {
+      if (tree.kind === 'component') return [];
+      return [...(tree.kind === 'parallel' ? [tree.parts.length] : []), ...tree.parts.flatMap(of)];
+    });
+    return suppliesOf(example) === 1 && parallels.length === 1 && Math.max(...parallels) <= 3;
+  });
+  /** All in parallel: each branch has the supply's p.d., with nothing before or behind. */
+  const isPlain = (example: WorkedExample): boolean => {
+    const { trees } = electrical(circuitOf(example));
+    const [top] = trees;
+    return (
+      trees.length === 1 &&
+      top?.kind === 'series' &&
+      top.parts.filter((part) => leaves(part).length > 1).length === 1 &&
+      top.parts.length === 2
+    );
+  };
+  const reachable = branched.filter(
+    (example) =>
+      isPlain(example) &&
+      !circuitOf(example).components.some((one) => one.kind === 'supply' && one.internalResistance),
+  );
+  it('is tried on many', () => {
+    assert.ok(reachable.length >= 8, `${reachable.length} of ${branched.length}`);
+  });
+  for (const example of reachable)
+    it(`${titlesOf(example)} (${example.id}) is explained by the shared p.d. and the sum of the currents`, () => {
+      const circuit = circuitOf(example);
+      for (const { quantity, exact } of example.asked)
+        for (const course of [plain, lessons['14–16']]) {
+          const { steps, answer } = explain(circuit, { find: quantity, course });
+          assert.equal(answer?.value.toFraction(), new Fraction(exact ?? 0).toFraction(), quantity);
+          assert.ok(steps.every(({ rule }) => rule !== 'resistances in parallel'));
+        }
+    });
 });

@@ -13,6 +13,8 @@ export interface WorkedExample {
   readonly id: string;
   readonly source: Source;
   readonly circuit: { readonly components: readonly { readonly kind: string }[] };
+  /** What the book gives in place of what is asked. */
+  readonly given?: readonly { readonly quantity: string; readonly value: string }[];
   readonly asked: readonly {
     readonly quantity: string;
     readonly value: number;

@@ -16,6 +16,8 @@ export const explain: Sentences<ExplainData> = {
       : `${all(ids)} is all that the current has to pass.`,
   'resistances in parallel': ({ ids }) =>
     `${all(ids)} are in parallel: the reciprocals of the resistances add up.`,
+  'product over sum': ({ ids }) =>
+    `${all(ids)} are two in parallel: together they have the product of their resistances over the sum.`,
   'p.d.s add': ({ ids, pd }) => `${all(ids)} follow one another: the ${pd}s add up.`,
   'currents add': ({ ids }) => `${all(ids)} are side by side: the currents add up.`,
   'potential divider': ({ ids: [part = '', whole = ''], pd }) =>
@@ -26,14 +28,19 @@ export const explain: Sentences<ExplainData> = {
   'power from p.d.': ({ ids, pd }) => `For ${all(ids)}: power is ${pd} squared over resistance.`,
   'power of the e.m.f.': ({ ids }) => `For ${all(ids)}: power is e.m.f. times current.`,
   'power is conserved': () => 'The power that the e.m.f. gives is all taken up in the circuit.',
+  'e.m.f.s in series': ({ ids }) =>
+    `${all(ids)} follow one another: their e.m.f.s add up, less those that point the other way.`,
   'internal resistance in series': () => 'The internal resistance is in series with the rest of the circuit.',
   'e.m.f. round the loop': () => 'Round the whole circuit, the e.m.f. is current times all the resistance.',
   'e.m.f. and internal resistance': ({ ids, pd }) =>
     `For ${all(ids)}: part of the e.m.f. is the ${pd} across the internal resistance.`,
   'no internal resistance': ({ ids, pd }) =>
     `Without internal resistance, the ${pd} across ${all(ids)} is the e.m.f.`,
+  'p.d.s round a loop': ({ ids }) =>
+    `Round the loop of ${all(ids)} the potential comes back to where it was: it falls as far as it rises.`,
   'energy and time': ({ ids }) => `For ${all(ids)}: energy is power times time.`,
   'charge and time': ({ ids }) => `For ${all(ids)}: charge is current times time.`,
+  'energy and charge': ({ ids, pd }) => `For ${all(ids)}: energy is ${pd} times charge.`,
   'look at': ({ ids }) => `Look at ${all(ids)}.`,
   'one is missing': ({ find, missing }) => `To find ${find}, ${missing} is missing.`,
   'not enough known': ({ find }) => `Too little is known to find ${find}.`,

@@ -1,0 +1,61 @@
+import type { Circuit } from '../circuit/index.ts';
+import { relation, term, times, type Relation, type Term } from './relation.ts';
+import type { Part } from './structure.ts';
+
+/** What lies between two points. */
+interface Between {
+  readonly from: string;
+  readonly to: string;
+}
+
+/** The p.d.s along the shortest way through components from one point to another; none where there is no way. */
+function along(
+  { from, to }: Between,
+  components: readonly Part[],
+  point: (node: string) => string,
+): readonly Term[] | undefined {
+  const came = new Map<string, readonly Term[]>([[point(from), []]]);
+  for (const [here, way] of came)
+    for (const part of components) {
+      const [a, b] = [point(part.from), point(part.to)];
+      if (a !== here && b !== here) continue;
+      const next = a === here ? b : a;
+      if (!came.has(next))
+        came.set(next, [...way, term(`V_${part.label}`, times(part.sign, a === here ? 1 : -1))]);
+    }
+  return came.get(point(to));
+}
+
+/** What ideal voltmeters read: the p.d. of parts between the same points, or else what the p.d.s on a way between them come to. */
+export function acrossParts(
+  { components }: Circuit,
+  parts: readonly Part[],
+  point: (node: string) => string,
+): readonly Relation[] {
+  const ends = ({ from, to }: Between): string => [point(from), point(to)].toSorted().join('\n');
+  const between = new Map<string, Part[]>();
+  for (const part of parts) between.set(ends(part), [...(between.get(ends(part)) ?? []), part]);
+  const meters = components.filter(
+    ({ kind, id }) => kind === 'voltmeter' && !parts.some(({ label }) => label === id),
+  );
+  return meters.flatMap((meter) => {
+    const name = `V_${meter.id}`;
+    const beside = between.get(ends(meter)) ?? [];
+    if (beside.length === 0) {
+      const way =
+        along(
+          meter,
+          parts.filter((part) => part.parts.length === 0),
+          point,
+        ) ?? [];
+      const about = way.map((one) => one.name.slice(2));
+      return way.length > 0
+        ? [relation('p.d.s round a loop', 'sum', [meter.id, ...about], name, ...way)]
+        : [];
+    }
+    return beside.map((part) => {
+      const pd = term(`V_${part.label}`, times(part.sign, point(part.from) === point(meter.from) ? 1 : -1));
+      return relation('same p.d.', 'sum', [meter.id, ...part.about], name, pd);
+    });
+  });
+}

@@ -1,0 +1,66 @@
+import type { Circuit } from '../../../src/engine/circuit/index.ts';
+import { solveExact } from '../../../src/engine/solve/index.ts';
+import { electrical, leaves } from '../../../src/engine/topology/index.ts';
+
+/** A block as its label says: `(R1+(R2∥R3))`. */
+type Block = string | { readonly joint: '+' | '∥'; readonly parts: readonly Block[] };
+
+function blockOf(label: string): Block {
+  if (!label.startsWith('(')) return label;
+  let depth = 0;
+  let joint: '+' | '∥' = '+';
+  const parts: string[] = [''];
+  for (const char of label.slice(1, -1)) {
+    if (depth === 0 && (char === '+' || char === '∥')) {
+      joint = char;
+      parts.push('');
+      continue;
+    }
+    if (char === '(') depth += 1;
+    if (char === ')') depth -= 1;
+    parts.push((parts.pop() ?? '') + char);
+  }
+  return { joint, parts: parts.map(blockOf) };
+}
+
+/**
+ * What every quantity of a derivation is, by the solver and by what a block is: its parts' p.d.s along the tree add up in series and are
+ * one in parallel, its currents the other way about. `t` is the time given.
+ */
+export function truthOf(circuit: Circuit, t?: number): (name: string) => number {
+  const solution = solveExact(circuit);
+  const { trees } = electrical(circuit);
+  const signs = new Map(trees.flatMap(leaves).map(({ id, reversed }) => [id, reversed ? -1 : 1]));
+  const isSupply = (id: string): boolean =>
+    circuit.components.some((one) => one.id === id && one.kind === 'supply');
+  const read = (name: string): number => solution.quantity(name)?.valueOf() ?? NaN;
+  const own = (letter: string, block: Block): number => {
+    if (typeof block === 'string') {
+      const sign = (signs.get(block) ?? NaN) * (letter === 'I' && isSupply(block) ? -1 : 1);
+      return sign * read(`${letter}_${block}`);
+    }
+    const [first, ...others] = block.parts;
+    if (first === undefined) return NaN;
+    const isShared = (letter === 'I') === (block.joint === '+');
+    return [first, ...(isShared ? [] : others)].reduce((sum, part) => sum + own(letter, part), 0);
+  };
+  const ohms = (block: Block): number => {
+    if (typeof block === 'string') return read(`R_${block}`);
+    const parts = block.parts.map(ohms);
+    if (block.joint === '+') return parts.reduce((sum, part) => sum + part, 0);
+    return 1 / parts.reduce((sum, part) => sum + 1 / part, 0);
+  };
+  const seconds = t ?? NaN;
+  const truth = (name: string): number => {
+    const [letter = '', label = ''] = /^([^_]*)_(.*)$/.exec(name)?.slice(1) ?? [];
+    if (name === 't') return seconds;
+    if (letter === 'W') return truth(`P_${label}`) * seconds;
+    if (letter === 'Q') return truth(`I_${label}`) * seconds;
+    if (letter === 'Vr') return read(`I_${label}`) * read(`r_${label}`);
+    if (!label.startsWith('(')) return read(name);
+    const block = blockOf(label);
+    if (letter === 'P') return own('V', block) * own('I', block);
+    return letter === 'R' ? ohms(block) : own(letter, block);
+  };
+  return truth;
+}
