@@ -1,4 +1,4 @@
-import { say } from '../words/index.ts';
+import { say } from '../reasons/index.ts';
 import type { Course } from '../words/index.ts';
 import type { Known } from './derive.ts';
 import type { Step } from './derivation.ts';

@@ -44,11 +44,9 @@ export function written({ form, left, right, root }: Turned, text: (name: string
     const terms = right.toSorted((a, b) => b.sign - a.sign);
     return `${text(left)} = ${above} ÷ (${chained(terms.map(({ name, sign }) => [sign, bracketed(name)]))})`;
   }
+  const isNegative = right.filter(({ sign, power }) => sign < 0 && Math.abs(power) !== 2).length % 2 > 0;
   const product = right
-    .map((one, index) => {
-      const isNegative = one.sign < 0 && Math.abs(one.power) !== 2;
-      return (index > 0 ? (one.power < 0 ? ' ÷ ' : ' × ') : isNegative ? '−' : '') + factor(one);
-    })
+    .map((one, index) => (index > 0 ? (one.power < 0 ? ' ÷ ' : ' × ') : isNegative ? '−' : '') + factor(one))
     .join('');
   return `${text(left)} = ${root ? `${root < 0 ? '−' : ''}√(${product})` : product}`;
 }
