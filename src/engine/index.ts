@@ -4,6 +4,7 @@ import { equip } from './solve/index.ts';
 export * from './core.ts';
 export { en, say, type Catalogue, type Language, type Said } from './reasons/index.ts';
 export * from './claims/index.ts';
+export * from './comparison/index.ts';
 export * from './explain/index.ts';
 export * from './nonlinear/index.ts';
 export * from './whatif/index.ts';

@@ -118,6 +118,7 @@ export class RheoletBoard extends LitElement implements BoardFace {
     alter: (id, condition) => {
       if (this.#shown.has('conditions')) this.#pupil.alter(id, condition);
     },
+    hold: (does) => this.#pupil.act(does),
     changed: () => this.requestUpdate(),
   });
   readonly #sharing = new Sharing(this);

@@ -13,8 +13,10 @@ export function componentName(component: Component, snapshot: Snapshot, withRead
   if (condition) state.push(say({ code: 'condition', data: { condition } }));
   const values = hidden ? [] : Object.values(component).filter(isQuantity).map(spokenQuantity);
   const style = isMeter(component) ? ({ as: 'signed' } as const) : {};
-  const reading = withReading ? [readingOf(snapshot, readingName(component), style).spoken] : [];
-  return [id, ...state, ...values, ...reading].join(', ');
+  const name = readingName(component);
+  const reading = withReading ? [readingOf(snapshot, name, style).spoken] : [];
+  const change = withReading && snapshot.comparison?.changeOf(snapshot, name, style)?.spoken;
+  return [id, ...state, ...values, ...reading, ...(change ? [change] : [])].join(', ');
 }
 
 function ownResistance(meter: Component): string {
@@ -22,11 +24,15 @@ function ownResistance(meter: Component): string {
   return text && `, ${text}`;
 }
 
-/** What stands beside a component that changes: a meter's reading, what a resistor or a supply is set to. */
+/** What stands beside a component that changes: a meter's reading, marked where it rose or fell, what a resistor or a supply is set to. */
 export function liveText(component: Component, snapshot: Snapshot): string {
   if (!isMeter(component)) return valueText(component);
-  const { text } = readingOf(snapshot, readingName(component), { as: 'signed' });
-  return (text.length > roomFor(component, snapshot).length ? '—' : text) + ownResistance(component);
+  const name = readingName(component);
+  const { text } = readingOf(snapshot, name, { as: 'signed' });
+  const mark = snapshot.comparison?.changeOf(snapshot, name, { as: 'signed' })?.mark ?? '';
+  const room = roomFor(component, snapshot).length;
+  const marked = mark && text.length < room ? `${text}${thinSpace}${mark}` : text;
+  return (text.length > room ? '—' : marked) + ownResistance(component);
 }
 
 const roomFor = (component: Component, snapshot: Snapshot): string =>

@@ -8,6 +8,7 @@ import {
   type Solution,
 } from '../../engine/core.ts';
 import { once, type Settings, type Snapshot } from '../link/index.ts';
+import { comparison, type BoardComparison } from './comparing.ts';
 import type { BoardState } from './state.ts';
 
 const solved = once((circuit: Circuit): ExactSolution | Solution =>
@@ -29,6 +30,7 @@ export class Moment implements Snapshot {
   readonly settings: Settings;
   readonly moving?: string;
   readonly held?: ExactSolution | Solution;
+  readonly comparison?: BoardComparison;
   readonly course: Course;
   readonly covered: boolean;
 
@@ -38,6 +40,8 @@ export class Moment implements Snapshot {
     this.settings = settings;
     if (moving !== undefined) this.moving = moving;
     if (held) this.held = held;
+    const comparing = held && comparison();
+    if (comparing) this.comparison = comparing;
     this.course = course;
     this.covered = covered;
   }

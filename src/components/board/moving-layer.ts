@@ -7,6 +7,8 @@ import type { Word } from './shown.ts';
 export class MovingLayer {
   readonly svg: SVGSVGElement = shape('svg', { class: 'moving', 'aria-hidden': 'true' });
   readonly #path = shape('path', { class: 'ribbons', transform: 'scale(.01)' });
+  /** The edges of the ribbons that are held. */
+  readonly #edges = shape('path', { class: 'held' });
   #ribbons: Ribbons | undefined;
   #glows: readonly SVGElement[] = [];
 
@@ -22,7 +24,12 @@ export class MovingLayer {
       const { x = 0, y = 0 } = symbols.find(({ id }) => id === lamp)?.at ?? {};
       return shape('circle', { cx: x, cy: y, r: shown.has('readings') ? 24 : 0, fill: 'url(#glow)' });
     });
-    this.svg.replaceChildren(softEdge(), ...this.#glows, this.#path);
+    this.svg.replaceChildren(softEdge(), ...this.#glows, this.#path, this.#edges);
+  }
+
+  /** Marks how wide the ribbons were. */
+  mark(edges: string): void {
+    put(this.#edges, 'd', edges);
   }
 
   /** Draws the ribbons at so many pixels for an ampere, and lets the lamps glow, most at `brightest` watts. */

@@ -7,6 +7,7 @@ export interface PointedAt {
   readonly circuit: () => Circuit | undefined;
   readonly toggle: (id: string) => void;
   readonly alter: (id: string, condition: Condition) => void;
+  readonly hold: (does: 'hold' | 'release') => void;
   /** Told when another component is pointed at or chosen. */
   readonly changed: () => void;
 }
@@ -17,6 +18,9 @@ const alterations: Readonly<Record<string, Condition>> = {
   Backspace: 'broken',
   b: 'bridged',
 };
+
+/** The keys that hold the readings, and let go of them. */
+const holds: Readonly<Record<string, 'hold' | 'release'>> = { h: 'hold', H: 'release' };
 
 /** The component of a group, or of what stands in one. */
 function idOf(target: EventTarget | null): string | undefined {
@@ -94,6 +98,7 @@ export class Pointing {
     const alteration = Object.hasOwn(alterations, key) ? alterations[key] : undefined;
     if (next !== undefined) this.#stage.still.group(next)?.focus();
     else if (alteration) this.#board.alter(id, alteration);
+    else if (Object.hasOwn(holds, key)) this.#board.hold(holds[key] ?? 'hold');
     else if (key === 'Enter' || key === ' ') this.#board.toggle(id);
     else return;
     event.preventDefault();

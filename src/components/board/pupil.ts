@@ -1,5 +1,6 @@
-import { isSwitch, type Circuit, type Component, type Condition } from '../../engine/core.ts';
+import { isSwitch, say, type Circuit, type Component, type Condition } from '../../engine/core.ts';
 import { changesOf, fire, type Settings } from '../link/index.ts';
+import { speak } from '../page/index.ts';
 import type { BoardStore } from './store.ts';
 
 /** What a pupil does on a board: the page is told of it, a change at a time. */
@@ -19,8 +20,10 @@ export class Pupil {
       if (typeof does === 'string') this.#store[does]();
       else this.#store.replace({ ...this.#store.snapshot?.settings, ...does });
     });
-    if (does === 'hold' || does === 'release')
-      fire(this.#board, 'rheolet-hold', { board, held: does === 'hold' });
+    if (does !== 'hold' && does !== 'release') return;
+    const held = does === 'hold';
+    fire(this.#board, 'rheolet-hold', { board, held });
+    speak(this, say({ code: 'held', data: { held } }));
   }
 
   /** Opens or closes a switch; any other component stays as it is. */

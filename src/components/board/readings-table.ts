@@ -1,13 +1,29 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { say } from '../../engine/core.ts';
-import { readingOf, type Snapshot } from '../link/index.ts';
+import { readingOf, type ReadingStyle, type Snapshot } from '../link/index.ts';
+import { lettersOf, styleOf } from './caption.ts';
 
-/** The readings of a circuit that is not drawn, a row for each component. */
+/** A reading, and under it what it has done since it was held. */
+function cell(snapshot: Snapshot, name: string, style: ReadingStyle = {}): TemplateResult {
+  const change = snapshot.comparison?.changeOf(snapshot, name, style);
+  return html`<td>
+    ${readingOf(snapshot, name, style).text} ${change ? html`<small>${change.text}</small>` : nothing}
+  </td>`;
+}
+
+/** The readings of a circuit that is not drawn, or of one that is compared with what was held, a row for each component. */
 export function readingsTable(snapshot: Snapshot, label: string): TemplateResult {
   const { circuit, course } = snapshot;
   const letters = circuit.terminals ? ['R'] : ['V', 'I', 'R', 'P'];
   return html`<div class="scroll" tabindex="0" role="group" aria-label=${label}>
     <table part="table" lang="en">
+      ${
+        snapshot.comparison
+          ? html`<caption>
+              ${label}
+            </caption>`
+          : nothing
+      }
       <thead>
         <tr>
           <th scope="col">${say({ code: 'component', data: {} })}</th>
@@ -16,14 +32,13 @@ export function readingsTable(snapshot: Snapshot, label: string): TemplateResult
       </thead>
       <tbody>
         ${circuit.components.map(
-          ({ id, hidden }) =>
+          (component) =>
             html`<tr>
-              <th scope="row">${id}</th>
-              ${letters.map(
-                (letter) =>
-                  html`<td>
-                    ${letter === 'R' && hidden ? '?' : readingOf(snapshot, `${letter}_${id}`).text}
-                  </td>`,
+              <th scope="row">${component.id}</th>
+              ${letters.map((letter) =>
+                lettersOf(component).includes(letter)
+                  ? cell(snapshot, `${letter}_${component.id}`, styleOf(component, letter))
+                  : html`<td></td>`,
               )}
             </tr>`,
         )}
@@ -31,7 +46,7 @@ export function readingsTable(snapshot: Snapshot, label: string): TemplateResult
           circuit.terminals
             ? html`<tr>
                 <th scope="row">${say({ code: 'total', data: {} })}</th>
-                <td>${readingOf(snapshot, 'R_total').text}</td>
+                ${cell(snapshot, 'R_total')}
               </tr>`
             : nothing
         }

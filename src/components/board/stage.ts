@@ -8,6 +8,7 @@ import {
   type Irreducible,
 } from '../../engine/core.ts';
 import { once, type Snapshot } from '../link/index.ts';
+import type { Moment } from './moment.ts';
 import { componentName, liveText, meterRoom } from './component-text.ts';
 import { DigitsLayer } from './digits-layer.ts';
 import { Flow } from './flow.ts';
@@ -107,9 +108,14 @@ export class Stage {
   }
 
   /** Draws what moves. */
-  move(snapshot: Snapshot): void {
-    this.#flow?.read(snapshot);
-    if (this.#flow) this.#moving.draw(this.#flow, this.perAmpere, this.#scale.brightest);
+  move(snapshot: Moment): void {
+    if (!this.#flow) return;
+    this.#flow.read(snapshot);
+    const { perAmpere } = this;
+    this.#moving.draw(this.#flow, perAmpere, this.#scale.brightest);
+    const { comparison, held } = snapshot;
+    const drawing = this.#style.shown.has('ribbons') ? this.#drawing : undefined;
+    this.#moving.mark(comparison && held && drawing ? comparison.edgesOf(drawing, held, perAmpere) : '');
   }
 
   /** Writes the numbers; at rest also the names of the components, `reached` being the one in the Tab order. */

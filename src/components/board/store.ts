@@ -7,6 +7,7 @@ import {
   type Solution,
 } from '../../engine/core.ts';
 import type { Settings } from '../link/index.ts';
+import { fetchComparison } from './comparing.ts';
 import { Moment } from './moment.ts';
 import {
   fitting,
@@ -88,10 +89,11 @@ export class BoardStore {
     this.#change(redone);
   }
 
-  /** Holds the present readings, to compare with. */
+  /** Holds the present readings, to compare with, in place of those that are held; tells once more when what compares has come. */
   hold(): void {
     this.#held = this.#moment?.solution;
     this.#tell();
+    if (this.#held && !this.#moment?.comparison) void fetchComparison().then(() => this.#tell());
   }
 
   /** Lets go of what is held. */

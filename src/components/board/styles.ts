@@ -51,6 +51,11 @@ export const styles: CSSResult = css`
   .ribbons {
     fill: var(--current);
   }
+  .held {
+    stroke: var(--ink);
+    stroke-dasharray: 3 3;
+    vector-effect: non-scaling-stroke;
+  }
   .light {
     stop-color: var(--rheolet-light, light-dark(#ffcf4a, #e0a93a));
   }
@@ -189,6 +194,18 @@ export const styles: CSSResult = css`
     padding: 0.2em 0.8em;
     border-block-end: 1px solid var(--line);
     text-align: end;
+  }
+  caption {
+    padding-block: 0.25em;
+    text-align: start;
+    font-weight: 600;
+  }
+  .scroll {
+    max-block-size: 24em;
+  }
+  td small {
+    display: block;
+    color: var(--soft);
   }
   th[scope='row'] {
     text-align: start;

@@ -12,6 +12,7 @@ import type { Snapshot } from '../link/index.ts';
 import { caption } from './caption.ts';
 import { menu, menuButton } from './menu.ts';
 import { notes } from './notes.ts';
+import { readingsTable } from './readings-table.ts';
 import type { Sharing } from './sharing.ts';
 import type { Word } from './shown.ts';
 import type { BoardState } from './state.ts';
@@ -115,7 +116,7 @@ function acts({ snapshot, state, shown, sharing, act }: View): TemplateResult {
             button('reset', Object.keys(state.settings).length > 0),
             button('undo', state.past.length > 0),
             button('redo', state.future.length > 0),
-            snapshot.covered ? nothing : button(snapshot.held ? 'release' : 'hold'),
+            snapshot.covered ? nothing : [button('hold'), snapshot.held ? button('release') : nothing],
           ]
         : nothing
     }
@@ -133,6 +134,11 @@ export function view(all: View): TemplateResult {
             <div part="caption">${caption(pointed, snapshot)}</div>
             ${alterations(all)} ${ribbonKey(all)}
           </div>`
+        : nothing
+    }
+    ${
+      drawn && snapshot.comparison && !snapshot.covered
+        ? readingsTable(snapshot, say({ code: 'compared', data: {} }))
         : nothing
     }
     <div part="controls" lang="en">${controls(all)}</div>

@@ -1,6 +1,7 @@
 export { isBoard, type BoardFace } from './board-face.ts';
 export { BoardLink, type LinkHost } from './board-link.ts';
 export { changeOfQuantity, changeOfSwitch, changesOf } from './change.ts';
+export type { ChangeStyle, ChangeText, Comparison, StepReader } from './comparison.ts';
 export {
   fire,
   type ChangeDetail,
@@ -13,6 +14,7 @@ export { once } from './once.ts';
 export {
   figuresOf,
   isQuantity,
+  prefixFor,
   prefixIn,
   readingOf,
   unitOf,

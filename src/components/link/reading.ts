@@ -66,7 +66,7 @@ export function prefixIn(unit: string, base: Unit): Prefix | undefined {
 }
 
 /** One prefix for all readings of a quantity; a reading a thousand times smaller than it suits has its own. */
-function prefixFor(snapshot: Snapshot, unit: Unit, value: Fraction | number, figures: number): Prefix {
+export function prefixFor(snapshot: Snapshot, unit: Unit, value: Fraction | number, figures: number): Prefix {
   const own = suitablePrefix(value, unit, figures);
   if (unit === 'Ω') return own;
   const { readings, circuit } = snapshot;

@@ -1,4 +1,5 @@
 import type { Circuit, Course, ExactSolution, Solution } from '../../engine/core.ts';
+import type { Comparison } from './comparison.ts';
 
 /** What differs from the start, by id: a resistor's ohms as an exact text ("20", "1/3"), what of a supply differs ("6", "r 0.5", "6 r 0.5"), a switch ("open", "closed"), what was done to a component ("broken", "20 bridged", "intact"); and by its name what surrounds the circuit ("5" for the temperature in °C, "200" for the light in lx). */
 export type Settings = Readonly<Record<string, string>>;
@@ -19,6 +20,8 @@ export interface Snapshot {
   readonly readings: ExactSolution | Solution;
   /** The readings that the pupil holds, to compare with. */
   readonly held?: ExactSolution | Solution;
+  /** Compares readings with the held ones; absent while nothing is held, and until it has come. */
+  readonly comparison?: Comparison;
   /** What the class uses. */
   readonly course: Course;
   /** True while the readings are covered, for the pupil to predict them. */

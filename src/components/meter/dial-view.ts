@@ -3,7 +3,7 @@ import type { Dial } from './dial.ts';
 import { sweep } from './scale.ts';
 
 /** Lengths in the picture; the pivot is its origin. */
-const radius = { arc: 84, mark: 89, numeral: 94, text: 106, needle: 86, peg: 76 };
+const radius = { arc: 84, mark: 89, numeral: 94, text: 106, needle: 86, held: 62, peg: 76 };
 
 /** The place at an angle from the upright, in degrees, and a distance from the pivot. */
 function place(angle: number, distance: number): string {
@@ -16,7 +16,7 @@ const strokes = (angles: readonly number[], to: number): string =>
   angles.map((angle) => `M${place(angle, radius.arc)}L${place(angle, to)}`).join('');
 
 /** A scale in ink with a thin needle, its two stops and the symbol of its unit; no case. */
-export function dialView({ marks, numerals, unit, needle, words }: Dial): SVGTemplateResult {
+export function dialView({ marks, numerals, unit, needle, held, words }: Dial): SVGTemplateResult {
   const [from, to] = [place(-sweep.scale, radius.arc), place(sweep.scale, radius.arc)];
   const peg = sweep.stop + 2; // its edge stops the needle
   return svg`<svg viewBox="-110 -116 220 140" aria-hidden="true">
@@ -33,6 +33,11 @@ export function dialView({ marks, numerals, unit, needle, words }: Dial): SVGTem
     })}
     <text part="unit" y="14">${unit}</text>
     <text class="said" y="-40">${words}</text>
+    ${
+      held === undefined
+        ? nothing
+        : svg`<path class="held" d="M0-${radius.arc}V-${radius.held}" transform="rotate(${held.toFixed(2)})"></path>`
+    }
     ${
       needle === undefined
         ? nothing

@@ -1,4 +1,4 @@
-import type { Course, Unit } from '../../engine/core.ts';
+import type { Course, Fraction, Unit } from '../../engine/core.ts';
 import { written } from '../axis/index.ts';
 import type { ReadingText } from '../link/index.ts';
 import type { Instrument } from './instrument.ts';
@@ -19,6 +19,8 @@ export interface Dial {
   readonly unit: string;
   /** Where the needle stands; undefined without a reading. */
   readonly needle: number | undefined;
+  /** Where it stood when the readings were held; undefined while nothing is held. */
+  readonly held: number | undefined;
   /** What stands on the face where there is no number to be read: "no current", "?". */
   readonly words: string;
 }
@@ -33,6 +35,7 @@ export function dialOf(
   { text, value }: ReadingText,
   { prefix = '', chosen }: Pick<Instrument, 'prefix' | 'chosen'>,
   course: Course,
+  held?: Fraction | number,
 ): Dial {
   const { major, minor } = scale;
   const blank = chosen && text === '?';
@@ -45,6 +48,7 @@ export function dialOf(
     })),
     unit: blank ? unit : prefix + unit,
     needle: value === undefined ? undefined : angleOf(value, scale),
+    held: held === undefined ? undefined : angleOf(Number(held), scale),
     words: /^[−\d]*\d/.test(text) ? '' : text,
   };
 }

@@ -7,9 +7,10 @@ import {
   type Said,
   type ReadingUnit,
 } from '../../engine/core.ts';
-import { figuresOf, prefixIn, readingOf, unitOf, type Snapshot } from '../link/index.ts';
+import { figuresOf, prefixIn, readingOf, unitOf, type ChangeText, type Snapshot } from '../link/index.ts';
 import { dialOf, type Dial } from './dial.ts';
 import { instrumentOf, type Build } from './instrument.ts';
+import { changeOn } from './held.ts';
 import { measure } from './measure.ts';
 import { targetOf, type Target } from './target.ts';
 
@@ -33,6 +34,8 @@ export interface Face {
   readonly room: string;
   /** In place of digits. */
   readonly dial: Dial | undefined;
+  /** What the reading has done since it was held. */
+  readonly change: ChangeText | undefined;
   /** What it measures, in words; the reason where it cannot. */
   readonly caption: string;
   /** What is heard: "Ammeter A2, 0.450 amperes". */
@@ -67,7 +70,7 @@ function measured(snapshot: Snapshot, { quantity, meter }: Target): string {
 export function faceOf(snapshot: Snapshot, wish: Wish): Face | Said {
   const { of, unit: wanted, label } = wish;
   const figures = figuresOf(snapshot, wish.figures);
-  const { readings, course } = snapshot;
+  const { readings, held, course } = snapshot;
   const target = targetOf(snapshot.circuit, of);
   if ('code' in target) return target;
   const { quantity, about, meter } = target;
@@ -83,15 +86,20 @@ export function faceOf(snapshot: Snapshot, wish: Wish): Face | Said {
   const value = readings.quantity(quantity);
   const measurable = resolution && value !== undefined && usual.value !== undefined && !reason;
   const { text, spoken } = measurable ? measure(value, resolution, instrument, unit, course) : usual;
+  const change = changeOn(snapshot, quantity, style, instrument, unit);
   const caption = label || measured(snapshot, target);
   const id = meter?.id ?? '';
+  const reading = change ? `${spoken}, ${change.spoken}` : spoken;
   return {
     unit,
     text,
     room: `−0.0${'0'.repeat(figures)}${thinSpace}mW`,
-    dial: instrument.scale && dialOf(instrument.scale, unit, usual, instrument, course),
+    dial:
+      instrument.scale &&
+      dialOf(instrument.scale, unit, usual, instrument, course, change && held?.quantity(quantity)),
+    change,
     caption: text === '—' ? spoken : caption,
-    name: say({ code: 'meter', data: { unit, id, caption: label || (id ? '' : caption), reading: spoken } }),
+    name: say({ code: 'meter', data: { unit, id, caption: label || (id ? '' : caption), reading } }),
     about,
     mistake,
   };

@@ -14,7 +14,7 @@ export function stepsOf(value: Fraction | number, step: Fraction): bigint {
 }
 
 /** The end that a value lies beyond; a float may be wrong in its last places. */
-function passed(value: Fraction | number, { limits, scale }: Instrument): Fraction | undefined {
+export function passed(value: Fraction | number, { limits, scale }: Instrument): Fraction | undefined {
   if (!limits) return undefined;
   const { min, max } = limits;
   const low = scale || min.n > 0n ? min : max.neg(); // digits show a minus

@@ -30,6 +30,7 @@ const digits = ({ unit, room, text }: Face): TemplateResult =>
  * @csspart symbol - The circle with the letter of the unit.
  * @csspart reading - Number and unit, or why there is none.
  * @csspart unit - The symbol of the unit on a needle's face.
+ * @csspart change - What the reading has done since it was held.
  * @csspart caption - What is measured, in words.
  * @csspart problem - Why nothing can be read, or which wish cannot be had.
  */
@@ -106,6 +107,7 @@ export class RheoletMeter extends LitElement {
         >
           ${face.dial ? dialView(face.dial) : digits(face)}
         </div>
+        ${face.change ? html`<p part="change" aria-hidden="true">${face.change.text}</p>` : nothing}
         <p part="caption" id="caption">${face.caption}</p>
       </div>
       ${problem}`;

@@ -48,6 +48,7 @@ export const sheet: CSSResult = css`
     white-space: nowrap;
   }
   [part='reading'] > span,
+  [part='change'],
   [part='caption'],
   [part='meter'] + p {
     display: block;
@@ -84,6 +85,9 @@ export const sheet: CSSResult = css`
     stroke-width: 0.75;
     stroke-linecap: butt;
   }
+  .held {
+    stroke-dasharray: 2 4;
+  }
   .needle,
   .major {
     stroke-width: 1.25;
@@ -101,6 +105,11 @@ export const sheet: CSSResult = css`
   }
   p {
     margin: 0;
+  }
+  [part='change'] {
+    min-block-size: 2.7em;
+    font-size: 0.8125em;
+    line-height: 1.35;
   }
   [part='caption'] {
     margin-block-start: 0.25em;

@@ -24,7 +24,7 @@ export interface Column {
 }
 
 /** Meters and powers show their sign: a supply that is being charged delivers less than nothing. */
-function isSigned({ circuit }: Snapshot, name: string): boolean {
+export function isSigned({ circuit }: Snapshot, name: string): boolean {
   const component = circuit.components.find(({ id }) => id === name.slice(2));
   return name.startsWith('P') || (component !== undefined && isMeter(component));
 }

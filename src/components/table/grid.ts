@@ -16,6 +16,8 @@ export interface Cell {
   readonly name: string;
   /** A number without its unit, "no current", "—", "?"; undefined where the pupil writes. */
   readonly text: string | undefined;
+  /** What the reading has done since it was held; '' where there is nothing to compare. */
+  readonly change?: string;
 }
 
 /** A row with its head: a component's label, or a number. */

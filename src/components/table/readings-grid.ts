@@ -1,7 +1,7 @@
 import { say } from '../../engine/core.ts';
 import { extremesOf } from '../extremes/index.ts';
 import { unitOf, type Snapshot } from '../link/index.ts';
-import { columnOf, entryOf, numberIn } from './entry.ts';
+import { columnOf, entryOf, isSigned, numberIn } from './entry.ts';
 import type { Cell, Made } from './grid.ts';
 import { columnsOf, givenOf, rowsOf } from './wish.ts';
 
@@ -57,7 +57,11 @@ export function readingsGrid(snapshot: Snapshot, wish: ReadingsWish): Made {
     const cells = entries.map(({ name, entry }): Cell => {
       if (!entry) return { name, text: '—' };
       if (!given.found.includes(name)) return { name, text: undefined };
-      return { name, text: entry.words || numberIn(column, entry.value ?? 0) };
+      const change = snapshot.comparison?.changeOf(snapshot, sourceOf(snapshot, name), {
+        as: isSigned(snapshot, name) ? 'signed' : 'magnitude',
+        prefix: column.prefix,
+      });
+      return { name, text: entry.words || numberIn(column, entry.value ?? 0), change: change?.text ?? '' };
     });
     const shown = letter === 'V' ? snapshot.course.letter : letter;
     return { heading: { letter: shown, of: '', unit: column.prefix + column.unit }, cells };

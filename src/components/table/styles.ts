@@ -41,6 +41,11 @@ export const styles: CSSResult = css`
     font-size: 0.75em;
     line-height: 1;
   }
+  small {
+    display: block;
+    color: var(--soft);
+    white-space: normal;
+  }
   td:has(input) {
     padding: 0;
   }

@@ -32,6 +32,7 @@ type Act = 'record' | 'clear' | 'undo' | 'copy' | 'save';
  * @fires change - The pupil filled in a cell.
  * @csspart table - The table.
  * @csspart caption - The table's name.
+ * @csspart change - What a reading has done since it was held.
  * @csspart blank - A cell to be filled in.
  * @csspart act - A button under the table.
  * @csspart delete - The button that takes a recorded row away.

@@ -83,7 +83,12 @@ export function tableView(doing: Doing): TemplateResult {
               @focusout=${() => point('')}
             >
               <th scope="row">${head}</th>
-              ${cells.map(({ name: of, text }) => html`<td>${text ?? box(of, doing)}</td>`)}
+              ${cells.map(
+                ({ name: of, text, change }) =>
+                  html`<td>
+                    ${text ?? box(of, doing)}${change ? html`<small part="change">${change}</small>` : nothing}
+                  </td>`,
+              )}
               ${remove ? removing(place) : nothing}
             </tr>`,
         )}

@@ -1,16 +1,24 @@
-import { html, LitElement, type CSSResultGroup, type PropertyDeclarations, type TemplateResult } from 'lit';
-import { say, type Circuit, type Said } from '../../engine/core.ts';
+import {
+  html,
+  LitElement,
+  nothing,
+  type CSSResultGroup,
+  type PropertyDeclarations,
+  type TemplateResult,
+} from 'lit';
+import { say, type Said } from '../../engine/core.ts';
 import {
   BoardLink,
   prefixIn,
   readingOf,
   unitOf,
   type ReadingStyle,
+  type ChangeText,
   type ReadingText,
   type Snapshot,
 } from '../link/index.ts';
 import { ink } from '../page/index.ts';
-import { roomFor } from './room.ts';
+import { Room } from './room.ts';
 import { styles } from './styles.ts';
 
 const modes = ['magnitude', 'signed', 'fraction'] as const;
@@ -22,6 +30,7 @@ const modes = ['magnitude', 'signed', 'fraction'] as const;
  * @slot - What stands in its place until there is a reading.
  * @fires {CustomEvent<ProblemDetail>} rheolet-problem - There is no such board or quantity.
  * @csspart value - The number with its unit.
+ * @csspart change - What it has done since the readings were held.
  * @csspart problem - Why there is nothing to show.
  */
 export class RheoletValue extends LitElement {
@@ -46,10 +55,8 @@ export class RheoletValue extends LitElement {
   declare as: string;
 
   readonly #link = new BoardLink(this);
-  /** A text as wide as any that has been shown, so that the sentence does not jump. */
-  #room = '';
-  /** The circuit that this room is for. */
-  #start: Circuit | undefined;
+  readonly #room = new Room();
+  readonly #changeRoom = new Room();
   #mistake = '';
 
   constructor() {
@@ -63,21 +70,31 @@ export class RheoletValue extends LitElement {
     if (!snapshot) return html`<slot></slot><span part="problem">${trouble}</span>`;
     const { text, spoken } = this.#read(snapshot);
     if (this.#mistake) return html`<span part="problem">${spoken}</span>`;
-    if (snapshot.start !== this.#start) {
-      this.#room = snapshot.covered
-        ? ''
-        : roomFor(snapshot, (at) => readingOf(at, this.of, this.#style).text);
-    }
-    this.#start = snapshot.covered ? undefined : snapshot.start;
-    const room = text.replace(/\d/g, '0');
-    if (room.length > this.#room.length) this.#room = room;
+    const change = this.#change(snapshot);
+    const room = this.#room.for(snapshot, text, (at) => readingOf(at, this.of, this.#style).text);
     return html`<span
         part="value"
         class=${snapshot.covered ? 'covered' : ''}
         aria-hidden="true"
-        data-room=${this.#room}
+        data-room=${room}
         >${text}</span
-      ><span class="heard">${spoken}</span>`;
+      >${
+        change
+          ? html`<span
+              part="change"
+              aria-hidden="true"
+              data-room=${this.#changeRoom.for(snapshot, change.text, this.#changed)}
+              >${change.text}</span
+            >`
+          : nothing
+      }<span class="heard">${spoken}${change ? ` (${change.spoken})` : nothing}</span>`;
+  }
+
+  /** As it would be elsewhere; a small change takes two figures more. */
+  readonly #changed = (at: Snapshot): string => `${this.#change(at)?.text ?? ''}00`;
+
+  #change(snapshot: Snapshot): ChangeText | undefined {
+    return snapshot.comparison?.changeOf(snapshot, this.of, this.#style);
   }
 
   get #style(): ReadingStyle {

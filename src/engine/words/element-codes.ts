@@ -58,8 +58,20 @@ export interface ElementData {
   diagram: Record<never, never>;
   /** In the caption strip, while no component is pointed at. */
   'caption hint': Record<never, never>;
-  /** A reading against the one that is held. */
-  'against held': { readonly change: -1 | 0 | 1; readonly before: string };
+  /** What a reading has done since it was held: by how much, and to how many times that ('' where there is no ratio); `turned`: it has the other direction. */
+  change: {
+    readonly direction: 'rose' | 'fell' | 'same';
+    readonly by: string;
+    readonly ratio: string;
+    readonly turned: boolean;
+  };
+  /** Less than the smallest step of a meter, or a reading held where there is none now. */
+  'less than': { readonly text: string };
+  was: { readonly text: string };
+  /** The name of the table of what has changed since. */
+  compared: Record<never, never>;
+  /** The readings were held, or let go. */
+  held: { readonly held: boolean };
   'not drawn': { readonly reason: 'bridge' | 'apart' | 'dead end' | 'empty' | 'too many' };
   'board without circuit': Record<never, never>;
   /** A mistake in a board's circuit, with its sentence. */

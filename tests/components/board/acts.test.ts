@@ -3,7 +3,7 @@ import { exact } from '../exact.ts';
 import { sendKeys } from '@web/test-runner-commands';
 import { CircuitFormatError } from '../../../src/engine/index.ts';
 import type { ChangeDetail } from '../../../src/components/link/index.ts';
-import { boardWith, drag, pumpLine, quayLine, text } from './bench.ts';
+import { boardWith, comparing, drag, pumpLine, quayLine, text } from './bench.ts';
 
 describe('what a pupil does on a board', () => {
   it('can be undone, redone and reset by buttons', async () => {
@@ -122,14 +122,15 @@ describe('the caption strip', () => {
     const bench = await boardWith(quayLine);
     const held = oneEvent(bench.board, 'rheolet-hold');
     bench.button('Hold').click();
+    await comparing(bench);
     expect((await held).detail).to.deep.equal({ board: '', held: true });
     bench.board.set('R1', 24);
     bench.component('R1').focus();
     await bench.settled();
     expect(bench.caption.replace(/\s/g, ' '))
-      .to.contain('V = 6.00 V (as held)')
-      .and.contain('I = 0.250 A (fell from 0.500 A)')
-      .and.contain('R = 24.0 Ω (rose from 12.0 Ω)');
+      .to.contain('V = 6.00 V (the same)')
+      .and.contain('I = 0.250 A (fell by 0.250 A, × 0.500)')
+      .and.contain('R = 24.0 Ω (rose by 12.0 Ω, × 2.00)');
     expect(exact(bench.board.held?.current('R1'))).to.equal('1/2');
     bench.button('Let go').click();
     await bench.settled();

@@ -1,4 +1,4 @@
-import { fixture, html, nextFrame } from '@open-wc/testing';
+import { fixture, html, nextFrame, waitUntil } from '@open-wc/testing';
 import '../../../src/components/board/define.ts';
 import type { RheoletBoard } from '../../../src/components/board/index.ts';
 import { RheoletResistor } from '../../../src/components/resistor/index.ts';
@@ -71,6 +71,11 @@ export function sliderOf(resistor: RheoletResistor): HTMLInputElement {
   const slider = resistor.shadowRoot?.querySelector<HTMLInputElement>('[part=slider]');
   if (!slider) throw new Error('no slider');
   return slider;
+}
+
+/** Waits until what compares with the held readings has come. */
+export async function comparing({ board }: Bench): Promise<void> {
+  await waitUntil(() => board.snapshot?.comparison, 'the comparison comes');
 }
 
 /** What an element shows, blanks made one. */

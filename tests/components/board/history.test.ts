@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { parseCircuit } from '../../../src/engine/index.ts';
 import { BoardStore } from '../../../src/components/board/store.ts';
 import type { RheoletBoard } from '../../../src/components/board/index.ts';
-import { boardWith, drag, pumpLine, quayLine, text, type Bench } from './bench.ts';
+import { comparing, boardWith, drag, pumpLine, quayLine, text, type Bench } from './bench.ts';
 
 /** What is set, as plain as can be: R1's ohms (12 at the start) and whether S1 is closed (at the start it is). */
 interface Set {
@@ -269,17 +269,40 @@ describe('what a pupil does is told once', () => {
 
 describe('held readings are compared with', () => {
   for (const [ohms, id, comparisons] of [
-    ['12', 'R1', ['as held', 'as held', 'as held', 'as held']],
-    ['24', 'R1', ['rose from 3.60 V', 'fell from 0.300 A', 'rose from 12.0 Ω', 'fell from 1.08 W']],
-    ['4', 'R1', ['fell from 3.60 V', 'rose from 0.300 A', 'fell from 12.0 Ω', 'fell from 1.08 W']],
-    ['24', 'L1', ['fell from 2.40 V', 'fell from 0.300 A', 'as held', 'fell from 0.720 W']],
-    ['24', 'B1', ['as held', 'fell from 0.300 A', 'fell from 1.80 W']],
-    ['24', 'V1', ['fell from 2.40 V']],
+    ['12', 'R1', ['the same', 'the same', 'the same', 'the same']],
+    [
+      '24',
+      'R1',
+      [
+        'rose by 0.900 V, × 1.25',
+        'fell by 0.113 A, × 0.625',
+        'rose by 12.0 Ω, × 2.00',
+        'fell by 0.236 W, × 0.781',
+      ],
+    ],
+    [
+      '4',
+      'R1',
+      [
+        'fell by 1.60 V, × 0.556',
+        'rose by 0.200 A, × 1.67',
+        'fell by 8.00 Ω, × 0.333',
+        'fell by 0.0800 W, × 0.926',
+      ],
+    ],
+    [
+      '24',
+      'L1',
+      ['fell by 0.900 V, × 0.625', 'fell by 0.113 A, × 0.625', 'the same', 'fell by 0.439 W, × 0.391'],
+    ],
+    ['24', 'B1', ['the same', 'fell by 0.113 A, × 0.625', 'fell by 0.675 W, × 0.625']],
+    ['24', 'V1', ['fell by 0.900 V, × 0.625']],
   ] as const)
     it(`${id}, with ${ohms} Ω: ${comparisons.join(', ')}`, async () => {
-      // 6 V over 12 Ω and 8 Ω: 0.3 A
+      // 6 V over 12 Ω and 8 Ω: 0.3 A, 3.6 V and 2.4 V; over 24 Ω and 8 Ω: 3/16 A, 4.5 V and 1.5 V; over 4 Ω and 8 Ω: 0.5 A, 2 V and 4 V
       const bench = await boardWith(pumpLine);
       bench.button('Hold').click();
+      await comparing(bench);
       bench.board.set('R1', ohms);
       bench.component(id).focus();
       await bench.settled();

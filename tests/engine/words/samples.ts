@@ -278,11 +278,18 @@ export const samples: { readonly [Code in keyof Catalogue]: readonly Catalogue[C
   ],
   diagram: none,
   'caption hint': none,
-  'against held': [
-    { change: -1, before: '0.500 A' },
-    { change: 0, before: '0.500 A' },
-    { change: 1, before: '0.500 A' },
+  change: [
+    { direction: 'rose', by: '0.250 A', ratio: '1.50', turned: false },
+    { direction: 'fell', by: '0.250 amperes', ratio: '0.500', turned: false },
+    { direction: 'rose', by: '3.00 V', ratio: '', turned: false },
+    { direction: 'fell', by: '0.750 A', ratio: '', turned: true },
+    { direction: 'same', by: '0 A', ratio: '1.00', turned: false },
+    { direction: 'same', by: '0 A', ratio: '1.00', turned: true },
   ],
+  'less than': [{ text: '0.02 A' }],
+  was: [{ text: '12.0 Ω' }, { text: 'no path' }],
+  compared: none,
+  held: [{ held: true }, { held: false }],
   'not drawn': [
     { reason: 'bridge' },
     { reason: 'apart' },

@@ -111,8 +111,18 @@ export const elements: Sentences<ElementData> = {
   alter: ({ id, condition }) => `${condition === 'broken' ? 'Take out' : 'Wire across'} ${id}`,
   diagram: () => 'Circuit diagram',
   'caption hint': () => 'Point at a component, or walk to it with the arrow keys.',
-  'against held': ({ change, before }) =>
-    change === 0 ? 'as held' : `${change > 0 ? 'rose' : 'fell'} from ${before}`,
+  change: ({ direction, by, ratio, turned }) =>
+    [
+      turned && 'turned round',
+      direction === 'same' ? !turned && 'the same' : `${direction} by\u00a0${by}`,
+      direction !== 'same' && ratio && `×\u00a0${ratio}`,
+    ]
+      .filter(Boolean)
+      .join(', '),
+  'less than': ({ text }) => `less than ${text}`,
+  was: ({ text }) => `was ${text}`,
+  compared: () => 'Readings against the held ones',
+  held: ({ held }) => (held ? 'Readings held.' : 'Readings let go.'),
   'not drawn': ({ reason }) => `${undrawn[reason]}, so it is listed, not drawn.`,
   'board without circuit': () =>
     'This board has no circuit yet; write one, such as circuit="B1 6 V + R1 12 Ω".',

@@ -1,0 +1,3 @@
+export { changeFrom, type Change, type Comparing, type Measured } from './change.ts';
+export { edgesOf } from './edges.ts';
+export { writeRatio } from './ratio.ts';
