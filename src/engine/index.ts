@@ -1,4 +1,6 @@
 import { curves } from './nonlinear/index.ts';
+import { equipWebs } from './schematic/index.ts';
+import { drawWeb } from './schematic/web/index.ts';
 import { equip } from './solve/index.ts';
 
 export * from './core.ts';
@@ -8,5 +10,7 @@ export * from './comparison/index.ts';
 export * from './explain/index.ts';
 export * from './nonlinear/index.ts';
 export * from './whatif/index.ts';
+export { drawWeb } from './schematic/web/index.ts';
 
 equip(curves);
+equipWebs(drawWeb);

@@ -35,6 +35,8 @@ const forbidden = [
   ['src/engine/solve/a.ts', "import { Board } from '../../components/board/index.ts';", 'rheolet/layers'],
   ['src/engine/solve/a.ts', "const late = import('../notation/index.ts');", 'rheolet/layers'],
   ['src/engine/index.ts', "export { solve } from './solve/solve.ts';", 'rheolet/layers'],
+  ['src/engine/index.ts', "export { embed } from './schematic/web/embed.ts';", 'rheolet/layers'],
+  ['src/engine/rules/a.ts', "import { drawWeb } from '../schematic/web/index.ts';", 'rheolet/layers'],
   ['src/components/board/a.ts', "import { solve } from '../../engine/solve/index.ts';", 'rheolet/layers'],
   ['src/components/board/a.ts', "import { solve } from '../../engine/index.ts';", 'rheolet/layers'],
   ['src/components/meter/a.ts', "import { Board } from '../board/board.ts';", 'rheolet/layers'],

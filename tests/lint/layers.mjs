@@ -38,7 +38,9 @@ function objection(from, to, isType) {
   if (from.folder === to.folder) return undefined;
   // What defines a tag defines those that it is made of.
   const defines = from.folder === 'components' || from.file === 'define.ts';
-  const face = defines ? /^(index|define)\.ts$/ : /^index\.ts$/;
+  // What of a layer is loaded later has a face of its own, for the engine's.
+  const later = from.folder === 'engine' ? /^(web\/)?index\.ts$/ : /^index\.ts$/;
+  const face = defines ? /^(index|define)\.ts$/ : later;
   const faces = to.folder === 'engine' ? /^(index|core)\.ts$/ : face;
   if (!faces.test(to.file)) return 'Another folder is imported through its index.ts.';
   if (from.layer === 'components') {

@@ -1,8 +1,8 @@
-import { settingOf, type Irreducible } from '../../engine/core.ts';
+import { settingOf } from '../../engine/core.ts';
 import { cancelFrame, inTurn, nextFrame, type FrameTask } from '../page/index.ts';
 import type { Moment } from './moment.ts';
 import { margin, watchSight } from './sight.ts';
-import { Stage, type StageStyle } from './stage.ts';
+import { Stage, type StageStyle, type Undrawn } from './stage.ts';
 
 /** What a painter asks of its board. */
 export interface Painted {
@@ -30,7 +30,7 @@ const [narrowest, broadest] = [280, 720];
 export class Painter {
   readonly stage: Stage = new Stage();
   /** Why the circuit is not drawn. */
-  undrawn: Irreducible['reason'] | 'too many' | undefined;
+  undrawn: Undrawn | undefined;
   readonly #board: HTMLElement;
   readonly #ask: Painted;
   readonly #size = new ResizeObserver(() => this.#resized());

@@ -1,6 +1,6 @@
-import { seriesParallel, type Circuit, type Condition } from '../../engine/core.ts';
+import type { Circuit, Condition } from '../../engine/core.ts';
 import type { Stage } from './stage.ts';
-import { walk } from './walk.ts';
+import { walk, walkable } from './walk.ts';
 
 /** What pointing at a board asks of it. */
 export interface PointedAt {
@@ -93,8 +93,7 @@ export class Pointing {
     const circuit = this.#board.circuit();
     if (id === undefined || !circuit || ctrlKey || altKey || metaKey) return;
     if (key === 'Escape') this.leave(); // and what else the page may do
-    const tree = seriesParallel(circuit);
-    const next = tree.kind === 'irreducible' ? undefined : walk(tree, id, key);
+    const next = walk(walkable(circuit), id, key);
     const alteration = Object.hasOwn(alterations, key) ? alterations[key] : undefined;
     if (next !== undefined) this.#stage.still.group(next)?.focus();
     else if (alteration) this.#board.alter(id, alteration);

@@ -20,6 +20,9 @@ import { StillLayer } from './still-layer.ts';
 /** More components than this are listed, not drawn. */
 const most = 200;
 
+/** Why a circuit is not drawn. */
+export type Undrawn = 'too many' | 'empty';
+
 /** How a board wants its circuit drawn. */
 export interface StageStyle {
   readonly symbols: 'iec' | 'ansi';
@@ -76,7 +79,7 @@ export class Stage {
   }
 
   /** Plans the drawing and takes its room; says why a circuit cannot be drawn. */
-  plan(snapshot: Snapshot, style: StageStyle): Irreducible['reason'] | 'too many' | undefined {
+  plan(snapshot: Snapshot, style: StageStyle): Undrawn | undefined {
     const { circuit, start } = snapshot;
     this.#drawing = undefined;
     this.#style = style;
@@ -84,8 +87,9 @@ export class Stage {
       if (isMeter(component) && style.shown.has('meters')) return meterRoom(component, snapshot);
       return style.shown.has('values') ? undefined : '';
     });
-    const drawing = circuit.components.length > most ? undefined : drawn(circuit, style, values);
-    if (drawing?.kind !== 'drawing') return drawing?.reason ?? 'too many';
+    if (circuit.components.length > most) return 'too many';
+    const drawing = drawn(circuit, style, values);
+    if (drawing.kind !== 'drawing') return 'empty';
     this.#drawing = drawing;
     this.still.size(drawing);
     if (start !== this.#scaled) this.#scale = ribbonScale(start);

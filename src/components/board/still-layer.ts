@@ -33,8 +33,12 @@ export class StillLayer {
     }
     this.svg.replaceChildren(
       this.#words,
-      ...wires.map(({ node, lines }) =>
-        shape('path', { class: 'wire', 'data-node': node, d: lines.map(lineOf).join('') }),
+      ...wires.map(({ node, lines, hops }) =>
+        shape('path', {
+          class: 'wire',
+          'data-node': node,
+          d: lines.map((line) => lineOf(line, hops)).join(''),
+        }),
       ),
       shape('path', { class: 'dots', d: wires.map(({ dots }) => dotsOf(dots)).join('') }),
       ...terminals.map(({ x, y }) => shape('circle', { class: 'terminal', cx: x, cy: y, r: terminalRadius })),

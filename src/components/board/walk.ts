@@ -1,4 +1,13 @@
-import { leaves, type Parallel, type Tree } from '../../engine/core.ts';
+import { leaves, pieces, seriesParallel, type Circuit, type Parallel, type Tree } from '../../engine/core.ts';
+
+/** A circuit as something to walk through: its tree, or the parts of its web as if they stood side by side. */
+export function walkable(circuit: Circuit): Tree {
+  const tree = seriesParallel(circuit);
+  if (tree.kind !== 'irreducible') return tree;
+  const parts = pieces(circuit).flatMap((piece) => piece.tree ?? piece.parts);
+  const drawn = parts.filter((part) => part.kind !== 'component' || part.id !== '');
+  return { kind: 'parallel', parts: drawn, from: '', to: '' };
+}
 
 const holds = (tree: Tree, id: string): boolean => leaves(tree).some((leaf) => leaf.id === id);
 

@@ -62,8 +62,23 @@ export interface DescriptionData {
   };
   readonly loop: { readonly supply: string; readonly id: string; readonly parts: readonly Phrase[] };
   readonly network: { readonly text: string };
-  /** What is not series and parallel all the way down: every component with its two nodes. */
-  readonly web: {
-    readonly parts: readonly { readonly text: string; readonly from: string; readonly to: string }[];
+  /** Two branches whose middles something joins. */
+  readonly 'joined branches': {
+    readonly across: string;
+    readonly branches: readonly { readonly number: string; readonly text: string }[];
   };
+  /**
+   * What is not series and parallel all the way down: its parts between numbered junctions; a text is '' where the two are the
+   * terminals of a network. `back`: it leads back to where it began.
+   */
+  readonly web: {
+    readonly parts: readonly {
+      readonly text: string;
+      readonly from: number;
+      readonly to: number;
+      readonly back: boolean;
+    }[];
+  };
+  /** Whole sentences, one for each piece that does not hang together with the others. */
+  readonly pieces: { readonly texts: readonly string[] };
 }

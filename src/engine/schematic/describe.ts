@@ -1,7 +1,8 @@
 import { formOf, type Circuit, type Component, type Range } from '../circuit/index.ts';
 import { writeQuantity } from '../quantity/index.ts';
-import { leaves, seriesParallel, type Single, type Tree } from '../topology/index.ts';
+import { leaves, pieces, turnedRound, type Piece, type Single, type Tree } from '../topology/index.ts';
 import { say, type Language } from '../words/index.ts';
+import { bridgeOf, type Bridge } from './bridge.ts';
 import { ratingsOf } from './caption.ts';
 import type { PartName, Phrase } from './codes.ts';
 
@@ -37,6 +38,8 @@ function nameOf(component: Component): PartName {
   }
 }
 
+const isSupply = (component: Component | undefined): boolean => component?.kind === 'supply';
+
 /** The two ends of a range as written; none where there is no range. */
 const endsOf = (range: Range | undefined): string[] =>
   range ? [range.min, range.max].map((end) => writeQuantity(end).text) : [];
@@ -44,8 +47,6 @@ const endsOf = (range: Range | undefined): string[] =>
 /** The diagram in words, from the supply round the loop, as a teacher reads it aloud; hidden values are left out. */
 export function describeCircuit(circuit: Circuit, language?: Language): string {
   const components = new Map(circuit.components.map((component) => [component.id, component]));
-  const tree = seriesParallel(circuit);
-
   const part = (component: Component, opposed = false): string => {
     const { id, hidden, condition } = component;
     const supply = component.kind === 'supply' && !hidden ? component : undefined;
@@ -96,12 +97,66 @@ export function describeCircuit(circuit: Circuit, language?: Language): string {
     };
   };
 
-  if (tree.kind === 'irreducible') {
-    const parts = circuit.components.map((each) => ({ text: part(each), from: each.from, to: each.to }));
-    return say({ code: 'web', data: { parts } }, language);
-  }
-  const [first, ...rest] = tree.kind === 'series' && tree.from === tree.to ? tree.parts : [];
-  if (first?.kind !== 'component') return say({ code: 'network', data: phrase(tree, '') }, language);
-  const parts = rest.map((each) => phrase(each, ''));
-  return say({ code: 'loop', data: { supply: single(first), id: first.id, parts } }, language);
+  /** Parts that make a loop with a supply, which is the one at `place` of what closes it. */
+  const loop = (closing: readonly Tree[], between: readonly Phrase[]): string | undefined => {
+    const place = closing.findIndex((each) => each.kind === 'component' && isSupply(components.get(each.id)));
+    const supply = closing[place];
+    if (supply?.kind !== 'component') return undefined;
+    const told = (trees: readonly Tree[]): Phrase[] => trees.map((each) => phrase(each, ''));
+    const parts = [...told(closing.slice(place + 1)), ...between, ...told(closing.slice(0, place))];
+    return say({ code: 'loop', data: { supply: single(supply), id: supply.id, parts } }, language);
+  };
+
+  const bridge = ({ closing, branches, across }: Bridge): string | undefined => {
+    const joined: Phrase = {
+      text: say(
+        {
+          code: 'joined branches',
+          data: {
+            across: phrase(across, '').text,
+            branches: branches.map((pair, i) => {
+              const parts = pair.map((each) => phrase(each, `${i + 1}`));
+              return { number: `${i + 1}`, text: say({ code: 'chain', data: { parts } }, language) };
+            }),
+          },
+        },
+        language,
+      ),
+      join: ['1', '2'],
+    };
+    if (closing.kind === 'component' && closing.id === '')
+      return say({ code: 'network', data: joined }, language);
+    return loop(closing.kind === 'series' ? closing.parts : [closing], [joined]);
+  };
+
+  const web = ({ parts }: Piece): string => {
+    const nodes = new Map<string, { number: number; ends: number }>();
+    for (const node of parts.flatMap(({ from, to }) => [from, to])) {
+      const { number, ends } = nodes.get(node) ?? { number: nodes.size + 1, ends: 0 };
+      nodes.set(node, { number, ends: ends + 1 });
+    }
+    const told = parts.map((each, place) => {
+      const part = place === 0 ? turnedRound(each) : each;
+      const [from, to] = [part.from, part.to].map((node) => nodes.get(node));
+      const outside = part.kind === 'component' && part.id === '';
+      return {
+        text: outside ? '' : phrase(part, '').text,
+        from: from?.number ?? 0,
+        to: to?.number ?? 0,
+        back: part.to.startsWith(`${part.from}\n`),
+      };
+    });
+    return say({ code: 'web', data: { parts: told } }, language);
+  };
+
+  const whole = (tree: Tree): string => {
+    const loose = tree.kind === 'series' && tree.from === tree.to ? loop(tree.parts, []) : undefined;
+    return loose ?? say({ code: 'network', data: phrase(tree, '') }, language);
+  };
+
+  const texts = pieces(circuit).map((piece) => {
+    const found = bridgeOf(piece);
+    return piece.tree ? whole(piece.tree) : ((found && bridge(found)) ?? web(piece));
+  });
+  return say({ code: 'pieces', data: { texts } }, language);
 }

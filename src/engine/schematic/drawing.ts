@@ -46,6 +46,8 @@ export interface NodeWires {
   readonly lines: readonly (readonly Point[])[];
   /** Junction dots. */
   readonly dots: readonly Point[];
+  /** Where one of these lines passes over another node's wire, which it does in a small half circle. */
+  readonly hops: readonly Point[];
 }
 
 /** One line of text beside a symbol. */

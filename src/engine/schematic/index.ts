@@ -1,7 +1,7 @@
 export { valueText } from './caption.ts';
 export type { DescriptionData, PartName, Phrase } from './codes.ts';
 export { describeCircuit } from './describe.ts';
-export { drawSchematic } from './draw.ts';
+export { drawSchematic, equipWebs, type WebDrawer } from './draw.ts';
 export type {
   Arrow,
   Box,

@@ -4,25 +4,26 @@ import type { Piece } from './page.ts';
 /** A point as a key. */
 export const keyOf = ({ x, y }: Point): string => `${x},${y}`;
 
-/** How many pieces end at each point, and which begin there. */
+/** How many pieces end at each point, which begin there, and the node whose they are. */
 export interface Meeting {
   readonly point: Point;
   readonly begin: readonly Piece[];
   readonly count: number;
+  readonly node: string;
 }
 
 /** The points at which pieces begin or end. */
 export function meetingsOf(pieces: readonly Piece[]): ReadonlyMap<string, Meeting> {
-  const at = new Map<string, { point: Point; begin: Piece[]; count: number }>();
-  const meet = (point: Point, ...begin: Piece[]): void => {
-    const there = at.get(keyOf(point)) ?? { point, begin: [], count: 0 };
+  const at = new Map<string, { point: Point; begin: Piece[]; count: number; node: string }>();
+  const meet = (point: Point, { node = '' }: Piece, ...begin: Piece[]): void => {
+    const there = at.get(keyOf(point)) ?? { point, begin: [], count: 0, node };
     there.begin.push(...begin);
     there.count++;
     at.set(keyOf(point), there);
   };
   for (const piece of pieces) {
-    meet(piece.from, piece);
-    meet(piece.to);
+    meet(piece.from, piece, piece);
+    meet(piece.to, piece);
   }
   return at;
 }

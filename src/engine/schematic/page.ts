@@ -14,6 +14,8 @@ export interface Page {
   readonly pieces: Piece[];
   readonly symbols: PlacedSymbol[];
   readonly labels: PlacedLabel[];
+  /** Where a node's wire crosses another's. */
+  readonly hops: { readonly node: string; readonly at: Point }[];
 }
 
 /** A line of a page on which blocks are placed: where it begins, whether it runs on or back, and what flows along it. */

@@ -19,9 +19,27 @@ const escape = (text: string): string =>
     .replace(/[^\t\n\r\x20-\uD7FF\uE000-\uFFFD\u{10000}-\u{10FFFF}]/gu, '\uFFFD')
     .replace(/[&<>"]/g, (letter) => special[letter] ?? letter);
 
-/** A line through points as path data. */
-export const lineOf = (points: readonly Point[]): string =>
-  `M${points.map(({ x, y }) => `${x} ${y}`).join('L')}`;
+/** The radius of the half circle in which a wire passes over another. */
+const hopRadius = 5;
+
+/** The step from one point to the next one as path data, over the hops that lie between them. */
+function stepTo(to: Point, from: Point, hops: readonly Point[]): string {
+  const [dx, dy] = [Math.sign(to.x - from.x), Math.sign(to.y - from.y)];
+  const along = (p: Point): number => (p.x - from.x) * dx + (p.y - from.y) * dy;
+  const aside = (p: Point): number => (p.x - from.x) * dy - (p.y - from.y) * dx;
+  const arcs = hops
+    .filter((hop) => aside(hop) === 0 && along(hop) > 0 && along(hop) < along(to))
+    .sort((p, q) => along(p) - along(q))
+    .map(({ x, y }) => {
+      const [rx, ry] = [hopRadius * dx, hopRadius * dy];
+      return `L${x - rx} ${y - ry}a${hopRadius} ${hopRadius} 0 0 ${dx + dy > 0 ? 1 : 0} ${2 * rx} ${2 * ry}`;
+    });
+  return `${arcs.join('')}L${to.x} ${to.y}`;
+}
+
+/** A line through points as path data, with a small half circle at each of the hops that lie on it. */
+export const lineOf = (points: readonly Point[], hops: readonly Point[] = []): string =>
+  points.map((p, i) => (i === 0 ? `M${p.x} ${p.y}` : stepTo(p, points[i - 1] ?? p, hops))).join('');
 
 const dot = ({ x, y }: Point, radius: number): string =>
   `M${x - radius} ${y}a${radius} ${radius} 0 0 1 ${2 * radius} 0a${radius} ${radius} 0 0 1 ${-2 * radius} 0Z`;
@@ -49,8 +67,8 @@ export function drawingToSVG(drawing: Drawing, picture: Picture = {}): string {
     ...(title === undefined ? [] : [`<title>${escape(title)}</title>`]),
     ...(currents ? [ribbons(drawing, currents, scale)] : []),
     ...wires.map(
-      ({ node, lines, dots }) =>
-        `<g class="node" data-node="${escape(node)}"><path d="${lines.map(lineOf).join('')}"/>` +
+      ({ node, lines, dots, hops }) =>
+        `<g class="node" data-node="${escape(node)}"><path d="${lines.map((line) => lineOf(line, hops)).join('')}"/>` +
         (dots.length > 0 ? `<path d="${dotsOf(dots)}" fill="currentColor" stroke="none"/>` : '') +
         `</g>`,
     ),

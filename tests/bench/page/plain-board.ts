@@ -92,7 +92,7 @@ export class PlainBoard extends LitElement {
         stroke="black"
       >
         ${ribbons.map((run) => this.#ribbon(run))}
-        ${wires.map(({ lines, dots }) => svg`<path d=${lines.map(lineOf).join('')} /><path d=${dotsOf(dots)} />`)}
+        ${wires.map(({ lines, dots }) => svg`<path d=${lines.map((line) => lineOf(line)).join('')} /><path d=${dotsOf(dots)} />`)}
         ${symbols.map((symbol) => this.#symbol(symbol))}
         ${labels.map(({ at, anchor, text }) => svg`<text x=${at.x} y=${at.y} text-anchor=${anchor}>${text}</text>`)}
       </svg>

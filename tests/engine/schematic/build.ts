@@ -1,10 +1,14 @@
 import { circuitFrom, type Circuit } from '../../../src/engine/circuit/index.ts';
 
-/** A component without its nodes, or parts one after another, or side by side. */
-export type Spec =
-  | { readonly id: string; readonly kind: string; readonly fields?: Readonly<Record<string, unknown>> }
-  | { readonly series: readonly Spec[] }
-  | { readonly parallel: readonly Spec[] };
+/** A component without its nodes. */
+export interface Leaf {
+  readonly id: string;
+  readonly kind: string;
+  readonly fields?: Readonly<Record<string, unknown>>;
+}
+
+/** A component, or parts one after another, or side by side. */
+export type Spec = Leaf | { readonly series: readonly Spec[] } | { readonly parallel: readonly Spec[] };
 
 /** The circuit of a spec: closed on itself where its first part is a supply, else between two terminals. */
 export function build(spec: Spec): Circuit {

@@ -18,7 +18,9 @@ export const conditionLaws: readonly Law[] = [
         const { lines: [line = [], ...others] = [], dots = [] } = wires.get(`${id} bridge`) ?? {};
         assert.ok(line.length === 4 && others.length === 0 && dots.length === 0, id);
         const joined = [line[0], line[3]].flatMap((end) =>
-          [from, to].filter((node) => end && wires.get(node)?.dots.map(keyOf).includes(keyOf(end))),
+          [...new Set([from, to])].filter(
+            (node) => end && wires.get(node)?.dots.map(keyOf).includes(keyOf(end)),
+          ),
         );
         assert.deepEqual(joined.sort(), [from, to].sort(), id);
         const symbol = drawing.symbols.find((one) => one.id === id);

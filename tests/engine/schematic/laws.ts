@@ -2,7 +2,19 @@ import assert from 'node:assert/strict';
 import { terminalRadius } from '../../../src/engine/schematic/index.ts';
 import { conditionLaws } from './condition-laws.ts';
 import type { Law } from './law.ts';
-import { boxOf, endsOf, firstTouch, isBridge, keyOf, legsOf, lengthOf, touches, wireLegs } from './plane.ts';
+import {
+  boxOf,
+  crossingOf,
+  endsOf,
+  firstTouch,
+  hopsOf,
+  isBridge,
+  keyOf,
+  legsOf,
+  lengthOf,
+  touches,
+  wireLegs,
+} from './plane.ts';
 
 const all: Law[] = [];
 const law = (name: string, check: Law['check']): void => {
@@ -66,12 +78,18 @@ law('a wire touches no label, and of symbols only the ends of its own', (drawing
 });
 
 law(
-  'wires of different nodes do not touch; those of one node, and one across a component, only end to end',
+  'wires of different nodes do not touch, unless one hops over the other; those of one node, and one across a component, only end to end',
   (drawing) => {
     const legs = wireLegs(drawing);
+    const crossings: string[] = [];
     for (const [i, a] of legs.entries()) {
       for (const b of legs.slice(i + 1)) {
         if (!touches(boxOf(a), boxOf(b))) continue;
+        const point = crossingOf(a, b);
+        if (point) {
+          crossings.push(keyOf(point));
+          continue;
+        }
         if (!isBridge(a)) assert.ok(a.node === b.node || isBridge(b), `${a.node} and ${b.node}`);
         const common = [a.from, a.to].filter((end) =>
           [b.from, b.to].some((other) => keyOf(other) === keyOf(end)),
@@ -79,8 +97,28 @@ law(
         assert.equal(common.length, 1);
       }
     }
+    assert.deepEqual(
+      hopsOf(drawing)
+        .map(({ at }) => keyOf(at))
+        .sort(),
+      crossings.sort(),
+    );
   },
 );
+
+law('nothing but the two wires that cross comes near a hop', (drawing) => {
+  for (const { at, node } of hopsOf(drawing)) {
+    const box = { x: at.x - 7, y: at.y - 7, width: 14, height: 14 };
+    for (const each of [...drawing.symbols, ...drawing.labels])
+      assert.ok(!touches(each.box, box), `the hop of ${node} and ${each.id}`);
+    const through = wireLegs(drawing).filter((leg) => touches(boxOf(leg), box));
+    assert.equal(through.length, 2, node);
+    for (const leg of through) {
+      assert.ok(lengthOf(leg) >= 14 && touches(boxOf(leg), { ...at, width: 0, height: 0 }), node);
+    }
+    assert.ok(through.some((leg) => leg.node === node));
+  }
+});
 
 law('the wires of a node hang together, and reach every component of it', (drawing, { components }) => {
   for (const { node, lines } of drawing.wires.filter((wires) => !isBridge(wires))) {
@@ -95,10 +133,10 @@ law('the wires of a node hang together, and reach every component of it', (drawi
     }
     const points = [...group.keys()];
     assert.equal(new Set(points.map(root)).size, 1, node);
-    const joined = components.filter(({ from, to }) => from === node || to === node).map(({ id }) => id);
     for (const symbol of drawing.symbols) {
       const reached = endsOf(symbol).filter((end) => points.includes(keyOf(end))).length;
-      assert.equal(reached, joined.includes(symbol.id) ? 1 : 0, `${node} at ${symbol.id}`);
+      const ends = components.filter(({ id }) => id === symbol.id).flatMap(({ from, to }) => [from, to]);
+      assert.equal(reached, ends.filter((end) => end === node).length, `${node} at ${symbol.id}`);
     }
   }
 });

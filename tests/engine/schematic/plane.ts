@@ -65,3 +65,18 @@ export function firstTouch<T>(
   }
   return undefined;
 }
+
+/** The point inside two lines where they cross at a right angle; undefined where they do not. */
+export function crossingOf(a: Leg, b: Leg): Point | undefined {
+  const [level, upright] = a.from.y === a.to.y ? [a, b] : [b, a];
+  if (level.from.y !== level.to.y || upright.from.x !== upright.to.x) return undefined;
+  const point = { x: upright.from.x, y: level.from.y };
+  const inside = [level, upright].every((leg) =>
+    [leg.from, leg.to].every((end) => keyOf(end) !== keyOf(point)),
+  );
+  return inside && touches(boxOf(a), boxOf(b)) ? point : undefined;
+}
+
+/** Where wires pass over others, and which nodes they are of. */
+export const hopsOf = (drawing: Drawing): { readonly node: string; readonly at: Point }[] =>
+  drawing.wires.flatMap(({ node, hops }) => hops.map((at) => ({ node, at })));

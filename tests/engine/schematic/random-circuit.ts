@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import type { Circuit } from '../../../src/engine/circuit/index.ts';
-import { build, type Spec } from './build.ts';
+import { build, type Leaf, type Spec } from './build.ts';
 
 /** How a random circuit is put together: a number is a component, a list is in series and in parallel by turns. */
 type Shape = number | readonly Shape[];
@@ -44,7 +44,7 @@ function pick<T>(list: readonly T[], by: number): T {
 }
 
 /** A component whose kind, label and values follow from a number; no supply in an open network. */
-function part(seed: number, count: number, closed: boolean): Spec {
+export function part(seed: number, count: number, closed: boolean): Leaf {
   const kind = pick(closed ? kinds : kinds.slice(0, -1), seed);
   const id = (letter: string): string => `${letter}${pick(names, seed >> 3)}${count}`;
   const value = pick(texts, seed >> 6);

@@ -213,7 +213,28 @@ export const samples: { readonly [Code in keyof Catalogue]: readonly Catalogue[C
   across: [{ text: 'resistor R1', meters: ['V1'], several: [] }],
   loop: [{ supply: '6 V battery B1', id: 'B1', parts: [{ text: 'lamp L1', join: [] }] }],
   network: [{ text: 'resistor R1' }],
-  web: [{ parts: [{ text: 'resistor R1', from: 'a', to: 'b' }] }],
+  'joined branches': [
+    {
+      across: 'ammeter A1',
+      branches: [
+        { number: '1', text: 'resistor R1, then resistor R2' },
+        { number: '2', text: 'lamp L1, then lamp L2' },
+      ],
+    },
+  ],
+  web: [
+    {
+      parts: [
+        { text: '', from: 2, to: 1, back: false },
+        { text: 'resistor R1', from: 1, to: 3, back: false },
+        { text: 'lamp L1', from: 3, to: 4, back: true },
+      ],
+    },
+  ],
+  pieces: [
+    { texts: ['Between two terminals: resistor R1.'] },
+    { texts: ['Between two terminals: resistor R1.', 'Between two terminals: resistor R2.'] },
+  ],
 
   'no board': [
     { wanted: 'quay', present: [] },
@@ -290,13 +311,7 @@ export const samples: { readonly [Code in keyof Catalogue]: readonly Catalogue[C
   was: [{ text: '12.0 Ω' }, { text: 'no path' }],
   compared: none,
   held: [{ held: true }, { held: false }],
-  'not drawn': [
-    { reason: 'bridge' },
-    { reason: 'apart' },
-    { reason: 'dead end' },
-    { reason: 'empty' },
-    { reason: 'too many' },
-  ],
+  'not drawn': [{ reason: 'empty' }, { reason: 'too many' }],
   'board without circuit': none,
   'mistake at': [{ line: 2, column: 14, sentence: 'A dash does not join components; use + for in series.' }],
   'ribbon key': [{ current: '0.5 A' }],

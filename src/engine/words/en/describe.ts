@@ -17,6 +17,12 @@ function inOrder(parts: readonly Phrase[]): string {
   }, '');
 }
 
+function between({ text, from, to, back }: DescriptionData['web']['parts'][number]): string {
+  if (text === '') return `the terminals are at junctions ${to} and ${from}`;
+  if (back) return `from junction ${from} back to it, ${text}`;
+  return `from junction ${from} to junction ${to}, ${text}`;
+}
+
 /** The diagram in words, as a teacher reads it aloud. */
 export const describe: Sentences<DescriptionData> = {
   part: ({ name, id, values, internal, range, internalRange, opposed, condition }) =>
@@ -36,6 +42,11 @@ export const describe: Sentences<DescriptionData> = {
   loop: ({ supply, id, parts }) =>
     `From the positive terminal of ${supply}: ${inOrder([...parts, { text: `back to ${id}`, join: [] }])}.`,
   network: ({ text }) => `Between two terminals: ${text}.`,
+  'joined branches': ({ across, branches }) =>
+    `a bridge of ${counts[branches.length] ?? branches.length} branches, with ${across} between their middles: ` +
+    branches.map(({ number, text }) => `branch ${number} is ${text}`).join('; '),
   web: ({ parts }) =>
-    `Not series and parallel throughout: ${parts.map(({ text, from, to }) => `${text} between ${from} and ${to}`).join('; ')}.`,
+    `Not series and parallel throughout; with its junctions numbered: ${parts.map(between).join('; ')}.`,
+  pieces: ({ texts }) =>
+    texts.length > 1 ? `${texts.length} pieces that nothing joins. ${texts.join(' ')}` : texts.join(' '),
 };

@@ -58,9 +58,6 @@ const tableButtons = {
   save: 'Save as CSV',
 };
 const undrawn = {
-  bridge: 'This circuit has a bridge',
-  apart: 'This circuit is in pieces',
-  'dead end': 'A part of this circuit leads nowhere',
   empty: 'This circuit is empty',
   'too many': 'This circuit is very large',
 };

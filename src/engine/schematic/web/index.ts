@@ -1,0 +1,1 @@
+export { drawWeb } from './draw-web.ts';
