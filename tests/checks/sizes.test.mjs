@@ -67,6 +67,7 @@ const weights = {
   'solver for curves': () => total(['dist/chunks/nonlinear.js']),
   claims: () => total(['dist/chunks/claims.js']),
   'words of reasons': () => total(['dist/chunks/reasons.js']),
+  'drawing of webs': () => total(['dist/chunks/web.js']),
   'page with board, resistor, value, meter and rules': () =>
     total(files('board', 'resistor', 'value', 'meter', 'rules')),
   'all in one': () => total(['dist/rheolet.min.js']),

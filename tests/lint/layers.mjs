@@ -39,8 +39,8 @@ function objection(from, to, isType) {
   // What defines a tag defines those that it is made of.
   const defines = from.folder === 'components' || from.file === 'define.ts';
   // What of a layer is loaded later has a face of its own, for the engine's.
-  const later = from.folder === 'engine' ? /^(web\/)?index\.ts$/ : /^index\.ts$/;
-  const face = defines ? /^(index|define)\.ts$/ : later;
+  const own = from.folder === 'engine' ? /^(web\/)?index\.ts$/ : /^index\.ts$/;
+  const face = defines ? /^(index|define)\.ts$/ : own;
   const faces = to.folder === 'engine' ? /^(index|core)\.ts$/ : face;
   if (!faces.test(to.file)) return 'Another folder is imported through its index.ts.';
   if (from.layer === 'components') {

@@ -2,6 +2,7 @@ import { parseCircuit } from '../../../src/engine/notation/index.ts';
 import { drawSchematic, drawingToSVG, prepareRibbons } from '../../../src/engine/schematic/index.ts';
 import { solve } from '../../../src/engine/solve/index.ts';
 import { examples } from './examples.ts';
+import { pictures } from './golden.ts';
 
 /** One circuit with its solved currents, the widest ribbon 14 px wide. */
 function cell(line: string, width: number): string {
@@ -24,5 +25,5 @@ export function pageOf(width: number, dark: boolean): string {
   return `<!doctype html><style>
     body { margin: 12px; display: flex; flex-wrap: wrap; gap: 16px; align-items: flex-start; background: ${paper}; color: ${ink}; }
     figure { margin: 0; } figcaption { font: 11px sans-serif; opacity: 0.6; }
-  </style>${examples.map((line) => cell(line, width)).join('')}`;
+  </style>${[...examples, ...Object.values(pictures).map(({ circuit }) => circuit)].map((line) => cell(line, width)).join('')}`;
 }

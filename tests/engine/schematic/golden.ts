@@ -1,5 +1,8 @@
 import { parseCircuit } from '../../../src/engine/notation/index.ts';
-import { drawSchematic, drawingToSVG } from '../../../src/engine/schematic/index.ts';
+import { drawSchematic, drawingToSVG, equipWebs } from '../../../src/engine/schematic/index.ts';
+import { drawWeb } from '../../../src/engine/schematic/web/index.ts';
+
+equipWebs(drawWeb);
 
 /** A picture that somebody has looked at: the circuit in the notation, and how it is drawn. */
 interface Picture {
@@ -45,6 +48,27 @@ export const pictures: Readonly<Record<string, Picture>> = {
   'buoy-bridged': {
     circuit: 'B1 6 V + Lbuoy 6 Ω bridged + Lquay 6 Ω',
     currents: { B1: 1, 'Lbuoy bridge': 1, Lquay: 1 },
+  },
+  'fog-bridge': {
+    circuit: 'B1 6 V + ((R1 10 Ω + @p + Rfog [4..40] 20 Ω) ∥ (R3 30 Ω + @q + R4 40 Ω)); A1 @p–@q',
+    currents: { B1: 0.6, R1: 0.4, Rfog: 0.3, A1: 0.1, R3: 0.2, R4: 0.3 },
+  },
+  'bridge-between-terminals': {
+    circuit: '(R1 1 Ω + @p + R2 2 Ω) ∥ (R3 3 Ω + @q + (R4 4 Ω ∥ L1 6 Ω)); V1 @p–@q',
+    width: 300,
+  },
+  'harbour-cube': {
+    circuit:
+      'B1 6 V @a–@h; R1 1 Ω @a–@b; R2 1 Ω @a–@c; R3 1 Ω @a–@d; R4 1 Ω @b–@e; R5 1 Ω @b–@f; R6 1 Ω @c–@e; ' +
+      'R7 1 Ω @c–@g; R8 1 Ω @d–@f; R9 1 Ω @d–@g; R10 1 Ω @e–@h; R11 1 Ω @f–@h; R12 1 Ω @g–@h',
+  },
+  'five-quays-all-joined': {
+    circuit:
+      'R1 1 Ω @a–@b; R2 1 Ω @a–@c; R3 1 Ω @a–@d; R4 1 Ω @a–@e; R5 1 Ω @b–@c; R6 1 Ω @b–@d; R7 1 Ω @b–@e; ' +
+      'R8 1 Ω @c–@d; R9 1 Ω @c–@e; R10 1 Ω @d–@e; ends @a–@b',
+  },
+  'two-boats-and-a-loose-end': {
+    circuit: 'B1 6 V @a–@b; Lboat 6 Ω @a–@b; S1 @a–@c; B2 3 V @d–@e; R1 5 Ω @d–@f; Lbuoy 8 Ω @f–@e',
   },
   'everything-done': {
     circuit:

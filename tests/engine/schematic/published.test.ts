@@ -9,6 +9,7 @@ import { solve } from '../../../src/engine/solve/index.ts';
 import { circuitOf, networkOf, networks, workedExamples } from '../solve/reference.ts';
 import { withConditions } from '../topology/conditions.ts';
 import { laws } from './laws.ts';
+import { drawn as drawnWhole } from './web-drawings.ts';
 import { boxOf, legsOf, touches } from './plane.ts';
 
 /** The drawings of everything in a list that is series and parallel, at both widths. */
@@ -27,6 +28,18 @@ function drawn<T>(
 
 const examples = drawn(workedExamples, circuitOf);
 const resistances = drawn(networks, (network) => networkOf(network));
+
+test('every network of the handbook of resistances is drawn, without a crossing where it lies in a plane', () => {
+  for (const network of networks) {
+    for (const circuit of [networkOf(network), networkOf(network, '6')]) {
+      if (circuit.components.length > 40) continue;
+      const drawing = drawnWhole(circuit);
+      for (const { check } of laws) check(drawing, circuit);
+      const crossings = drawing.wires.reduce((sum, { hops }) => sum + hops.length, 0);
+      if (/^(wheel|cycle|path)/.test(network.id)) assert.equal(crossings, 0, network.id);
+    }
+  }
+});
 
 test('most of the books\u2019 circuits are series and parallel', () => {
   assert.ok(examples.length >= workedExamples.length, `${examples.length / 2} of ${workedExamples.length}`);

@@ -92,10 +92,10 @@ class Plane {
   }
 
   /** Draws a way of a fragment that no face has room for across as few edges as possible. */
-  cross({ entries }: Fragment): void {
+  cross({ entries, contacts }: Fragment): void {
     const { edges, vertices } = this;
     const ways = entries.flatMap((entry) =>
-      [...vertices].flatMap((end) => {
+      contacts.flatMap((end) => {
         const way = wayThrough(edges, [entry], new Set([end]), vertices);
         const over = way.length > 0 ? crossed(edges, this.faces, tail(edges, entry), end) : [];
         return way.length > 0 ? [{ way, over }] : [];
