@@ -3,7 +3,8 @@ import { later } from '../../../src/components/page/index.ts';
 
 describe('a part that comes later', () => {
   it('is what it is once it has come', async () => {
-    expect(await later(Promise.resolve({ weighs: 2 }))).to.deep.equal({ weighs: 2 });
+    const come = await later(Promise.resolve({ weighs: 2 }));
+    expect(come).to.deep.equal({ weighs: 2 });
   });
 
   it('is nothing where it does not come, which the console is told, not the page', async () => {
@@ -12,7 +13,7 @@ describe('a part that comes later', () => {
     console.warn = (...words: unknown[]): void => {
       told.push(words.join(' '));
     };
-    const come = await later(Promise.reject(new Error('no such file')));
+    const come: object | undefined = await later(Promise.reject<object>(new Error('no such file')));
     console.warn = warn;
     expect(come).to.equal(undefined);
     expect(told).to.deep.equal(['Rheolet: a part did not load. Error: no such file']);

@@ -1,13 +1,10 @@
 import type { Catalogue } from '../../../src/engine/reasons/index.ts';
 import { elementSamples } from './element-samples.ts';
+import { reasonSamples } from './reason-samples.ts';
 
 const none = [{}];
 const one = [{ ids: ['R1'] }, { ids: ['R1', 'R2', 'L1'] }];
 const few = [{ ids: ['R1', 'R2'] }, { ids: ['R1', 'R2', 'L1'] }];
-const reasons = [
-  { ids: ['R1', 'R2'], pd: 'p.d.' },
-  { ids: ['R1', 'R2', 'L1'], pd: 'voltage' },
-];
 const pd = [{ pd: 'p.d.' }, { pd: 'voltage' }];
 const about = (found: string, suggestion = '', rest = ''): Catalogue['expected'] => ({
   found,
@@ -355,36 +352,7 @@ export const samples: { readonly [Code in keyof Catalogue]: readonly Catalogue[C
     { id: 'A1', step: 'none', by: '', from: '6.00 volts', to: '6.00 volts' },
   ],
 
-  'same current': reasons,
-  'same p.d.': [...reasons, { ids: ['total', 'B1'], pd: 'p.d.' }],
-  'resistances in series': reasons,
-  'resistances in parallel': reasons,
-  'p.d.s add': reasons,
-  'currents add': reasons,
-  'potential divider': [{ ids: ['R1', 'R1+R2'], pd: 'p.d.' }],
-  'p.d. is current times resistance': [{ ids: ['R1'], pd: 'p.d.' }],
-  power: [{ ids: ['R1'], pd: 'p.d.' }],
-  'e.m.f. and internal resistance': [{ ids: ['B1'], pd: 'p.d.' }],
-  'power from current': [{ ids: ['B1'], pd: 'p.d.' }],
-  'power from p.d.': [{ ids: ['B1'], pd: 'p.d.' }],
-  'power of the e.m.f.': [{ ids: ['B1'], pd: 'p.d.' }],
-  'power is conserved': [{ ids: ['B1'], pd: 'p.d.' }],
-  'internal resistance in series': [{ ids: ['B1'], pd: 'p.d.' }],
-  'e.m.f. round the loop': [{ ids: ['B1'], pd: 'p.d.' }],
-  'no internal resistance': [{ ids: ['B1'], pd: 'p.d.' }],
-  'energy and time': [{ ids: ['R1'], pd: 'p.d.' }],
-  'charge and time': [{ ids: ['R1'], pd: 'p.d.' }],
-  'energy and charge': [{ ids: ['R1'], pd: 'voltage' }],
-  'product over sum': [{ ids: ['R1', 'R2+R3'], pd: 'p.d.' }],
-  'e.m.f.s in series': [{ ids: ['B1', 'B2'], pd: 'p.d.' }],
-  'p.d.s round a loop': [{ ids: ['V1', 'R1', 'R3'], pd: 'p.d.' }],
-  'look at': one,
-  'one is missing': [{ find: 'I_R1', missing: 'R_R2' }],
-  'not enough known': [{ find: 'I_R1' }],
-  'readings disagree': [{ names: ['I_A1', 'I_A2', 'I_A3'] }],
-  'needs a rule': [{ find: 'R_total', rule: 'In parallel: the reciprocals of the resistances add up.' }],
-  'needs simultaneous equations': few,
-
+  ...reasonSamples,
   'claim expects': [
     { expected: 'value', found: '' },
     { expected: 'comparison', found: '' },
