@@ -98,5 +98,5 @@ export const lines: readonly (readonly [id: string, line: string])[] = [
   ['le-superposition-7', 'B2 7 V + R3 1 Ω + (R1 4 Ω ∥ R2 2 Ω)'],
   ['le-max-power-0.8', 'B1 11.2 V r 0.8 Ω + R1 0.8 Ω'],
   ['le-max-power-0.5', 'B1 11.2 V r 0.8 Ω + R1 0.5 Ω'],
-  ['le-led-24v', 'B1 24 V + R1 1.12 kΩ + supply D1 1.6 V reversed'],
+  ['le-led-24v', 'B1 24 V + R1 1.12 kΩ + cell D1 1.6 V reversed'],
 ];
