@@ -167,7 +167,7 @@ function readInTime(line: string, about: string): CircuitSyntaxError | undefined
   const start = performance.now();
   const error = read(line);
   if (performance.now() - start <= 50) return error;
-  const times = Array.from({ length: 4 }, () => {
+  const times = Array.from({ length: 12 }, () => {
     const { user } = process.cpuUsage();
     read(line);
     return (process.cpuUsage().user - user) / 1000;
