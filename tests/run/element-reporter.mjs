@@ -28,7 +28,10 @@ function count({ testResults, errors }) {
 
 function print(session, file, { passed, skipped }) {
   const { testResults, errors, logs, request404s = [] } = session;
-  console.log(`  ${file}: ${passed} passed${skipped ? `, ${skipped} skipped` : ''}`);
+  const took = testResults ? leaves(testResults).reduce((sum, { duration = 0 }) => sum + duration, 0) : 0;
+  console.log(
+    `  ${file}: ${passed} passed${skipped ? `, ${skipped} skipped` : ''} (${(took / 1000).toFixed(1)} s)`,
+  );
   if (errors.length === 0 && leaves(testResults).length === 0) console.log('    ✖ holds no test');
   for (const log of logs) console.log('    logged:', ...log);
   for (const url of request404s) console.log(`    not found: ${url}`);
