@@ -95,11 +95,14 @@ describe('a board that holds its readings', () => {
 
   it('moves nothing of the drawing', async () => {
     const bench = await boardWith(quayLine);
-    const drawn = (): string[] =>
-      bench.all('.still :is(path, rect, text), .digits text').map((shape) => {
+    const drawn = (): string[] => {
+      const page = bench.find('.still').getBoundingClientRect();
+      return bench.all('.still :is(path, rect, text), .digits text').map((shape) => {
         const { x, y } = shape.getBoundingClientRect();
-        return shape.getAttribute('text-anchor') === 'start' ? `${x} ${y}` : (shape.getAttribute('d') ?? '');
+        const place = `${x - page.x} ${y - page.y}`;
+        return shape.getAttribute('text-anchor') === 'start' ? place : (shape.getAttribute('d') ?? '');
       });
+    };
     const before = drawn();
     bench.board.hold();
     await comparing(bench);
