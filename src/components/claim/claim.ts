@@ -119,8 +119,8 @@ export class RheoletClaim extends LitElement {
     return html`<div
       @focusin=${this.#shine}
       @focusout=${this.#shine}
-      @pointerenter=${this.#shine}
-      @pointerleave=${this.#shine}
+      @mouseenter=${this.#shine}
+      @mouseleave=${this.#shine}
     >
       <label part="label" for="statement">${this.label || say({ code: 'statement', data: {} })}</label>
       <div class="row">
@@ -266,7 +266,7 @@ export class RheoletClaim extends LitElement {
     box?.setSelectionRange(at, end);
   }
 
-  /** While it is pointed at or has the focus, the components of the statement stand out. */
+  /** While it is pointed at or has the focus, the components of the statement stand out. In Firefox `:hover` is true only from the mouse's events on. */
   readonly #shine = (): void => {
     const { snapshot, board } = this.#link;
     const isMeant = this.matches(':hover, :focus-within');

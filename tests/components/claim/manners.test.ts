@@ -87,6 +87,7 @@ describe('a claim and its page', () => {
 
   it('its components stand out on the board while it is pointed at or has the focus', async () => {
     const made = await bench(quay, { claim: 'I_A1 = I_A2' });
+    await made.leave(); // it may have come where the pointer was
     await made.tab();
     expect(made.lit).to.deep.equal(['A1', 'A2']);
     made.page.querySelector('button')!.focus();
