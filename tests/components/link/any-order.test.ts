@@ -1,5 +1,6 @@
 import { expect, nextFrame } from '@open-wc/testing';
 import fc from 'fast-check';
+import type { Reader } from './reader.ts';
 
 /** A page in a frame of its own, with its own registry of elements, so that tags can be defined late. */
 interface Page {
@@ -27,10 +28,11 @@ async function settled(): Promise<void> {
   await nextFrame();
 }
 
+/** The name that the board of each reader has now, and the reader's trouble; a board that is only renamed is no news to it. */
 const readers = (body: HTMLElement): string[] =>
-  [...body.querySelectorAll('*')].flatMap((element) => [
-    ...(element.localName === 'x-reader' ? [element.shadowRoot?.textContent ?? 'undefined'] : []),
-  ]);
+  [...body.querySelectorAll<Reader>('x-reader')].map(
+    ({ shown, shadowRoot }) => `${shown?.id ?? '-'}|${shadowRoot?.textContent.replace(/^.*?\|/, '')}`,
+  );
 
 const place = fc.nat({ max: 6 });
 const name = fc.constantFrom('a', 'b', 'c', '');

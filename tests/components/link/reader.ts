@@ -35,12 +35,15 @@ export class Reader extends LitElement {
   declare board: string;
   readonly link: BoardLink = new BoardLink(this);
   renders = 0;
+  /** The board that it showed last, whatever its name is now. */
+  shown: BoardFace | undefined;
   constructor() {
     super();
     this.board = '';
   }
   override render(): TemplateResult {
     this.renders += 1;
+    this.shown = this.link.board;
     return html`${this.link.board?.id ?? '-'}|${this.link.trouble}`;
   }
 }
