@@ -2,13 +2,22 @@ import puppeteer from 'puppeteer-core';
 import { chromeLauncher } from '@web/test-runner-chrome';
 import { chrome } from './chrome.mjs';
 import { onPath } from './executable.mjs';
+import { testFiles } from './test-files.mjs';
 import { webkit, webkitLauncher } from './webkit.mjs';
 
-const elements = 'tests/components/**/*.test.ts';
-const smoke = 'tests/components/smoke/*.test.ts';
+const elements = testFiles('tests/components', '');
+const smoke = elements.filter((file) => file.includes('smoke'));
 
 /** A page that is not in front gets no animation frames, and no keys: one at a time. */
 const driven = (launchOptions) => [chromeLauncher({ puppeteer, concurrency: 1, launchOptions })];
+
+/** A browser that is opened twice, each with every other file: a test mostly waits for frames. */
+const twice = (name, launchOptions) =>
+  [0, 1].map((half) => ({
+    name: `${name} ${half + 1}`,
+    files: elements.filter((_, place) => place % 2 === half),
+    browsers: driven(launchOptions),
+  }));
 
 /**
  * The browsers for the elements' tests, each with the tests it runs, and how to get those that are not present: only
@@ -18,16 +27,8 @@ export function browsersPresent() {
   const firefox = onPath('firefox-esr', 'firefox');
   const present = webkit();
   return [
-    {
-      name: 'Chromium',
-      files: elements,
-      browsers: driven({ executablePath: chrome(), args: ['--no-sandbox'] }),
-    },
-    firefox && {
-      name: 'Firefox',
-      files: elements,
-      browsers: driven({ browser: 'firefox', executablePath: firefox }),
-    },
-    present && { name: 'WebKit', files: smoke, browsers: [webkitLauncher(present)] },
-  ].filter(Boolean);
+    ...twice('Chromium', { executablePath: chrome(), args: ['--no-sandbox'] }),
+    ...(firefox ? twice('Firefox', { browser: 'firefox', executablePath: firefox }) : []),
+    ...(present ? [{ name: 'WebKit', files: smoke, browsers: [webkitLauncher(present)] }] : []),
+  ];
 }

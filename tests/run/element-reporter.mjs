@@ -60,7 +60,7 @@ export function elementReporter(absent) {
   return {
     start({ config, browserNames }) {
       root = `${config.rootDir}/`;
-      names = browserNames;
+      names = [...new Set(browserNames)];
     },
     onTestRunFinished({ sessions }) {
       const sum = empty();

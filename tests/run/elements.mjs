@@ -8,7 +8,7 @@ const [first, browser = 'Chromium'] = process.argv.slice(2);
 const isOption = first?.startsWith('--');
 
 function only(part) {
-  const group = config.groups.find(({ name }) => name.toLowerCase() === browser.toLowerCase());
+  const group = config.groups.find(({ name }) => name.toLowerCase().startsWith(browser.toLowerCase()));
   if (group) return [{ ...group, files: testFiles('tests/components', part) }];
   console.error(`There is no ${browser} here.`);
   process.exit(1);

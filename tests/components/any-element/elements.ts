@@ -1,6 +1,6 @@
 import '../../../src/components/all.ts';
 
-const source = await fetch(new URL('../../../src/components/all.ts', import.meta.url));
+const source = await fetch('/src/components/all.ts');
 const names = [...(await source.text()).matchAll(/\.\/([\w-]+)\/define/g)].map(([, name = '']) => name);
 
 /** The tags of all elements, in the order in which the library names them. */

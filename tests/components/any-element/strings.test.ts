@@ -2,7 +2,6 @@ import { expect, fixture, html } from '@open-wc/testing';
 import fc from 'fast-check';
 import type { RheoletBoard } from '../../../src/components/board/index.ts';
 import { settled } from '../beside-board.ts';
-import { isChromium } from '../chromium.ts';
 import { attributesOf, tags } from './elements.ts';
 import { anyText, otherText } from './text.ts';
 
@@ -107,8 +106,6 @@ function wellFormed(board: RheoletBoard, given: string): void {
   expect(injected(picture), given).to.deep.equal([]);
 }
 
-/** Another browser differs in little here, and takes longer. */
-const runs = isChromium ? 3 : 1;
 for (const tag of tags)
   describe(`${tag} takes any string`, () => {
     for (const name of [...attributesOf(tag), 'text'])
@@ -125,7 +122,7 @@ for (const tag of tags)
           fc.asyncProperty(fc.array(sample, { minLength: 12, maxLength: 12 }), (samples) =>
             check(tag, samples),
           ),
-          { numRuns: runs, interruptAfterTimeLimit: 20_000, endOnFailure: true, includeErrorInReport: true },
+          { numRuns: 1, interruptAfterTimeLimit: 20_000, endOnFailure: true, includeErrorInReport: true },
         );
       });
   });
