@@ -1,7 +1,7 @@
 import { CircuitFormatError } from '../circuit/index.ts';
 import type { Expected, MistakeData } from './codes.ts';
 import { kindOfWord } from './fields.ts';
-import { mistake, type Found, type Wrong } from './mistake.ts';
+import { mistake, mistakeLimit, type Found, type Wrong } from './mistake.ts';
 import type { Token, TokenType } from './token.ts';
 
 /** Thrown where a mistake, noted already, ends the reading of a component; one for all, since a stack trace takes its time. */
@@ -71,9 +71,10 @@ export class Cursor {
     return this.text.slice(at, this.ahead(-1).end);
   }
 
-  /** Notes a mistake and reads on. */
+  /** Notes a mistake and reads on, unless it is the last that anyone reads. */
   note({ at }: { readonly at: number }, wrong: Wrong): void {
     this.mistakes.push({ at, wrong });
+    if (this.mistakes.length >= mistakeLimit) this.#place = this.tokens.length;
   }
 
   /** Notes a mistake that ends the reading of what it is in. */

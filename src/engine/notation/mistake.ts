@@ -1,6 +1,9 @@
 import type { Catalogue, Said } from '../words/index.ts';
 import type { MistakeCode, MistakeData } from './codes.ts';
 
+/** No one reads more mistakes than these. */
+export const mistakeLimit = 100;
+
 /** What is wrong, without its place. */
 export type Wrong = Said<MistakeCode>;
 

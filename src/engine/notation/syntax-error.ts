@@ -1,6 +1,6 @@
 import { say } from '../words/index.ts';
 import type { MistakeCode } from './codes.ts';
-import type { Found, MistakeDetails } from './mistake.ts';
+import { mistakeLimit, type Found, type MistakeDetails } from './mistake.ts';
 import { positions } from './position.ts';
 
 /** One mistake in a line of notation, and where it is. */
@@ -20,9 +20,6 @@ export interface Mistake {
   /** The English sentence. */
   readonly message: string;
 }
-
-/** No one reads more. */
-const mistakeLimit = 100;
 
 /** What is wrong with a line of notation: the first mistake in it, and `all` of them. */
 export class CircuitSyntaxError extends Error implements Mistake {
