@@ -159,22 +159,28 @@ function read(line: string): CircuitSyntaxError | undefined {
   }
 }
 
+/** The time that a piece of work takes, in ms. */
+function timed(work: () => unknown): number {
+  const start = performance.now();
+  work();
+  return performance.now() - start;
+}
+
+const plain = '1a'.repeat(10_000);
+/** Cuts 20,000 characters by one expression: what a reader must do at least. It takes 1.7 ms on a quiet machine of two cores. */
+const cut = (): unknown => [...plain.matchAll(/\p{L}|\d|./gsu)];
+
 /**
- * Reads a line within 50 ms. One that seems to take longer is read again by the clock of the process, so that a busy machine is
- * no fault of the parser.
+ * Reads a line within 50 ms. One that seems to take longer is read again beside a plain cutting of as much text, so that a busy
+ * machine is no fault of the parser: 50 ms are 30 such cuttings.
  */
 function readInTime(line: string, about: string): CircuitSyntaxError | undefined {
-  const start = performance.now();
-  const error = read(line);
-  if (performance.now() - start <= 50) return error;
-  const times = Array.from({ length: 12 }, () => {
-    const { user } = process.cpuUsage();
-    read(line);
-    return (process.cpuUsage().user - user) / 1000;
-  });
+  let error: CircuitSyntaxError | undefined;
+  if (timed(() => (error = read(line))) <= 50) return error;
+  const cuttings = Array.from({ length: 12 }, () => timed(() => read(line)) / timed(cut));
   assert(
-    Math.min(...times) <= 50,
-    `${about}${JSON.stringify(line.slice(0, 200))} took ${times.join(', ')} ms`,
+    Math.min(...cuttings) <= 30,
+    `${about}${JSON.stringify(line.slice(0, 200))} took ${cuttings.map(Math.round).join(', ')} cuttings`,
   );
   return error;
 }
