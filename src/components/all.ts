@@ -4,6 +4,7 @@ import './levels/define.ts';
 import './meter/define.ts';
 import './resistor/define.ts';
 import './rules/define.ts';
+import './steps/define.ts';
 import './supply/define.ts';
 import './surroundings/define.ts';
 import './switch/define.ts';

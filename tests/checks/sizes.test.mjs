@@ -59,13 +59,14 @@ const total = (names) => names.map((name) => weigh(readFileSync(name))).reduce((
 const added = (name) =>
   total(files('board', name).filter((file) => !parts.includes(file))) - total(files('board'));
 /** Parts of the engine that only some elements need. */
-const parts = ['reasons', 'claims'].map((part) => `dist/chunks/${part}.js`);
+const parts = ['reasons', 'claims', 'explain'].map((part) => `dist/chunks/${part}.js`);
 
 const weights = {
   'engine core': () => engine({ words: false }),
   'English words': async () => (await engine({ words: true })) - (await engine({ words: false })),
   'solver for curves': () => total(['dist/chunks/nonlinear.js']),
   claims: () => total(['dist/chunks/claims.js']),
+  explain: () => total(['dist/chunks/explain.js']),
   'words of reasons': () => total(['dist/chunks/reasons.js']),
   'drawing of webs': () => total(['dist/chunks/web.js']),
   'page with board, resistor, value, meter and rules': () =>
@@ -77,6 +78,7 @@ const weights = {
   switch: () => added('switch'),
   table: () => added('table'),
   claim: () => added('claim'),
+  steps: () => added('steps'),
   levels: () => added('levels'),
 };
 

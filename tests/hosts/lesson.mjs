@@ -5,7 +5,15 @@ export const names = Object.keys(JSON.parse(readFileSync('package.json', 'utf8')
   (name) => /^\.\/(\w+)\.js$/.exec(name)?.[1] ?? [],
 );
 
-const of = { meter: 'A1', resistor: 'R1', value: 'I_A1', supply: 'B1', surroundings: 'light', switch: 'S1' };
+const of = {
+  meter: 'A1',
+  resistor: 'R1',
+  value: 'I_A1',
+  steps: 'I_A1',
+  supply: 'B1',
+  surroundings: 'light',
+  switch: 'S1',
+};
 const element = (name) =>
   `<rheolet-${name} board="quay"${of[name] ? ` of="${of[name]}"` : ''}></rheolet-${name}>`;
 

@@ -14,7 +14,7 @@ const below = {
   nonlinear: ['solve', 'circuit', 'quantity', 'words'],
   sparse: ['solve', 'circuit', 'quantity', 'words'],
   whatif: ['reasons', 'topology', 'solve', 'circuit', 'quantity', 'words'],
-  explain: ['reasons', 'rules', 'topology', 'solve', 'circuit', 'quantity', 'words'],
+  explain: ['reasons', 'rules', 'notation', 'topology', 'solve', 'circuit', 'quantity', 'words'],
   comparison: ['schematic', 'solve', 'quantity'],
   claims: ['reasons', 'whatif', 'rules', 'topology', 'solve', 'circuit', 'quantity', 'words'],
 };

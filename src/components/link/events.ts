@@ -43,6 +43,29 @@ export interface ClaimDetail {
   readonly proved: boolean;
 }
 
+/** How far a pupil has uncovered a worked solution. */
+export interface RevealDetail {
+  /** The id of the board, '' if it has none. */
+  readonly board: string;
+  /** What is worked out. */
+  readonly of: string;
+  /** Whole steps that are uncovered, of so many. */
+  readonly shown: number;
+  readonly steps: number;
+}
+
+/** A number that a pupil has filled in. */
+export interface AnswerDetail {
+  /** The id of the board, '' if it has none. */
+  readonly board: string;
+  /** What was to be found, and its value in SI units. */
+  readonly quantity: string;
+  readonly value: number;
+  /** What was filled in. */
+  readonly text: string;
+  readonly right: boolean;
+}
+
 interface Details {
   /** A control is moving. */
   'rheolet-input': ChangeDetail;
@@ -54,6 +77,10 @@ interface Details {
   'rheolet-record': RecordDetail;
   /** A statement was tested. */
   'rheolet-claim': ClaimDetail;
+  /** A step of a worked solution was uncovered, or covered again. */
+  'rheolet-reveal': RevealDetail;
+  /** A number was filled in. */
+  'rheolet-answer': AnswerDetail;
   /** Something in the page cannot be shown. */
   'rheolet-problem': ProblemDetail;
 }
@@ -70,6 +97,8 @@ declare global {
     'rheolet-hold': CustomEvent<Details['rheolet-hold']>;
     'rheolet-record': CustomEvent<Details['rheolet-record']>;
     'rheolet-claim': CustomEvent<Details['rheolet-claim']>;
+    'rheolet-reveal': CustomEvent<Details['rheolet-reveal']>;
+    'rheolet-answer': CustomEvent<Details['rheolet-answer']>;
     'rheolet-problem': CustomEvent<Details['rheolet-problem']>;
   }
 }

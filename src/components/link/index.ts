@@ -4,10 +4,12 @@ export { changeOfQuantity, changeOfSwitch, changesOf } from './change.ts';
 export type { ChangeStyle, ChangeText, Comparison, StepReader } from './comparison.ts';
 export {
   fire,
+  type AnswerDetail,
   type ChangeDetail,
   type ClaimDetail,
   type ProblemDetail,
   type RecordDetail,
+  type RevealDetail,
 } from './events.ts';
 export { boardTag } from './find-board.ts';
 export { once } from './once.ts';

@@ -1,6 +1,7 @@
 export { copy } from './clipboard.ts';
 export { cancelFrame, inTurn, nextFrame, type FrameTask } from './frame.ts';
 export { buttons } from './buttons.ts';
+export { formulas } from './formulas.ts';
 export { ink } from './ink.ts';
 export { later } from './later.ts';
 export { register } from './register.ts';

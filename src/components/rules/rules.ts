@@ -8,7 +8,7 @@ import {
 } from 'lit';
 import { say } from '../../engine/core.ts';
 import { BoardLink } from '../link/index.ts';
-import { ink } from '../page/index.ts';
+import { formulas, ink } from '../page/index.ts';
 import { Spotlight } from '../spotlight/index.ts';
 import { holdingItem, refusalItem } from './line-item.ts';
 import type { Line, Refusal } from './lines.ts';
@@ -41,7 +41,7 @@ const steps: Readonly<Record<string, number>> = {
  * @csspart problem - What is wrong with what the page asks for.
  */
 export class RheoletRules extends LitElement {
-  static override styles: CSSResultGroup = [ink, sheet];
+  static override styles: CSSResultGroup = [ink, formulas, sheet];
   static override properties: PropertyDeclarations = {
     board: { type: String },
     of: { type: String },

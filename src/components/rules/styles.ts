@@ -47,22 +47,6 @@ export const sheet: CSSResult = css`
   [part='verdict'] {
     margin-inline-start: auto;
   }
-  math {
-    font: inherit;
-    math-style: normal;
-  }
-  mi {
-    font-style: italic;
-  }
-  msub > mtext {
-    translate: 0 0.2em;
-  }
-  mfrac {
-    margin-block: 0.2em;
-  }
-  mfrac > * {
-    padding-block: 0.15em;
-  }
   summary {
     margin-block-start: 1em;
     padding-block: 0.35em;

@@ -1,4 +1,8 @@
+export { agreement } from './agreement.ts';
 export type { ExplainData, Reasoning } from './codes.ts';
 export { lessons } from './courses.ts';
 export type { Derivation, Step } from './derivation.ts';
 export { explain, type Lesson, type Question } from './explain.ts';
+export { formulaOf, type Formula } from './formula.ts';
+export { heard } from './heard.ts';
+export { workedSolution, type Worked, type WorkedWish } from './worked.ts';

@@ -5,12 +5,15 @@ import type { Term, Turned } from './relation.ts';
 const units: Readonly<Record<string, Unit>> = { I: 'A', V: 'V', E: 'V', R: 'Ω', r: 'Ω', P: 'W' };
 const others: Readonly<Record<string, string>> = { W: 'J', Q: 'C', t: 's' };
 
+/** The unit of a quantity that a board can show; undefined of an energy, a charge, a time. */
+export const unitOf = (name: string): Unit | undefined => units[name.charAt(0)];
+
 /** How a course writes the values of quantities; `figures` is already a number. */
 export type Style = Pick<Course, 'letter' | 'decimalSign'> & { readonly figures: number };
 
 /** A quantity's value with its unit, rounded. */
 export function valueText(name: string, value: Fraction, { figures, decimalSign }: Style): string {
-  const unit = units[name.charAt(0)];
+  const unit = unitOf(name);
   if (unit) return writeReading(value, unit, { figures, decimalSign }).text;
   const { number } = writeReading(value, 'W', { figures, prefix: '', decimalSign });
   return number + thinSpace + (others[name.charAt(0)] ?? '');

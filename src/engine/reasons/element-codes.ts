@@ -6,6 +6,10 @@ export interface SettingThere {
   readonly text: string;
 }
 
+/** What went wrong with a number that a pupil filled in. */
+export type GapMistake =
+  'not a number' | 'unit' | 'sign' | 'power of ten' | 'upside down' | 'rounding' | 'other';
+
 /** What the elements say that reason: of a claim, and of a worked solution. */
 export interface ReasoningElementData {
   /** A statement to be tested, by its name on the page. */
@@ -29,6 +33,27 @@ export interface ReasoningElementData {
     readonly holds: boolean;
     readonly alike: boolean;
   };
-  /** A sign of a statement, to be heard. */
+  /** A sign of a statement or an equation, to be heard. */
   sign: { readonly sign: string };
+  /** A quantity of a worked solution, to be heard; `of` is a component, a block, or '' (`t`). */
+  quantity: { readonly letter: string; readonly of: string; readonly wording: 'p.d.' | 'voltage' };
+  /** What stands before what is given, and before what is asked. */
+  'solution heading': { readonly part: 'given' | 'find' };
+  /** A worked solution, by its name on the page. */
+  'worked solution': Record<never, never>;
+  'steps button': { readonly does: 'step' | 'hint' | 'answer' | 'back' };
+  'step count': { readonly shown: number; readonly steps: number };
+  /** What is asked is among what is given. */
+  'is given': Record<never, never>;
+  /** A page does not say what is asked. */
+  'which quantity': { readonly names: readonly string[] };
+  /** In place of a solution that would tell the readings that the pupil is to predict. */
+  'solution covered': Record<never, never>;
+  /** A number to be filled in, by its name on the page; `unit` '' where it has none. */
+  gap: { readonly of: string; readonly unit: string };
+  /** What is wrong with a number that was filled in. */
+  'gap mistake': { readonly mistake: GapMistake };
+  'gap right': Record<never, never>;
+  /** What `given="…"` says and nobody can read. */
+  'given not read': { readonly found: string };
 }

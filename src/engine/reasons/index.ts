@@ -1,3 +1,3 @@
-export type { ReasoningElementData } from './element-codes.ts';
+export type { GapMistake, ReasoningElementData } from './element-codes.ts';
 export type { Catalogue, Language, Said } from './catalogue.ts';
 export { en, say } from './say.ts';

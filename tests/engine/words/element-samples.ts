@@ -33,5 +33,28 @@ export const elementSamples: Pick<
     { left: '1.50 A', right: '1.50 A', holds: true, alike: false },
     { left: '2.00', right: '2.00', holds: false, alike: true },
   ],
-  sign: [{ sign: '≤' }, { sign: '²' }],
+  sign: [{ sign: '≤' }, { sign: '²' }, { sign: '÷' }],
+  quantity: [
+    { letter: 'I', of: 'R1', wording: 'p.d.' },
+    { letter: 'V', of: '(R2∥(R3+R4))', wording: 'voltage' },
+    { letter: 'R', of: 'total', wording: 'p.d.' },
+    { letter: 'Q', of: 'R1', wording: 'p.d.' },
+    { letter: 't', of: '', wording: 'p.d.' },
+  ],
+  'solution heading': [{ part: 'given' }, { part: 'find' }],
+  'worked solution': [{}],
+  'steps button': [{ does: 'step' }, { does: 'hint' }, { does: 'answer' }, { does: 'back' }],
+  'step count': [{ shown: 2, steps: 8 }],
+  'is given': [{}],
+  'which quantity': [{ names: ['I_R1', 'R_R1'] }, { names: [] }],
+  gap: [
+    { of: 'current through R1', unit: 'mA' },
+    { of: 'current through R1', unit: '' },
+  ],
+  'gap mistake': (
+    ['not a number', 'unit', 'sign', 'power of ten', 'upside down', 'rounding', 'other'] as const
+  ).map((mistake) => ({ mistake })),
+  'solution covered': [{}],
+  'gap right': [{}],
+  'given not read': [{ found: 'I_R1 0.5' }],
 };

@@ -1,5 +1,5 @@
-import { all, type Sentences } from '../../words/index.ts';
-import type { ReasoningElementData, SettingThere } from '../element-codes.ts';
+import { all, say, type Sentences } from '../../words/index.ts';
+import type { GapMistake, ReasoningElementData, SettingThere } from '../element-codes.ts';
 
 const claimButtons = { test: 'Test', go: 'Show where it fails' };
 
@@ -15,6 +15,39 @@ const signs: Readonly<Record<string, string>> = {
   '×': 'times',
   '/': 'over',
   '²': 'squared',
+  '÷': 'divided by',
+  '√': 'the square root of',
+  '(': '',
+  ')': '',
+};
+
+const stepsButtons = { step: 'Next step', hint: 'Next hint', answer: 'Show the number', back: 'Back' };
+
+/** Quantities of worked solutions that no board reads. */
+const others: Readonly<Record<string, string>> = {
+  t: 'time',
+  W: 'energy of',
+  Q: 'charge through',
+  Vr: 'p.d. across the internal resistance of',
+};
+
+/** A block as it is put together: `(R2∥(R3+R4))`. */
+const block = (label: string): string =>
+  label
+    .replace(/^\((.*)\)$/, '$1')
+    .replaceAll('+', ' and then ')
+    .replaceAll('∥', ' beside ')
+    .replace(/[()]/g, '');
+
+const gapMistakes: Readonly<Record<GapMistake, string>> = {
+  'not a number': 'Write a number, such as 0.25.',
+  unit: 'That is not the unit of this quantity.',
+  sign: 'The number is right, but not its sign.',
+  'power of ten':
+    'The digits are right, but the point is in the wrong place: look at the units and their prefixes.',
+  'upside down': 'You have divided the wrong way round.',
+  rounding: 'That is close: keep more figures while you work, and round at the end.',
+  other: 'Not yet: look at the line again, and work it out once more.',
 };
 
 const turnedLetters: Readonly<Record<string, string>> = {
@@ -53,4 +86,22 @@ export const elements: Sentences<ReasoningElementData> = {
     `As the board stands now it ${holds ? 'holds' : 'fails'}: the left side is ${left}, the right side ${right}` +
     (alike ? '; they differ in later figures.' : '.'),
   sign: ({ sign }) => signs[sign] ?? sign,
+  quantity: ({ letter, of, wording }) => {
+    const own = others[letter];
+    if (own) return of ? `${own} ${block(of)}` : own;
+    return say({ code: 'measures', data: { letter, of: block(of), wording, ohms: '' } });
+  },
+  'solution heading': ({ part }) => (part === 'given' ? 'Given' : 'Find'),
+  'worked solution': () => 'Worked solution',
+  'steps button': ({ does }) => stepsButtons[does],
+  'step count': ({ shown, steps }) => `${shown} of ${steps}`,
+  'is given': () => 'There is nothing to work out: what is asked is given.',
+  'which quantity': ({ names: [name = 'R_total'] }) =>
+    `Say which quantity is to be worked out, by of="…", such as ${name}.`,
+  'solution covered': () => 'The readings are covered: predict first, then uncover them.',
+  gap: ({ of, unit }) => (unit ? `${of} in ${unit}` : of),
+  'gap mistake': ({ mistake }) => gapMistakes[mistake],
+  'gap right': () => 'Right.',
+  'given not read': ({ found }) =>
+    `“${found}” cannot be read as something given; write a quantity and its value, such as I_R1 = 0.5 A.`,
 };

@@ -1,0 +1,1 @@
+export { RheoletSteps } from './steps.ts';

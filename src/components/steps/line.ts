@@ -1,0 +1,62 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { heard, type Step } from '../../engine/explain/index.ts';
+import { say } from '../../engine/reasons/index.ts';
+import type { Course } from '../../engine/core.ts';
+import { formula } from './formula.ts';
+
+/** The rungs of each step: where to look, which rule, which equation, the equation with numbers, the number. */
+export const rungs = 5;
+
+/** How the steps are shown. */
+export type Mode = 'steps' | 'whole' | 'hints' | 'gaps';
+
+/** What a step is shown with. */
+export interface Shown {
+  readonly mode: Mode;
+  readonly course: Pick<Course, 'letter' | 'wording'>;
+  /** How many of its rungs are uncovered; the others are there for paper only. */
+  readonly rungs: number;
+  /** Whether it gives what is asked. */
+  readonly isLast: boolean;
+  /** Where its number is filled in. */
+  readonly gap: TemplateResult | typeof nothing;
+}
+
+/** An equation for the eye and for the ear. */
+export const equation = (text: string, course: Shown['course']): TemplateResult =>
+  html`<span dir="ltr" aria-hidden="true">${formula(text)}</span
+    ><span class="heard">${heard(text, course)}</span>`;
+
+/** The rungs of a step, those that are still covered too. */
+export function lines(step: Step, { mode, course, rungs, isLast, gap }: Shown): TemplateResult {
+  const later = (rung: number): string => (rungs > rung ? '' : 'later');
+  const name = step.gives.replace(/^V/, course.letter);
+  const value = `${name} = ${step.text}`;
+  const isAlone = step.substituted === value;
+  const follows = step.substituted.startsWith(`${name} = `);
+  const number =
+    gap === nothing
+      ? html`<span part=${isLast ? 'value answer' : 'value'}
+          >${equation(follows || isAlone ? `= ${step.text}` : value, course)}</span
+        >`
+      : html`${equation(follows || isAlone ? '=' : `${name} =`, course)} ${gap}`;
+  const first = isAlone ? equation(name, course) : equation(step.substituted, course);
+  return html`${
+      mode === 'hints'
+        ? html`<p part="look" class=${later(0)}>${say({ code: 'look at', data: { ids: step.about } })}</p>`
+        : nothing
+    }
+    <p part="why" class=${later(1)}>${say(step.why)}</p>
+    <p part="symbols" class=${later(2)}>
+      <span class="one">${equation(step.equation, course)}</span>
+      ${
+        step.rearranged === step.equation
+          ? nothing
+          : html`<span class="one">${equation(step.rearranged, course)}</span>`
+      }
+    </p>
+    <p part="numbers" class=${later(isAlone && gap === nothing ? 4 : 3)}>
+      <span class=${follows || isAlone ? '' : 'one'}>${first}</span>
+      <span class=${later(gap === nothing ? 4 : 3)}>${number}</span>
+    </p>`;
+}
