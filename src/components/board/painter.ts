@@ -37,6 +37,8 @@ export class Painter {
   #unwatch: (() => void) | undefined;
   #width = 0;
   #near = false;
+  /** Whether the room is for the circuit that there is. */
+  #planned = false;
   #built = false;
   #states = '';
 
@@ -63,6 +65,7 @@ export class Painter {
 
   /** The circuit or its style is new. */
   renew(): void {
+    this.#planned = false;
     nextFrame(this.#layout);
   }
 
@@ -83,6 +86,7 @@ export class Painter {
     },
     draw: () => {
       const snapshot = this.#ask.snapshot();
+      this.#planned = true;
       this.#built = false;
       this.#states = statesOf(snapshot);
       const width = this.#width ? Math.min(Math.max(this.#width - edges, narrowest), broadest) : broadest;
@@ -108,7 +112,7 @@ export class Painter {
 
   #build(): void {
     const snapshot = this.#ask.snapshot();
-    if (this.#built || !this.#board.isConnected) return;
+    if (this.#built || !this.#planned || !this.#board.isConnected) return;
     this.#built = true;
     if (snapshot) {
       this.stage.build(snapshot);

@@ -66,4 +66,15 @@ describe('a page crowded with boards', () => {
     expect(isSeen(last)).to.equal(true);
     expect(isDrawn(last)).to.equal(true);
   });
+
+  it('is ready only when drawn, also where it comes in the middle of a frame, which ends with what is in sight', async () => {
+    const page = await fixture<HTMLElement>(html`<div></div>`);
+    for (let count = 0; count < 10; count++) {
+      const board = document.createElement('rheolet-board');
+      board.setAttribute('circuit', quayLine);
+      await nextFrame();
+      page.replaceChildren(board);
+      expect(await board.ready.then(() => isDrawn(board))).to.equal(true);
+    }
+  });
 });
