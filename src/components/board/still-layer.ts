@@ -12,6 +12,7 @@ export class StillLayer {
   });
   readonly #words = shape('desc', { id: 'words' });
   readonly #groups = new Map<string, SVGGElement>();
+  #lit: readonly string[] = [];
 
   /** Takes the room of a drawing. */
   size({ width, height }: Drawing): void {
@@ -44,6 +45,7 @@ export class StillLayer {
       ...terminals.map(({ x, y }) => shape('circle', { class: 'terminal', cx: x, cy: y, r: terminalRadius })),
       ...this.#groups.values(),
     );
+    this.light(this.#lit);
     if (focused !== undefined) this.group(focused)?.focus();
   }
 
@@ -69,8 +71,9 @@ export class StillLayer {
     if (this.#words.textContent !== words) this.#words.textContent = words;
   }
 
-  /** Makes components stand out. */
+  /** Makes components stand out, drawn anew or not. */
   light(ids: readonly string[]): void {
+    this.#lit = ids;
     for (const [id, group] of this.#groups) group.classList.toggle('lit', ids.includes(id));
   }
 

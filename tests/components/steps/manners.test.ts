@@ -82,8 +82,10 @@ describe('the components of a step stand out on the board', () => {
     await sendKeys({ press: 'Enter' });
     await sendKeys({ press: 'Enter' });
     await settled();
-    made.board.scrollIntoView(); // what is out of sight is not drawn
-    await waitUntil(() => made.lit.join() === 'R3,R4', made.lit.join());
+    expect(made.lit).to.deep.equal(['R3', 'R4']);
+    made.page.style.width = '300px'; // and the board drawn anew
+    await settled();
+    expect(made.lit).to.deep.equal(['R3', 'R4']);
   });
 });
 
