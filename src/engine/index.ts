@@ -8,6 +8,7 @@ export { en, say, type Catalogue, type Language, type Said } from './reasons/ind
 export * from './claims/index.ts';
 export * from './comparison/index.ts';
 export * from './explain/index.ts';
+export * from './reduction/index.ts';
 export * from './nonlinear/index.ts';
 export * from './whatif/index.ts';
 export { drawWeb } from './schematic/web/index.ts';

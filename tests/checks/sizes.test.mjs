@@ -66,6 +66,7 @@ const weights = {
   'English words': async () => (await engine({ words: true })) - (await engine({ words: false })),
   'solver for curves': () => total(['dist/chunks/nonlinear.js']),
   claims: () => total(['dist/chunks/claims.js']),
+  'drawing of reductions': () => total(['dist/chunks/pictures.js']),
   explain: () => total(['dist/chunks/explain.js']),
   'words of reasons': () => total(['dist/chunks/reasons.js']),
   'drawing of webs': () => total(['dist/chunks/web.js']),

@@ -15,12 +15,13 @@ const below = {
   sparse: ['solve', 'circuit', 'quantity', 'words'],
   whatif: ['reasons', 'topology', 'solve', 'circuit', 'quantity', 'words'],
   explain: ['reasons', 'rules', 'notation', 'topology', 'solve', 'circuit', 'quantity', 'words'],
+  reduction: ['explain', 'topology', 'circuit', 'quantity'],
   comparison: ['schematic', 'solve', 'quantity'],
   claims: ['reasons', 'whatif', 'rules', 'topology', 'solve', 'circuit', 'quantity', 'words'],
 };
 
 /** The parts of the engine that no page pays for before it uses them: an element imports each by itself. */
-const later = ['nonlinear', 'sparse', 'reasons', 'whatif', 'explain', 'claims', 'comparison'];
+const later = ['nonlinear', 'sparse', 'reasons', 'whatif', 'explain', 'claims', 'comparison', 'reduction'];
 
 /** The packages that a layer may import. */
 const packages = { quantity: /^fraction\.js$/, components: /^lit(\/.+)?$/ };

@@ -10,7 +10,7 @@ import { nearest } from '../../engine/core.ts';
 import { agreement, heard, workedSolution, type Step, type Worked } from '../../engine/explain/index.ts';
 import { say, type GapMistake } from '../../engine/reasons/index.ts';
 import { BoardLink, figuresOf, fire, type Snapshot } from '../link/index.ts';
-import { buttons, formulas, ink, speak } from '../page/index.ts';
+import { buttons, formulas, ink, later, speak } from '../page/index.ts';
 import { Spotlight } from '../spotlight/index.ts';
 import { formula } from './formula.ts';
 import { gap } from './gap.ts';
@@ -43,6 +43,7 @@ const turns: Readonly<Record<string, 1 | -1>> = { PageDown: 1, PageUp: -1 };
  * @csspart find - What is asked.
  * @csspart step - A step.
  * @csspart look - A hint: where to look.
+ * @csspart circuit - The circuit as it is thought of at a step.
  * @csspart why - The rule, and why it may be used.
  * @csspart symbols - The equation in symbols, and turned round.
  * @csspart numbers - The equation with numbers.
@@ -63,6 +64,7 @@ export class RheoletSteps extends LitElement {
     given: { type: String },
     mode: { type: String },
     lesson: { type: String },
+    redraw: { type: Boolean },
   };
 
   /** The id of its board; not needed inside a board, or with only one in the page. */
@@ -75,10 +77,15 @@ export class RheoletSteps extends LitElement {
   declare mode: string;
   /** What the class may use: `11-14`, `14-16` or `16-18`, `without-reciprocals`, `product-over-sum`. */
   declare lesson: string;
+  /** Draws the circuit anew where resistances are put together, and where currents and p.d.s are handed down again. */
+  declare redraw: boolean;
 
   readonly #link = new BoardLink(this);
   readonly #spotlight = new Spotlight(this);
   #solution: Worked | undefined;
+  /** Of each step its picture, and of which solution they are. */
+  #pictures: readonly (TemplateResult | undefined)[] = [];
+  #pictured: Worked | undefined;
   /** What the solution was worked out of. */
   #from: readonly unknown[] = [];
   /** What must stay the same for the pupil's progress to be kept. */
@@ -93,6 +100,7 @@ export class RheoletSteps extends LitElement {
   constructor() {
     super();
     this.board = this.of = this.given = this.mode = this.lesson = '';
+    this.redraw = false;
   }
 
   /** It follows the board when that has come to rest. */
@@ -101,6 +109,7 @@ export class RheoletSteps extends LitElement {
     if (!snapshot) this.#solution = undefined;
     else if (snapshot.moving === undefined || !this.#solution) this.#follow(snapshot);
     this.#report();
+    if (this.redraw && this.#pictured !== this.#solution) void this.#draw();
   }
 
   override render(): TemplateResult {
@@ -174,6 +183,18 @@ export class RheoletSteps extends LitElement {
     this.#forget();
   }
 
+  /** What draws is fetched where it is asked for. */
+  async #draw(): Promise<void> {
+    const solution = this.#solution;
+    this.#pictured = solution;
+    const drawer = await later(import('./pictures.ts'));
+    const { snapshot, board } = this.#link;
+    if (!drawer || !snapshot || solution !== this.#solution) return;
+    const symbols = board?.getAttribute('symbols') === 'ansi' ? 'ansi' : 'iec';
+    this.#pictures = drawer.picturesOf(snapshot.circuit, this.#steps, symbols);
+    this.requestUpdate();
+  }
+
   /** Why no steps are shown: there is no way, nothing to do, or the pupil is to predict first. */
   #bars({ covered }: Snapshot): readonly string[] {
     const derivation = this.#solution?.derivation;
@@ -244,6 +265,7 @@ export class RheoletSteps extends LitElement {
       class=${shown > 0 ? '' : 'later'}
       tabindex=${place === this.#at ? 0 : -1}
     >
+      ${this.redraw ? this.#pictures[place] : nothing}
       ${lines(step, {
         mode,
         course,

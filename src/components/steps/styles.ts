@@ -51,6 +51,17 @@ export const styles: CSSResult = css`
   li:focus-visible {
     outline-offset: -2px;
   }
+  svg {
+    float: inline-end;
+    max-inline-size: 100%;
+    block-size: auto;
+    font-family: inherit;
+  }
+  li::after {
+    content: '';
+    display: block;
+    clear: both;
+  }
   [part='why'],
   [part='look'],
   [part='count'] {

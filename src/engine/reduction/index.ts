@@ -1,0 +1,1 @@
+export { stagesOf, type Stage } from './stages.ts';
