@@ -1,3 +1,12 @@
+/** Kirchhoff’s laws, and what may be done with the equations that they give. */
+export type Solving =
+  | 'currents at a junction'
+  | 'e.m.f.s round a loop'
+  | 'one alone'
+  | 'put in'
+  | 'one unknown left'
+  | 'put back';
+
 /** Why a step may be taken. */
 export type Reasoning =
   | 'same current'
@@ -22,12 +31,22 @@ export type Reasoning =
   | 'p.d.s round a loop'
   | 'energy and time'
   | 'charge and time'
-  | 'energy and charge';
+  | 'energy and charge'
+  | Solving;
 
-/** What a step says of its rule; `ids` are components and blocks, or `total` for all that is outside the supply; `pd` the class's word for p.d. */
+/**
+ * What a step says of its rule; `ids` are components and blocks, or `total` for all that is outside the supply, and where equations are
+ * solved their numbers and the currents in them; `pd` the class's word for p.d.
+ */
 export type ReasoningData = Readonly<
   Record<Reasoning, { readonly ids: readonly string[]; readonly pd: string }>
 >;
+
+/** An end of a component; `side` is that of a supply. */
+export interface Neighbour {
+  readonly id: string;
+  readonly side: '+' | '−' | '';
+}
 
 /** What an explanation says. */
 export interface ExplainData extends ReasoningData {
@@ -40,4 +59,16 @@ export interface ExplainData extends ReasoningData {
   /** The class does not use the rule that is needed. */
   'needs a rule': { readonly find: string; readonly rule: string };
   'needs simultaneous equations': { readonly ids: readonly string[] };
+  /** There would be more equations than anyone solves by hand. */
+  'too many equations': { readonly count: number; readonly limit: number };
+  /** What no single rule leads to, and the currents that are the unknowns in its place. */
+  'equations set up': { readonly find: string; readonly unknowns: readonly string[] };
+  /** The way that a current is counted; of a supply’s own, out of its positive end, without neighbours. */
+  'current counted': {
+    readonly name: string;
+    readonly id: string;
+    readonly from: readonly Neighbour[];
+    readonly to: readonly Neighbour[];
+  };
+  'flows the other way': { readonly name: string };
 }

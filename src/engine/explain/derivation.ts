@@ -20,6 +20,13 @@ export interface Step {
   /** Rounded, with its unit. */
   readonly text: string;
   readonly why: Said<keyof ReasoningData>;
+  /**
+   * Of a step that gives an equation, the unknown currents that it holds. `gives` is then its number, such as "(3)", `text` the
+   * equation with numbers, and `value` the number in it that stands without a current.
+   */
+  readonly unknowns?: readonly string[];
+  /** What else is to be said with it: why equations are set up, the way a current is counted, that one flows the other way. */
+  readonly notes?: readonly Said<'equations set up' | 'current counted' | 'flows the other way'>[];
 }
 
 /** The way from what is given to what is asked. */

@@ -1,19 +1,20 @@
 import type { Circuit } from '../circuit/index.ts';
 import type { Fraction } from '../quantity/index.ts';
 import { solveExact } from '../solve/index.ts';
-import { electrical } from '../topology/index.ts';
 import { say, type Said } from '../reasons/index.ts';
 import { usualCourse, type Course } from '../words/index.ts';
 import type { Reasoning } from './codes.ts';
-import { follow, wayTo } from './derive.ts';
+import { follow, roots, wayTo } from './derive.ts';
 import type { Derivation } from './derivation.ts';
 import { disagreement } from './disagreement.ts';
 import { stated } from './given.ts';
 import { exact, read, type Interval } from './interval.ts';
 import { missing } from './missing.ts';
+import { equationsOf, mostEquations } from './kirchhoff.ts';
 import { placesOf } from './relation.ts';
-import { relationsOf } from './relations.ts';
+import { realOf, relationsOf } from './relations.ts';
 import { hintsOf, stepTo } from './step.ts';
+import { why } from './why.ts';
 import { styleOf, valueText } from './write.ts';
 
 /** A course that leaves out some rules. */
@@ -60,7 +61,20 @@ export function explain(circuit: Circuit, { given, find, course = usualCourse }:
     ({ rule }) => course.productOverSum === true || rule !== 'product over sum',
   );
   const allowed = relations.filter(({ rule }) => !course.without?.includes(rule));
-  const known = follow(allowed, start);
+  const single = follow(allowed, start);
+  const isReal = realOf(circuit, [...start.keys(), find]);
+  const equations = single.has(find)
+    ? undefined
+    : equationsOf(circuit, (name) => single.get(name)?.value, isReal, find, course);
+  const mayUse = !course.without?.includes('e.m.f.s round a loop');
+  const currents = mayUse ? [...(equations?.currents ?? [])] : [];
+  const known =
+    currents.length === 0
+      ? single
+      : follow(
+          allowed,
+          new Map([...currents.map(([name, value]) => [name, exact(value)] as const), ...single]),
+        );
   const without = (status: Derivation['status'], reason: Said): Derivation => ({
     status,
     steps: [],
@@ -68,11 +82,19 @@ export function explain(circuit: Circuit, { given, find, course = usualCourse }:
     reason,
   });
 
-  const names = disagreement(relations, known, start.keys());
+  const names = disagreement(relations, single, start.keys());
   if (names.length > 0) return without('contradiction', { code: 'readings disagree', data: { names } });
   const found = known.get(find);
   if (found) {
-    const steps = wayTo([find], known).flatMap((name) => stepTo(name, known, course) ?? []);
+    const after = wayTo([find], known);
+    const from = roots([find], known).filter((name) => !start.has(name));
+    const solved = equations?.way(from.filter((name) => equations.currents.has(name)));
+    const before = wayTo([...(solved?.uses ?? []), ...(solved ? from : [])], single);
+    const steps = [
+      ...before.flatMap((name) => stepTo(name, single, course) ?? []),
+      ...(solved?.steps ?? []),
+      ...after.filter((name) => !before.includes(name)).flatMap((name) => stepTo(name, known, course) ?? []),
+    ];
     const text = valueText(find, found.value, styleOf(course));
     const answer = { quantity: find, value: found.value, text };
     return { status: 'found', answer, steps, hints: hintsOf(steps, course) };
@@ -85,13 +107,23 @@ export function explain(circuit: Circuit, { given, find, course = usualCourse }:
     .map((name) => wider.get(name)?.by)
     .find((by) => by && !allowed.includes(by));
   if (barred) {
-    const rule = say({ code: barred.rule, data: { ids: placesOf(barred), pd: course.wording } });
+    const rule = say(why(barred.rule, placesOf(barred), course));
     return without('not enough', { code: 'needs a rule', data: { find, rule } });
   }
-  const { bridge } = electrical(circuit);
-  const supplies = circuit.components.flatMap(({ kind, id }) => (kind === 'supply' ? [id] : []));
-  const ids = bridge.length > 0 ? bridge : supplies.length > 1 && !given ? supplies : [];
-  if (ids.length > 0) return without('not enough', { code: 'needs simultaneous equations', data: { ids } });
+  if (equations?.isEnough && !mayUse)
+    return without('not enough', {
+      code: 'needs a rule',
+      data: { find, rule: say(why('e.m.f.s round a loop', equations.loop, course)) },
+    });
+  if (equations?.isEnough && equations.count > mostEquations)
+    return without('not enough', {
+      code: 'too many equations',
+      data: { count: equations.count, limit: mostEquations },
+    });
+  const lacking = equations ? equations.needs.filter((name) => !single.has(name)) : [];
+  const [lack] = lacking;
+  if (lack !== undefined && lacking.length === 1)
+    return without('not enough', { code: 'one is missing', data: { find, missing: lack } });
   const zeros = new Set([...known].flatMap(([name, { value }]) => (value.equals(0) ? [name] : [])));
   const more = missing(allowed, known.keys(), zeros, askable(circuit, find), find);
   if (more === undefined) return without('not enough', { code: 'not enough known', data: { find } });

@@ -1,5 +1,5 @@
 export { agreement } from './agreement.ts';
-export type { ExplainData, Reasoning } from './codes.ts';
+export type { ExplainData, Neighbour, Reasoning } from './codes.ts';
 export { lessons } from './courses.ts';
 export type { Derivation, Step } from './derivation.ts';
 export { explain, type Lesson, type Question } from './explain.ts';

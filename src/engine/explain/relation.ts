@@ -70,12 +70,14 @@ export function rearranged(relation: Relation, name: string): Turned | undefined
   return { ...relation, left: name, right: factors, ...(isSquare && squared && { root: squared }) };
 }
 
+/** The component or block that a quantity is of, as sentences name it. */
+export const placeOf = (name: string): string => name.replace(/^[^_]*_/, '').replace(/^\((.*)\)$/, '$1');
+
 /** The components and blocks that its sentence names: the parts that are added, the two that are compared, or the one it is about. */
 export function placesOf({ rule, left, right }: Relation): readonly string[] {
   const names = right.map(({ name }) => name);
-  const of = (some: readonly string[]): readonly string[] =>
-    some.map((name) => name.replace(/^[^_]*_/, '').replace(/^\((.*)\)$/, '$1'));
-  if (rule.endsWith('a loop')) return of([left, ...names]);
+  const of = (some: readonly string[]): readonly string[] => some.map(placeOf);
+  if (/a loop$|a junction$/.test(rule)) return of([left, ...names]);
   if (/add|^resistances|series$|^product/.test(rule)) return of(names);
   if (rule.startsWith('same')) return of([left, ...names]);
   if (rule === 'potential divider') return of([left, ...names.slice(-1)]);

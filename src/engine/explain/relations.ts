@@ -3,6 +3,7 @@ import { acrossParts } from './across.ts';
 import { inBlock } from './in-block.ts';
 import { inPart } from './in-part.ts';
 import { inTime } from './in-time.ts';
+import { inWeb } from './in-web.ts';
 import { relation, term, times, type Relation, type Sign } from './relation.ts';
 import { roundSupply, type Round } from './round-supply.ts';
 import { every, flow, points, structure, type Part } from './structure.ts';
@@ -30,12 +31,17 @@ function renamed(relations: readonly Relation[], names: ReadonlyMap<string, stri
     .filter(({ left, right }) => right.some(({ name }) => name !== left));
 }
 
+/** Whether a supply has resistance inside: its line says so, or the question does. */
+export const realOf =
+  ({ components }: Circuit, named: readonly string[]) =>
+  (id: string): boolean =>
+    named.includes(`r_${id}`) ||
+    components.some((one) => one.id === id && one.kind === 'supply' && one.internalResistance !== undefined);
+
 /** All that holds between the quantities of a circuit; `named` are those that are given or asked. */
 export function relationsOf(circuit: Circuit, named: readonly string[]): readonly Relation[] {
   const supplies = circuit.components.flatMap((one) => (one.kind === 'supply' ? [one] : []));
-  const isReal = (id: string): boolean =>
-    named.includes(`r_${id}`) ||
-    supplies.some((one) => one.id === id && one.internalResistance !== undefined);
+  const isReal = realOf(circuit, named);
   const whole = structure(circuit);
   const rounds = whole.map((part): Round => {
     const plain = { roots: [part], relations: [], names: [] };
@@ -60,6 +66,7 @@ export function relationsOf(circuit: Circuit, named: readonly string[]): readonl
       ];
     }),
     ...acrossParts(circuit, parts, points(circuit)),
+    ...inWeb(circuit, circuit.terminals ? [] : whole),
     ...(supplies.length > 0 ? totals : []),
     ...inTime(named),
   ];

@@ -3,6 +3,7 @@ import type { Course } from '../words/index.ts';
 import type { Known } from './derive.ts';
 import type { Step } from './derivation.ts';
 import { placesOf, rearranged } from './relation.ts';
+import { why } from './why.ts';
 import { styleOf, symbol, valueText, written } from './write.ts';
 
 /** A step as a class reads it; none for what is given. */
@@ -17,7 +18,7 @@ export function stepTo(gives: string, known: ReadonlyMap<string, Known>, course:
     const found = known.get(one);
     return one === gives || !found ? name(one) : valueText(one, found.value, style);
   };
-  return {
+  const step: Step = {
     rule: by.rule,
     about: by.about,
     uses,
@@ -27,16 +28,23 @@ export function stepTo(gives: string, known: ReadonlyMap<string, Known>, course:
     substituted: written(turned, number),
     value,
     text: valueText(gives, value, style),
-    why: { code: by.rule, data: { ids: placesOf(by), pd: course.wording } },
+    why: why(by.rule, placesOf(by), course),
   };
+  return noted(step, course);
 }
+
+/** A step with what is to be said of a current that comes out negative. */
+export const noted = (step: Step, course: Course): Step =>
+  step.gives.startsWith('I_') && step.value.compare(0) < 0
+    ? { ...step, notes: [{ code: 'flows the other way', data: { name: symbol(step.gives, course) } }] }
+    : step;
 
 /** Of each step five hints, one saying more than the other. */
 export const hintsOf = (steps: readonly Step[], course: Course): readonly string[] =>
-  steps.flatMap(({ about, why, equation, substituted, gives, text }) => [
+  steps.flatMap(({ about, why: reason, equation, substituted, gives, text, unknowns }) => [
     say({ code: 'look at', data: { ids: about } }),
-    say(why),
+    say(reason),
     equation,
     substituted,
-    `${symbol(gives, course)} = ${text}`,
+    unknowns ? text : `${symbol(gives, course)} = ${text}`,
   ]);

@@ -23,7 +23,7 @@ export function valueText(name: string, value: Fraction, { figures, decimalSign 
 export const symbol = (name: string, { letter }: Pick<Style, 'letter'>): string => name.replace(/^V/, letter);
 
 /** Terms one after another, each with its sign between. */
-const chained = (terms: readonly (readonly [sign: number, text: string])[]): string =>
+export const chained = (terms: readonly (readonly [sign: number, text: string])[]): string =>
   terms
     .map(([sign, text], index) => (index === 0 ? (sign < 0 ? '−' : '') : sign < 0 ? ' − ' : ' + ') + text)
     .join('');

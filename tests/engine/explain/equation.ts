@@ -32,10 +32,10 @@ function root({ value, error }: About): About {
   };
 }
 
-/** A reading as it is written: half a unit of its last place either way. */
+/** A reading as it is written, or a number alone: half a unit of its last place either way. */
 export function readingOf(text: string): About {
   const [, sign = '', whole = '', places = '', prefix = ''] =
-    /^(−?)(\d+)(?:[.,](\d+))?\u202f([nµmkMG]?)[VAΩWJCs]$/.exec(text) ?? [];
+    /^(−?)(\d+)(?:[.,](\d+))?(?:\u202f([nµmkMG]?)[VAΩWJCs])?$/.exec(text) ?? [];
   if (!whole) throw new Error(`“${text}” is no reading`);
   const unit = prefixes[prefix] ?? NaN;
   const value = Number(`${whole}.${places || '0'}`) * unit * (sign ? -1 : 1);
@@ -92,7 +92,7 @@ export function sidesOf(equation: string, of: (name: string) => About): readonly
       value = sum();
       if (!next(')')) throw new Error(`a bracket that does not end in “${equation}”`);
     } else {
-      const reading = match(/−?\d+(?:[.,]\d+)?\u202f[nµmkMG]?[VAΩWJCs]/);
+      const reading = match(/−?\d+(?:[.,]\d+)?(?:\u202f[nµmkMG]?[VAΩWJCs])?/);
       const called = reading === undefined ? name() : '';
       if (!called && reading === undefined) throw new Error(`“${equation}” ends at ${place}`);
       value = reading === undefined ? of(called) : readingOf(reading);

@@ -35,9 +35,15 @@ export function assertReplays({ steps, answer }: Derivation, truth: (name: strin
     assert.ok(Number.isFinite(value), `${name} has no value`);
     return { value, error: 1e-9 * Math.abs(value) + 1e-15 };
   };
-  for (const { gives, equation, rearranged, substituted, value, text } of steps) {
+  for (const { gives, equation, rearranged, substituted, value, text, unknowns } of steps) {
     agree(sidesOf(equation, exactly), equation);
     agree(sidesOf(rearranged, exactly), rearranged);
+    if (unknowns) {
+      assert.match(gives, /^\(\d+\)$/);
+      for (const sides of [substituted, text]) agree(sidesOf(sides, exactly), sides);
+      for (const name of unknowns) assert.ok(text.includes(name), `${name} is not in ${text}`);
+      continue;
+    }
     assert.ok(rearranged.includes(`${gives} = `), `${rearranged} does not give ${gives}`);
     agree(sidesOf(substituted, exactly), substituted);
     agree([{ value: value.valueOf(), error: 0 }, exactly(gives)], gives);

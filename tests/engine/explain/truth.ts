@@ -31,8 +31,8 @@ export function truthOf(circuit: Circuit, t?: number): (name: string) => number 
   const solution = solveExact(circuit);
   const { trees } = electrical(circuit);
   const signs = new Map(trees.flatMap(leaves).map(({ id, reversed }) => [id, reversed ? -1 : 1]));
-  const isSupply = (id: string): boolean =>
-    circuit.components.some((one) => one.id === id && one.kind === 'supply');
+  const supplies = circuit.components.filter(({ kind }) => kind === 'supply');
+  const isSupply = (id: string): boolean => supplies.some((one) => one.id === id);
   const read = (name: string): number => solution.quantity(name)?.valueOf() ?? NaN;
   const own = (letter: string, block: Block): number => {
     if (typeof block === 'string') {
@@ -42,7 +42,10 @@ export function truthOf(circuit: Circuit, t?: number): (name: string) => number 
     const [first, ...others] = block.parts;
     if (first === undefined) return NaN;
     const isShared = (letter === 'I') === (block.joint === '+');
-    return [first, ...(isShared ? [] : others)].reduce((sum, part) => sum + own(letter, part), 0);
+    const sum = [first, ...(isShared ? [] : others)].reduce((whole, part) => whole + own(letter, part), 0);
+    // All supplies in a row count the way that the first one drives.
+    const isRow = supplies.length > 1 && supplies.every(({ id }) => block.parts.includes(id));
+    return isRow && typeof first === 'string' ? sum * (signs.get(first) ?? NaN) : sum;
   };
   const ohms = (block: Block): number => {
     if (typeof block === 'string') return read(`R_${block}`);
@@ -57,6 +60,9 @@ export function truthOf(circuit: Circuit, t?: number): (name: string) => number 
     if (letter === 'W') return truth(`P_${label}`) * seconds;
     if (letter === 'Q') return truth(`I_${label}`) * seconds;
     if (letter === 'Vr') return read(`I_${label}`) * read(`r_${label}`);
+    // Supplies in a row: all that the one current passes.
+    if (name === 'R_loop' && supplies.length > 1)
+      return read('P_total') / read(`I_${supplies[0]?.id ?? ''}`) ** 2;
     if (!label.startsWith('(')) return read(name);
     const block = blockOf(label);
     if (letter === 'P') return own('V', block) * own('I', block);

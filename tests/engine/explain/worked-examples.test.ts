@@ -37,6 +37,29 @@ describe('the derivation of a worked example', () => {
   }
 });
 
+/** More than one supply, or a bridge: what cannot be taken one after another. */
+const others = workedExamples.filter((example) => !simple.includes(example));
+
+describe('the derivation of a worked example with several supplies or a bridge', () => {
+  it('is tried on all', () => {
+    assert.equal(others.length, 21);
+  });
+  for (const example of others) {
+    const circuit = circuitOf(example);
+    it(`reaches every exact answer of ${titlesOf(example)} (${example.id})`, () => {
+      for (const { quantity, exact } of example.asked) {
+        const derivation = explain(circuit, { find: quantity });
+        assert.equal(derivation.status, 'found', quantity);
+        assert.equal(derivation.answer?.value.toFraction(), exact, quantity);
+        assert.equal(derivation.hints.length, 5 * derivation.steps.length);
+        assertInOrder(derivation, statedNames(circuit));
+        assertNothingIdle(derivation);
+        assertReplays(derivation, truthOf(circuit));
+      }
+    });
+  }
+});
+
 describe('backwards, from what a book gives', () => {
   const backwards = simple.filter(({ given }) => given);
   it('is asked in some', () => {

@@ -38,4 +38,28 @@ export const reasonSamples: { readonly [Code in keyof ExplainData]: readonly Exp
   'readings disagree': [{ names: ['I_A1', 'I_A2', 'I_A3'] }],
   'needs a rule': [{ find: 'R_total', rule: 'In parallel: the reciprocals of the resistances add up.' }],
   'needs simultaneous equations': few,
+  'currents at a junction': reasons,
+  'e.m.f.s round a loop': reasons,
+  'one alone': [{ ids: ['(3)', 'I_R1'], pd: 'p.d.' }],
+  'put in': [{ ids: ['(6)', '(5)'], pd: 'p.d.' }],
+  'one unknown left': [{ ids: ['(8)', 'I_R5'], pd: 'p.d.' }],
+  'put back': [
+    { ids: ['(6)', 'I_R5'], pd: 'p.d.' },
+    { ids: ['(7)', 'I_R5', 'I_R2'], pd: 'p.d.' },
+  ],
+  'too many equations': [{ count: 9, limit: 6 }],
+  'equations set up': [{ find: 'I_R5', unknowns: ['I_R1', 'I_R2', 'I_R5'] }],
+  'current counted': [
+    {
+      name: 'I_R5',
+      id: 'R5',
+      from: [
+        { id: 'R1', side: '' },
+        { id: 'R3', side: '' },
+      ],
+      to: [{ id: 'B2', side: '−' }],
+    },
+    { name: 'I_B1', id: 'B1', from: [], to: [] },
+  ],
+  'flows the other way': [{ name: 'I_R5' }],
 };

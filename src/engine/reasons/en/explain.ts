@@ -1,10 +1,13 @@
-import type { ExplainData } from '../../explain/index.ts';
+import type { ExplainData, Neighbour } from '../../explain/index.ts';
 import type { Sentences } from '../../words/index.ts';
 import { all as list } from '../../words/index.ts';
 
 /** Components and blocks, and what is outside the supply as a whole. */
 const all = (ids: readonly string[]): string =>
   list(ids.map((id) => (id === 'total' ? 'the whole circuit outside the supply' : id)));
+
+const ends = (some: readonly Neighbour[]): string =>
+  list(some.map(({ id, side }) => (side ? `the ${side} end of ${id}` : id)));
 
 /** Derivations: why each step may be taken, and why there is none. */
 export const explain: Sentences<ExplainData> = {
@@ -41,6 +44,14 @@ export const explain: Sentences<ExplainData> = {
   'energy and time': ({ ids }) => `For ${all(ids)}: energy is power times time.`,
   'charge and time': ({ ids }) => `For ${all(ids)}: charge is current times time.`,
   'energy and charge': ({ ids, pd }) => `For ${all(ids)}: energy is ${pd} times charge.`,
+  'currents at a junction': ({ ids }) => `Where ${all(ids)} meet, as much current flows in as out.`,
+  'e.m.f.s round a loop': ({ ids, pd }) =>
+    `Round the loop of ${all(ids)}, the e.m.f.s together are as much as the ${pd}s together.`,
+  'one alone': ({ ids: [equation = '', current = ''] }) => `Equation ${equation} with ${current} alone.`,
+  'put in': ({ ids: [one = '', equation = ''] }) => `Put ${one} into equation ${equation}.`,
+  'one unknown left': ({ ids: [equation = '', current = ''] }) =>
+    `In equation ${equation} only ${current} is unknown.`,
+  'put back': ({ ids: [equation = '', ...currents] }) => `Put ${list(currents)} into equation ${equation}.`,
   'look at': ({ ids }) => `Look at ${all(ids)}.`,
   'one is missing': ({ find, missing }) => `To find ${find}, ${missing} is missing.`,
   'not enough known': ({ find }) => `Too little is known to find ${find}.`,
@@ -48,4 +59,13 @@ export const explain: Sentences<ExplainData> = {
   'needs a rule': ({ find, rule }) => `To find ${find}, this rule is needed. ${rule}`,
   'needs simultaneous equations': ({ ids }) =>
     `${all(ids)} cannot be taken one after another: this needs Kirchhoff’s laws and equations solved together.`,
+  'too many equations': ({ count, limit }) =>
+    `This needs ${count} equations solved together; by hand, ${limit} are enough.`,
+  'equations set up': ({ find, unknowns }) =>
+    `No rule alone leads to ${find}: Kirchhoff’s laws give as many equations as there are unknown currents, ${list(unknowns)}.`,
+  'current counted': ({ name, id, from, to }) =>
+    from.length > 0 && to.length > 0
+      ? `${name} is counted through ${id} from ${ends(from)} to ${ends(to)}.`
+      : `${name} is counted out of the + end of ${id}.`,
+  'flows the other way': ({ name }) => `${name} is negative: this current flows the other way.`,
 };

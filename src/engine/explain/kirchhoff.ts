@@ -1,0 +1,141 @@
+import type { Circuit } from '../circuit/index.ts';
+import { looksOn } from '../topology/index.ts';
+import type { Said } from '../reasons/index.ts';
+import type { Fraction } from '../quantity/index.ts';
+import type { Course } from '../words/index.ts';
+import { branchesOf, type Branch } from './branches.ts';
+import type { Neighbour } from './codes.ts';
+import type { Step } from './derivation.ts';
+import { leadingTo, type Draft } from './draft.ts';
+import { eliminate } from './eliminate.ts';
+import { networkOf } from './network.ts';
+import { placeOf } from './relation.ts';
+import { along, needs, setUp, type Ground } from './set-up.ts';
+import { points } from './structure.ts';
+import { noted } from './step.ts';
+import { why } from './why.ts';
+import { styleOf, symbol, valueText } from './write.ts';
+
+/** So many equations a pupil may be asked to solve together. */
+export const mostEquations = 6;
+
+/** What Kirchhoff's laws can do for a circuit. */
+export interface Equations {
+  readonly count: number;
+  /** E.m.f.s and resistances that have to be known. */
+  readonly needs: readonly string[];
+  /** Whether all of them are. */
+  readonly isEnough: boolean;
+  /** The components of the first loop. */
+  readonly loop: readonly string[];
+  /** The currents that follow, by quantity name. */
+  readonly currents: ReadonlyMap<string, Fraction>;
+  /** The quantities that the way to some of them starts from, and its steps. */
+  readonly way: (currents: readonly string[]) => {
+    readonly uses: readonly string[];
+    readonly steps: readonly Step[];
+  };
+}
+
+/** What stands beside a branch at one of its ends. */
+function neighbours(
+  { components }: Circuit,
+  point: (node: string) => string,
+  own: readonly string[],
+  node: string,
+) {
+  return components.flatMap((one): readonly Neighbour[] => {
+    const side = [one.from, one.to].map(point).indexOf(node);
+    if (side < 0 || own.includes(one.id) || looksOn(one)) return [];
+    return [{ id: one.id, side: one.kind !== 'supply' ? '' : side === 0 ? '+' : '−' }];
+  });
+}
+
+/** The way that the current of a branch is counted: through the part that it is called after. */
+function counted(circuit: Circuit, branch: Branch, course: Course): Said<'current counted'> {
+  const { current, passed } = branch;
+  const name = symbol(current, course);
+  const named = passed.find(({ part }) => `I_${part.label}` === current);
+  const id = named?.part.label ?? '';
+  if (!named || named.part.kind === 'supply')
+    return { code: 'current counted', data: { name, id, from: [], to: [] } };
+  const beside = (node: string) => neighbours(circuit, points(circuit), named.part.about, node);
+  const data = { name, id: placeOf(current), from: beside(named.tail), to: beside(named.head) };
+  return { code: 'current counted', data };
+}
+
+/** Drafts as steps: equations get their numbers in the order in which they come. */
+function numbered(drafts: readonly Draft[], course: Course): readonly Step[] {
+  const numbers = new Map<string, string>();
+  for (const { gives, value } of drafts) if (!value) numbers.set(gives, `(${numbers.size + 1})`);
+  const called = (name: string): string => numbers.get(name) ?? name;
+  return drafts.map(
+    ({ rule, about, uses, gives, equation, rearranged, substituted, names, value, says }) => ({
+      rule,
+      about: [...new Set(about)],
+      uses: uses.map(called),
+      gives: called(gives),
+      equation,
+      rearranged,
+      substituted,
+      value: value ?? says.number,
+      text: value ? valueText(gives, value, styleOf(course)) : substituted,
+      why: why(rule, names.map(called), course),
+      ...(!value && { unknowns: [...says.of.keys()] }),
+    }),
+  );
+}
+
+/** Kirchhoff's laws for a circuit, with what is known of it; none where it has no two loops. `find` is what they are set up for. */
+export function equationsOf(
+  circuit: Circuit,
+  value: Ground['value'],
+  isReal: Ground['isReal'],
+  find: string,
+  course: Course,
+): Equations | undefined {
+  const branches = branchesOf(circuit);
+  const network = networkOf(branches, isReal);
+  const { chords } = network;
+  const [first] = chords;
+  if (chords.length < 2 || !first) return undefined;
+  const name = (one: string): string => symbol(one, course);
+  const ground: Ground = { network, value, isReal, name, style: styleOf(course) };
+  const needed = needs(ground);
+  const isEnough = needed.every((one) => value(one));
+  const whole = {
+    count: chords.length,
+    needs: needed,
+    isEnough,
+    loop: network.loop(first).flatMap(([one]) => along(one)),
+  };
+  if (chords.length > mostEquations)
+    return { ...whole, currents: new Map(), way: () => ({ uses: [], steps: [] }) };
+  const laws = setUp(ground);
+  const asked = branches.find((one) => along(one).includes(find.replace(/^[^_]*_/, '')));
+  const [junctions, loops] = [false, true].map((isLoop) =>
+    laws.filter(({ alone }) => (alone === undefined) === isLoop),
+  ) as [Draft[], Draft[]];
+  const drafts = [...laws, ...eliminate(loops, junctions, asked?.current ?? '', ground)];
+  const way = (currents: readonly string[]) => {
+    const own = leadingTo(drafts, currents);
+    const given = new Set(own.map(({ gives }) => gives));
+    const shown = new Set(own.flatMap(({ says, alone = '' }) => [alone, ...says.of.keys()]));
+    const unknowns = chords
+      .map(({ current }) => current)
+      .filter((one) => shown.has(one))
+      .map(name);
+    const set: Said<'equations set up'> = { code: 'equations set up', data: { find: name(find), unknowns } };
+    const counts = branches
+      .filter(({ current }) => shown.has(current))
+      .map((one) => counted(circuit, one, course));
+    const steps = numbered(own, course).map((step, index) =>
+      index === 0 ? { ...step, notes: [set, ...counts] } : noted(step, course),
+    );
+    return { uses: [...new Set(own.flatMap(({ uses }) => uses))].filter((one) => !given.has(one)), steps };
+  };
+  const currents = new Map(
+    drafts.flatMap(({ gives, value: found }) => (found ? [[gives, found] as const] : [])),
+  );
+  return { ...whole, currents, way };
+}

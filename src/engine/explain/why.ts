@@ -1,0 +1,24 @@
+import type { Said } from '../reasons/index.ts';
+import type { Course } from '../words/index.ts';
+import type { Reasoning, Solving } from './codes.ts';
+
+const solving: ReadonlySet<string> = new Set<Solving>([
+  'currents at a junction',
+  'e.m.f.s round a loop',
+  'one alone',
+  'put in',
+  'one unknown left',
+  'put back',
+]);
+
+const isSolving = (rule: Reasoning): rule is Solving => solving.has(rule);
+
+/** Why a step may be taken, to be said. (In two halves: the compiler does not match a union of more than 25 with one object.) */
+export function why(
+  rule: Reasoning,
+  ids: readonly string[],
+  { wording: pd }: Pick<Course, 'wording'>,
+): Said<Reasoning> {
+  const data = { ids, pd };
+  return isSolving(rule) ? { code: rule, data } : { code: rule, data };
+}

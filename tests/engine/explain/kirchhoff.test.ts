@@ -1,0 +1,134 @@
+import assert from 'node:assert/strict';
+import { describe, it } from 'node:test';
+import fc from 'fast-check';
+import type { Circuit } from '../../../src/engine/circuit/index.ts';
+import { explain, lessons } from '../../../src/engine/explain/index.ts';
+import { parseCircuit } from '../../../src/engine/notation/index.ts';
+import { say } from '../../../src/engine/reasons/index.ts';
+import { solveExact } from '../../../src/engine/solve/index.ts';
+import { web } from './random-web.ts';
+import { assertInOrder, assertNothingIdle, assertReplays, statedNames } from './replay.ts';
+import { truthOf } from './truth.ts';
+
+const bridge = parseCircuit(
+  'B1 24 V + ((R1 150 Ω + @l + R4 300 Ω) ∥ (R2 50 Ω + @q + R5 250 Ω)); R3 100 Ω @q–@l',
+);
+const twoCells = parseCircuit('B1 6 V r 1 Ω + @a + R1 10 Ω + @b; B2 4.5 V r 0.5 Ω @b–@a');
+const opposed = parseCircuit('B1 12 V + R1 2 Ω + @a + R2 4 Ω + @b; B2 4 V r 1 Ω @b–@a');
+
+const plain = (text: string): string => text.replaceAll('\u202f', ' ');
+const result = (circuit: Circuit, find: string): readonly string[] =>
+  explain(circuit, { find }).steps.map(({ gives, text }) => plain(`${gives} ${text}`));
+
+describe('Kirchhoff’s equations', () => {
+  it('of a bridge, as a class would solve them: three currents, three loops', () => {
+    assert.deepEqual(result(bridge, 'I_R3'), [
+      '(1) I_R5 = I_R2 − I_R3',
+      '(2) I_R4 = I_R1 + I_R3',
+      '(3) 24.0 V = 450 Ω × I_R1 + 300 Ω × I_R3',
+      '(4) 24.0 V = 300 Ω × I_R2 − 250 Ω × I_R3',
+      '(5) 0 V = 650 Ω × I_R3 + 300 Ω × I_R1 − 250 Ω × I_R2',
+      '(6) I_R1 = 0.0533 A − 0.667 × I_R3',
+      '(7) 16.0 V = −450 Ω × I_R3 + 250 Ω × I_R2',
+      '(8) I_R2 = 0.0800 A + 0.833 × I_R3',
+      '(9) 4.00 V = 242 Ω × I_R3',
+      'I_R3 0.0166 A',
+    ]);
+  });
+  it('of two cells beside a load: two currents', () => {
+    assert.deepEqual(result(twoCells, 'V_R1'), [
+      '(1) I_R1 = I_B1 + I_B2',
+      '(2) 6.00 V = 11.0 Ω × I_B1 + 10.0 Ω × I_B2',
+      '(3) 4.50 V = 10.5 Ω × I_B2 + 10.0 Ω × I_B1',
+      '(4) I_B1 = 0.545 A − 0.909 × I_B2',
+      '(5) 0.955 V = −1.41 Ω × I_B2',
+      'I_B2 −0.677 A',
+      'I_B1 1.16 A',
+      'I_R1 0.484 A',
+      'V_R1 4.84 V',
+    ]);
+  });
+  it('are said to be needed, and how each current is counted', () => {
+    const [first] = explain(bridge, { find: 'I_R3' }).steps;
+    assert.deepEqual(
+      first?.notes?.map((note) => say(note)),
+      [
+        'No rule alone leads to I_R3: Kirchhoff’s laws give as many equations as there are unknown currents, I_R1, I_R2 and I_R3.',
+        'I_R1 is counted through R1 from the + end of B1 and R2 to R4 and R3.',
+        'I_R4 is counted through R4 from R1 and R3 to the − end of B1 and R5.',
+        'I_R2 is counted through R2 from the + end of B1 and R1 to R5 and R3.',
+        'I_R5 is counted through R5 from R2 and R3 to the − end of B1 and R4.',
+        'I_R3 is counted through R3 from R2 and R5 to R1 and R4.',
+      ],
+    );
+  });
+  it('say of a negative current that it flows the other way', () => {
+    const { steps } = explain(twoCells, { find: 'I_B2' });
+    const notes = steps.at(-1)?.notes?.map((note) => say(note));
+    assert.deepEqual(notes, ['I_B2 is negative: this current flows the other way.']);
+    assert.equal(explain(opposed, { find: 'I_R1' }).steps.at(-1)?.notes, undefined);
+  });
+  it('have each step’s equation, the same turned round, and with numbers', () => {
+    const step = explain(bridge, { find: 'I_R3' }).steps.at(4);
+    assert.deepEqual(
+      [step?.equation, step?.rearranged, step?.substituted].map((text) => plain(text ?? '')),
+      [
+        '0 V = I_R3 × R_R3 + I_R4 × R_R4 − I_R5 × R_R5',
+        '0 V = I_R3 × R_R3 + (I_R1 + I_R3) × R_R4 − (I_R2 − I_R3) × R_R5',
+        '0 V = 650 Ω × I_R3 + 300 Ω × I_R1 − 250 Ω × I_R2',
+      ],
+    );
+    assert.deepEqual(step?.uses, ['(2)', '(1)', 'R_R3', 'R_R4', 'R_R5']);
+    assert.deepEqual(step?.unknowns, ['I_R3', 'I_R1', 'I_R2']);
+  });
+});
+
+describe('where they are not to be used', () => {
+  const said = (
+    circuit: Circuit,
+    find: string,
+    course = lessons['16–18'],
+    given?: Record<string, string>,
+  ) => {
+    const { reason, status } = explain(circuit, { find, course, ...(given && { given }) });
+    return reason ? say(reason) : status;
+  };
+  it('a class that does not know them hears which rule it would need', () => {
+    for (const age of ['11–14', '14–16'] as const)
+      assert.equal(
+        said(bridge, 'I_R3', lessons[age]),
+        'To find I_R3, this rule is needed. Round the loop of R1, R4 and B1, the e.m.f.s together are as much as the p.d.s together.',
+      );
+  });
+  it('one quantity that is missing is named', () => {
+    const given = { E_B1: '24', R_R1: '150', R_R2: '50', R_R3: '100', R_R4: '300' };
+    assert.equal(said(bridge, 'I_R3', lessons['16–18'], given), 'To find I_R3, R_R5 is missing.');
+  });
+  it('more equations than anyone solves by hand are not set up', () => {
+    const nodes = Array.from({ length: 8 }, (_, n) => `R${n + 1} 1 Ω + @n${n}`).join(' + ');
+    const across = Array.from({ length: 7 }, (_, n) => `R${n + 11} 2 Ω @n${n}–@n${(n + 2) % 8}`).join('; ');
+    const found = said(parseCircuit(`B1 6 V + ${nodes}; ${across}`), 'I_R3');
+    assert.equal(found, 'This needs 8 equations solved together; by hand, 6 are enough.');
+  });
+});
+
+it('every current and p.d. of a random web is derived as the solver finds it, and each step holds', () => {
+  let solved = 0;
+  fc.assert(
+    fc.property(web, fc.nat(), fc.boolean(), (circuit, pick, isCurrent) => {
+      const solution = solveExact(circuit);
+      const { id } = circuit.components[pick % circuit.components.length] ?? { id: '' };
+      const find = `${isCurrent || id.startsWith('A') ? 'I' : 'V'}_${id}`;
+      const derivation = explain(circuit, { find });
+      if (derivation.reason?.code === 'too many equations') return;
+      const truth = solution.quantity(find);
+      assert.equal(derivation.answer?.value.toFraction(), truth?.toFraction(), find);
+      assertInOrder(derivation, [...statedNames(circuit)]);
+      assertNothingIdle(derivation);
+      assertReplays(derivation, truthOf(circuit));
+      if (derivation.steps.some(({ unknowns }) => unknowns)) solved += 1;
+    }),
+    { numRuns: 300 },
+  );
+  assert.ok(solved > 150, `only ${solved} needed equations`);
+});
