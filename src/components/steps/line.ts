@@ -30,12 +30,14 @@ export const equation = (text: string, course: Shown['course']): TemplateResult 
 /** The rungs of a step, those that are still covered too. */
 export function lines(step: Step, { mode, course, rungs, isLast, gap }: Shown): TemplateResult {
   const later = (rung: number): string => (rungs > rung ? '' : 'later');
+  const { notes = [], unknowns } = step;
   const name = step.gives.replace(/^V/, course.letter);
   const value = `${name} = ${step.text}`;
   const isAlone = step.substituted === value;
   const follows = step.substituted.startsWith(`${name} = `);
-  const number =
-    gap === nothing
+  const number = unknowns
+    ? equation(step.gives, course)
+    : gap === nothing
       ? html`<span part=${isLast ? 'value answer' : 'value'}
           >${equation(follows || isAlone ? `= ${step.text}` : value, course)}</span
         >`
@@ -46,6 +48,7 @@ export function lines(step: Step, { mode, course, rungs, isLast, gap }: Shown): 
         ? html`<p part="look" class=${later(0)}>${say({ code: 'look at', data: { ids: step.about } })}</p>`
         : nothing
     }
+    ${notes.map((note) => html`<p part="note" class=${later(note.code === 'flows the other way' ? 4 : 0)}>${say(note)}</p>`)}
     <p part="why" class=${later(1)}>${say(step.why)}</p>
     <p part="symbols" class=${later(2)}>
       <span class="one">${equation(step.equation, course)}</span>

@@ -44,6 +44,7 @@ const turns: Readonly<Record<string, 1 | -1>> = { PageDown: 1, PageUp: -1 };
  * @csspart step - A step.
  * @csspart look - A hint: where to look.
  * @csspart circuit - The circuit as it is thought of at a step.
+ * @csspart note - What else is to be said with a step.
  * @csspart why - The rule, and why it may be used.
  * @csspart symbols - The equation in symbols, and turned round.
  * @csspart numbers - The equation with numbers.
@@ -178,7 +179,7 @@ export class RheoletSteps extends LitElement {
     ].join();
     if (kept === this.#kept) return;
     this.#kept = kept;
-    this.#rungs = starts[mode];
+    this.#rungs = this.#past(starts[mode]);
     this.#at = 0;
     this.#forget();
   }
@@ -257,7 +258,7 @@ export class RheoletSteps extends LitElement {
     const mode = this.#mode;
     const { course } = snapshot;
     const shown = Math.min(Math.max(this.#rungs - place * rungs, 0), rungs);
-    const isOpen = mode === 'gaps' && shown < rungs;
+    const isOpen = mode === 'gaps' && shown < rungs && !step.unknowns;
     const typed = { typed: this.#typed, mistake: this.#mistake, isNow: shown > 0 };
     return html`<li
       part="step"
@@ -276,6 +277,13 @@ export class RheoletSteps extends LitElement {
     </li>`;
   }
 
+  /** Where numbers are filled in, an equation has none: on to the next step that has. */
+  #past(rung: number): number {
+    let next = rung;
+    while (this.#mode === 'gaps' && this.#steps[Math.floor(next / rungs)]?.unknowns) next += rungs;
+    return Math.min(next, this.#all);
+  }
+
   #forget(): void {
     this.#typed = '';
     this.#mistake = undefined;
@@ -286,7 +294,7 @@ export class RheoletSteps extends LitElement {
     const { snapshot, board } = this.#link;
     const mode = this.#mode;
     const before = this.#rungs;
-    const next = Math.min(Math.max(before + way * strides[mode], starts[mode]), this.#all);
+    const next = this.#past(Math.min(Math.max(before + way * strides[mode], starts[mode]), this.#all));
     if (!snapshot || next === before) return;
     this.#rungs = next;
     this.#at = Math.max(0, Math.ceil(next / rungs) - 1);
@@ -302,7 +310,8 @@ export class RheoletSteps extends LitElement {
   #said(rung: number, { course }: Snapshot): string {
     const step = this.#steps[Math.floor(rung / rungs)];
     if (!step) return '';
-    const equations = [step.rearranged, step.substituted, `${step.gives} = ${step.text}`];
+    const result = step.unknowns ? step.text : `${step.gives} = ${step.text}`;
+    const equations = [step.rearranged, step.substituted, result];
     const all = [
       say({ code: 'look at', data: { ids: step.about } }),
       say(step.why),

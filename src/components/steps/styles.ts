@@ -63,6 +63,7 @@ export const styles: CSSResult = css`
     clear: both;
   }
   [part='why'],
+  [part='note'],
   [part='look'],
   [part='count'] {
     font-size: 0.875em;

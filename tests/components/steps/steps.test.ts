@@ -48,6 +48,30 @@ describe('a worked solution', () => {
     expect(made.all('mi').some(({ textContent }) => textContent === 'V')).to.equal(false);
   });
 
+  it('sets up equations and solves them where a bridge needs it, each with its number', async () => {
+    const bridge = 'B1 24 V + ((R1 150 Ω + @l + R4 300 Ω) ∥ (R2 50 Ω + @q + R5 250 Ω)); R3 100 Ω @q–@l';
+    const made = await bench({ of: 'I_R3', mode: 'whole' }, bridge);
+    expect(made.texts('[part=note]')[1]).to.equal(
+      'I_R1 is counted through R1 from the + end of B1 and R2 to R4 and R3.',
+    );
+    expect(made.all('[part=numbers]').length).to.equal(10);
+    expect(
+      made
+        .texts('[part=numbers] .heard')
+        .slice(0, 2)
+        .map((text) => text.trim()),
+    ).to.deep.equal(['current through R5 equals current through R2 minus current through R3', '1']);
+    expect(made.texts('[part~=answer] .heard')).to.deep.equal(['equals 0.0166 A']);
+  });
+
+  it('has no number to be filled in where a step gives an equation', async () => {
+    const cells = 'B1 6 V r 1 Ω + @a + R1 10 Ω + @b; B2 4.5 V r 0.5 Ω @b–@a';
+    const made = await bench({ of: 'I_B2', mode: 'gaps' }, cells);
+    expect(made.texts('[part=count]')[0]).to.match(/^5 of 6/);
+    await fill(made, '-0.677');
+    expect(made.texts('[part=count]')[0]).to.match(/^6 of 6/);
+  });
+
   it('starts from what the page gives', async () => {
     const made = await bench({
       of: 'U_R2',
@@ -100,8 +124,9 @@ describe('where there is no solution, it is said why', () => {
   it('of a bridge, a fault, and a circuit that is open', async () => {
     const made = await bench({ of: 'I_R1' }, 'B1 6 V + S1 open + R1 3 Ω');
     expect(made.part('reason')).to.contain('S1');
+    made.element.lesson = '14-16';
     await made.show('B1 6 V + ((R1 1 Ω + @p + R2 2 Ω) ∥ (R3 3 Ω + @q + R4 4 Ω)); R5 5 Ω @p–@q');
-    expect(made.part('reason')).to.contain('Kirchhoff');
+    expect(made.part('reason')).to.contain('this rule is needed. Round the loop of R1');
   });
 
   it('and the page is told', async () => {
