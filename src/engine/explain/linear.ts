@@ -1,4 +1,4 @@
-import { Fraction, thinSpace, writeReading } from '../quantity/index.ts';
+import { Fraction, writeReading } from '../quantity/index.ts';
 import { chained, valueText, type Style } from './write.ts';
 
 /** Something that is so much of each of some quantities, and a number. */
@@ -9,7 +9,7 @@ export interface Linear {
 
 const none = new Fraction(0);
 /** No e.m.f. at all. */
-export const noVolts: string = `0${thinSpace}V`;
+export const noVolts: string = writeReading(0, 'V').text;
 
 /** A number alone. */
 export const constant = (number: Fraction): Linear => ({ number, of: new Map() });

@@ -79,7 +79,7 @@ describe('Kirchhoff’s equations', () => {
       ],
     );
     assert.deepEqual(step?.uses, ['(2)', '(1)', 'R_R3', 'R_R4', 'R_R5']);
-    assert.deepEqual(step?.unknowns, ['I_R3', 'I_R1', 'I_R2']);
+    assert.deepEqual(step.unknowns, ['I_R3', 'I_R1', 'I_R2']);
   });
 });
 
