@@ -14,6 +14,7 @@ export type Reasoning =
   | 'resistances in series'
   | 'resistances in parallel'
   | 'product over sum'
+  | 'trial p.d.'
   | 'p.d.s add'
   | 'currents add'
   | 'potential divider'

@@ -65,7 +65,7 @@ export function follow(
       const find = names.find((name) => !known.has(name));
       if (find === undefined) continue;
       const uses = names.filter((name) => name !== find);
-      const cost = uses.reduce((sum, name) => sum + (known.get(name)?.cost ?? 0), 1);
+      const cost = uses.reduce((sum, name) => sum + (known.get(name)?.cost ?? 0), by.cost ?? 1);
       if (cost >= (best.get(find)?.cost ?? Infinity)) continue;
       const value = valueOf(by, find, known);
       if (value) found(find, { ...value, cost, by, uses });

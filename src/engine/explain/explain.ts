@@ -57,9 +57,10 @@ function askable({ components }: Circuit, find: string): readonly string[] {
  */
 export function explain(circuit: Circuit, { given, find, course = usualCourse }: Question): Derivation {
   const start = startOf(circuit, given);
-  const relations = relationsOf(circuit, [...start.keys(), find]).filter(
-    ({ rule }) => course.productOverSum === true || rule !== 'product over sum',
-  );
+  const relations = relationsOf(circuit, [...start.keys(), find]).filter(({ rule }) => {
+    if (rule === 'trial p.d.') return course.without?.includes('resistances in parallel') === true;
+    return course.productOverSum === true || rule !== 'product over sum';
+  });
   const allowed = relations.filter(({ rule }) => !course.without?.includes(rule));
   const single = follow(allowed, start);
   const isReal = realOf(circuit, [...start.keys(), find]);

@@ -41,12 +41,11 @@ function inParallel(part: Part, hasSupply: boolean): readonly Relation[] {
   const shared = [...equal(part, 'same p.d.', 'V', along), added(part, 'currents add', 'I', flow)];
   if (hasSupply) return shared;
   const resistances = parts.map((one) => term(`R_${one.label}`));
+  const reciprocals = relation('resistances in parallel', 'reciprocals', about, `R_${label}`, ...resistances);
+  // A current for each, their sum, and the resistance: dearer than the same with a p.d. that is known.
+  const thought = { rule: 'trial p.d.', trial: `V_${label}`, cost: 3 * parts.length + 4 } as const;
   const two = relation('product over sum', 'product over sum', about, `R_${label}`, ...resistances);
-  return [
-    ...shared,
-    ...(parts.length === 2 ? [two] : []),
-    relation('resistances in parallel', 'reciprocals', about, `R_${label}`, ...resistances),
-  ];
+  return [...shared, ...(parts.length === 2 ? [two] : []), reciprocals, { ...reciprocals, ...thought }];
 }
 
 /** What holds between a part and the parts that it is made of, all the way down. */

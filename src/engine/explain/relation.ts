@@ -16,6 +16,10 @@ export interface Relation {
   readonly about: readonly string[];
   readonly left: string;
   readonly right: readonly Term[];
+  /** A p.d. that is only thought of, to read off its equation from left to right. */
+  readonly trial?: string;
+  /** The steps that it stands for; 1 unless said. */
+  readonly cost?: number;
   /** The sign of what is squared in it, where that is known. */
   readonly squared?: Sign;
 }
@@ -53,6 +57,7 @@ export function rearranged(relation: Relation, name: string): Turned | undefined
   const { form, left, right, squared } = relation;
   const own = right.find((one) => one.name === name);
   if (left === name || !own) return relation;
+  if (relation.trial) return undefined;
   const others = right.filter((one) => one !== own);
   if (form === 'product over sum') return { ...relation, left: name, right: [term(left, -1), ...others] };
   if (form !== 'product') {
@@ -78,7 +83,7 @@ export function placesOf({ rule, left, right }: Relation): readonly string[] {
   const names = right.map(({ name }) => name);
   const of = (some: readonly string[]): readonly string[] => some.map(placeOf);
   if (/a loop$|a junction$/.test(rule)) return of([left, ...names]);
-  if (/add|^resistances|series$|^product/.test(rule)) return of(names);
+  if (/add|^resistances|series$|^product|^trial/.test(rule)) return of(names);
   if (rule.startsWith('same')) return of([left, ...names]);
   if (rule === 'potential divider') return of([left, ...names.slice(-1)]);
   return of(rule.endsWith('times resistance') ? names.slice(-1) : names.slice(0, 1));

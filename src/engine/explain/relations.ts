@@ -26,7 +26,7 @@ function renamed(relations: readonly Relation[], names: ReadonlyMap<string, stri
   return relations
     .map((one) => {
       const right = one.right.map((each) => ({ ...each, name: called(each.name) }));
-      return { ...one, left: called(one.left), right };
+      return { ...one, left: called(one.left), right, ...(one.trial && { trial: called(one.trial) }) };
     })
     .filter(({ left, right }) => right.some(({ name }) => name !== left));
 }

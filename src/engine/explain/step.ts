@@ -4,6 +4,7 @@ import type { Known } from './derive.ts';
 import type { Step } from './derivation.ts';
 import { placesOf, rearranged } from './relation.ts';
 import { why } from './why.ts';
+import { trialOf } from './trial.ts';
 import { styleOf, symbol, valueText, written } from './write.ts';
 
 /** A step as a class reads it; none for what is given. */
@@ -15,6 +16,7 @@ export function stepTo(gives: string, known: ReadonlyMap<string, Known>, course:
   const style = styleOf(course);
   const name = (one: string): string => symbol(one, style);
   const number = (one: string): string => {
+    if (one === by.trial) return valueText(one, trialOf(uses.map((used) => known.get(used)?.value)), style);
     const found = known.get(one);
     return one === gives || !found ? name(one) : valueText(one, found.value, style);
   };

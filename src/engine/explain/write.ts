@@ -29,7 +29,7 @@ export const chained = (terms: readonly (readonly [sign: number, text: string])[
     .join('');
 
 /** A relation with what stands for each quantity. */
-export function written({ form, left, right, root }: Turned, text: (name: string) => string): string {
+export function written({ form, left, right, root, trial }: Turned, text: (name: string) => string): string {
   const bracketed = (name: string): string => (text(name).startsWith('−') ? `(${text(name)})` : text(name));
   const factor = ({ name, power }: Term): string => {
     if (Math.abs(power) !== 2) return bracketed(name);
@@ -39,6 +39,10 @@ export function written({ form, left, right, root }: Turned, text: (name: string
     const [first, ...others] = right;
     const alone = first && others.length === 0 && first.sign > 0 ? text(first.name) : undefined;
     return `${text(left)} = ${alone ?? chained(right.map(({ name, sign }) => [sign, bracketed(name)]))}`;
+  }
+  if (trial) {
+    const currents = right.map(({ name }) => `${text(trial)} ÷ ${bracketed(name)}`).join(' + ');
+    return `${text(left)} = ${text(trial)} ÷ (${currents})`;
   }
   if (form === 'reciprocals')
     return `1/${text(left)} = ${chained(right.map(({ name, sign }) => [sign, `1/${bracketed(name)}`]))}`;

@@ -110,7 +110,7 @@ export const lacks: readonly Lack[] = [
   {
     line: network,
     find: 'R_total',
-    course: toSixteen,
+    course: { ...toSixteen, without: ['resistances in parallel', 'trial p.d.'] },
     said: 'To find R_total, this rule is needed. R1 and R2 are in parallel: the reciprocals of the resistances add up.',
   },
   {

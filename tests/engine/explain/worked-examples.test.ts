@@ -2,7 +2,7 @@ import assert from 'node:assert/strict';
 import { describe, it } from 'node:test';
 import { explain, lessons, type Lesson } from '../../../src/engine/explain/index.ts';
 import { Fraction } from '../../../src/engine/quantity/index.ts';
-import { electrical, leaves } from '../../../src/engine/topology/index.ts';
+import { electrical } from '../../../src/engine/topology/index.ts';
 import { usualCourse } from '../../../src/engine/words/index.ts';
 import { circuitOf, titlesOf, workedExamples, type WorkedExample } from '../solve/reference.ts';
 import { told } from './random-circuit.ts';
@@ -97,30 +97,15 @@ describe('without the reciprocal formula', () => {
     });
     return suppliesOf(example) === 1 && parallels.length === 1 && Math.max(...parallels) <= 3;
   });
-  /** All in parallel: each branch has the supply's p.d., with nothing before or behind. */
-  const isPlain = (example: WorkedExample): boolean => {
-    const { trees } = electrical(circuitOf(example));
-    const [top] = trees;
-    return (
-      trees.length === 1 &&
-      top?.kind === 'series' &&
-      top.parts.filter((part) => leaves(part).length > 1).length === 1 &&
-      top.parts.length === 2
-    );
-  };
-  const reachable = branched.filter(
-    (example) =>
-      isPlain(example) &&
-      !circuitOf(example).components.some((one) => one.kind === 'supply' && one.internalResistance),
-  );
   it('is tried on many', () => {
-    assert.ok(reachable.length >= 8, `${reachable.length} of ${branched.length}`);
+    assert.ok(branched.length >= 12, `${branched.length}`);
   });
-  for (const example of reachable)
-    it(`${titlesOf(example)} (${example.id}) is explained by the shared p.d. and the sum of the currents`, () => {
+  for (const example of branched)
+    it(`${titlesOf(example)} (${example.id}) is explained by a shared p.d. and the sum of the currents`, () => {
       const circuit = circuitOf(example);
+      const isReal = circuit.components.some((one) => one.kind === 'supply' && one.internalResistance);
       for (const { quantity, exact } of example.asked)
-        for (const course of [plain, lessons['14–16']]) {
+        for (const course of isReal ? [plain] : [plain, lessons['14–16']]) {
           const { steps, answer } = explain(circuit, { find: quantity, course });
           assert.equal(answer?.value.toFraction(), new Fraction(exact ?? 0).toFraction(), quantity);
           assert.ok(steps.every(({ rule }) => rule !== 'resistances in parallel'));

@@ -13,6 +13,7 @@ export const reasonSamples: { readonly [Code in keyof ExplainData]: readonly Exp
   'same p.d.': [...reasons, { ids: ['total', 'B1'], pd: 'p.d.' }],
   'resistances in series': reasons,
   'resistances in parallel': reasons,
+  'trial p.d.': reasons,
   'p.d.s add': reasons,
   'currents add': reasons,
   'potential divider': [{ ids: ['R1', 'R1+R2'], pd: 'p.d.' }],

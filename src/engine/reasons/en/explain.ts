@@ -21,6 +21,8 @@ export const explain: Sentences<ExplainData> = {
     `${all(ids)} are in parallel: the reciprocals of the resistances add up.`,
   'product over sum': ({ ids }) =>
     `${all(ids)} are two in parallel: together they have the product of their resistances over the sum.`,
+  'trial p.d.': ({ ids, pd }) =>
+    `Think of one ${pd} across ${all(ids)} side by side: their currents add up, and the ${pd} over the whole current is their resistance together.`,
   'p.d.s add': ({ ids, pd }) => `${all(ids)} follow one another: the ${pd}s add up.`,
   'currents add': ({ ids }) => `${all(ids)} are side by side: the currents add up.`,
   'potential divider': ({ ids: [part = '', whole = ''], pd }) =>
