@@ -52,6 +52,10 @@ export interface Neighbour {
 /** What an explanation says. */
 export interface ExplainData extends ReasoningData {
   'look at': { readonly ids: readonly string[] };
+  /** A hint: which equation, the same with numbers, what it gives. */
+  'hint equation': { readonly equation: string };
+  'hint numbers': { readonly equation: string };
+  'hint answer': { readonly answer: string };
   /** One more quantity would be enough. */
   'one is missing': { readonly find: string; readonly missing: string };
   'not enough known': { readonly find: string };

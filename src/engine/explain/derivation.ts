@@ -2,6 +2,9 @@ import type { Fraction } from '../quantity/index.ts';
 import type { Said } from '../reasons/index.ts';
 import type { Reasoning, ReasoningData } from './codes.ts';
 
+/** What a hint may say. */
+export type HintCode = 'look at' | 'hint equation' | 'hint numbers' | 'hint answer' | Reasoning;
+
 /** One step: a rule, its equation, and what it gives. Equations are plain text. */
 export interface Step {
   readonly rule: Reasoning;
@@ -34,8 +37,10 @@ export interface Derivation {
   readonly status: 'found' | 'not enough' | 'contradiction';
   readonly answer?: { readonly quantity: string; readonly value: Fraction; readonly text: string };
   readonly steps: readonly Step[];
-  /** Of each step: what to look at, which rule, which equation, the equation with numbers, the answer. */
+  /** Of each step: what to look at, which rule, which equation, the equation with numbers, the answer. In English. */
   readonly hints: readonly string[];
+  /** The same five of each step as codes and data, for any language. */
+  readonly rungs: readonly Said<HintCode>[];
   /** Why nothing was found. */
   readonly reason?: Said;
 }

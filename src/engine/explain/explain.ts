@@ -7,13 +7,14 @@ import type { Reasoning } from './codes.ts';
 import { follow, roots, wayTo } from './derive.ts';
 import type { Derivation } from './derivation.ts';
 import { disagreement } from './disagreement.ts';
+import { figuresGiven } from './figures.ts';
 import { stated } from './given.ts';
 import { exact, read, type Interval } from './interval.ts';
 import { missing } from './missing.ts';
 import { equationsOf, mostEquations } from './kirchhoff.ts';
 import { placesOf } from './relation.ts';
 import { realOf, relationsOf } from './relations.ts';
-import { hintsOf, stepTo } from './step.ts';
+import { rungsOf, stepTo } from './step.ts';
 import { why } from './why.ts';
 import { styleOf, valueText } from './write.ts';
 
@@ -55,7 +56,12 @@ function askable({ components }: Circuit, find: string): readonly string[] {
  * How a quantity follows from what is given, in few steps of one equation each, with its reasons and hints; or which quantity is
  * missing, which readings disagree, or which rule the course leaves out.
  */
-export function explain(circuit: Circuit, { given, find, course = usualCourse }: Question): Derivation {
+export function explain(
+  circuit: Circuit,
+  { given, find, course: asked = usualCourse }: Question,
+): Derivation {
+  const figures = asked.figures === 'as given' ? figuresGiven(circuit, given) : asked.figures;
+  const course = { ...asked, figures };
   const start = startOf(circuit, given);
   const relations = relationsOf(circuit, [...start.keys(), find]).filter(({ rule }) => {
     if (rule === 'trial p.d.') return course.without?.includes('resistances in parallel') === true;
@@ -80,6 +86,7 @@ export function explain(circuit: Circuit, { given, find, course = usualCourse }:
     status,
     steps: [],
     hints: [],
+    rungs: [],
     reason,
   });
 
@@ -98,7 +105,8 @@ export function explain(circuit: Circuit, { given, find, course = usualCourse }:
     ];
     const text = valueText(find, found.value, styleOf(course));
     const answer = { quantity: find, value: found.value, text };
-    return { status: 'found', answer, steps, hints: hintsOf(steps, course) };
+    const rungs = rungsOf(steps, course);
+    return { status: 'found', answer, steps, hints: rungs.map((rung) => say(rung)), rungs };
   }
   const { faults, remarks } = solveExact(circuit);
   const [plain] = [...faults, ...remarks.filter(({ code }) => code === 'open loop')];

@@ -1,7 +1,7 @@
 export { agreement } from './agreement.ts';
 export type { ExplainData, Neighbour, Reasoning } from './codes.ts';
 export { lessons } from './courses.ts';
-export type { Derivation, Step } from './derivation.ts';
+export type { Derivation, HintCode, Step } from './derivation.ts';
 export { explain, type Lesson, type Question } from './explain.ts';
 export { formulaOf, type Formula } from './formula.ts';
 export { heard } from './heard.ts';

@@ -1,7 +1,7 @@
-import { say } from '../reasons/index.ts';
+import type { Said } from '../reasons/index.ts';
 import type { Course } from '../words/index.ts';
 import type { Known } from './derive.ts';
-import type { Step } from './derivation.ts';
+import type { HintCode, Step } from './derivation.ts';
 import { placesOf, rearranged } from './relation.ts';
 import { why } from './why.ts';
 import { trialOf } from './trial.ts';
@@ -42,11 +42,11 @@ export const noted = (step: Step, course: Course): Step =>
     : step;
 
 /** Of each step five hints, one saying more than the other. */
-export const hintsOf = (steps: readonly Step[], course: Course): readonly string[] =>
-  steps.flatMap(({ about, why: reason, equation, substituted, gives, text, unknowns }) => [
-    say({ code: 'look at', data: { ids: about } }),
-    say(reason),
-    equation,
-    substituted,
-    unknowns ? text : `${symbol(gives, course)} = ${text}`,
+export const rungsOf = (steps: readonly Step[], course: Course): readonly Said<HintCode>[] =>
+  steps.flatMap(({ about, why: reason, equation, substituted, gives, text, unknowns }): Said<HintCode>[] => [
+    { code: 'look at', data: { ids: about } },
+    reason,
+    { code: 'hint equation', data: { equation } },
+    { code: 'hint numbers', data: { equation: substituted } },
+    { code: 'hint answer', data: { answer: unknowns ? text : `${symbol(gives, course)} = ${text}` } },
   ]);

@@ -58,7 +58,7 @@ export function written({ form, left, right, root, trial }: Turned, text: (name:
   return `${text(left)} = ${root ? `${root < 0 ? '−' : ''}√(${product})` : product}`;
 }
 
-/** The fewest of the givens' figures cannot be told from fractions: three stand for `as given`. */
+/** How a course writes; three figures where it leaves them to what is given, and that is not known here. */
 export const styleOf = (course: Course): Style => ({
   letter: course.letter,
   decimalSign: course.decimalSign,
