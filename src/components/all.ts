@@ -1,5 +1,6 @@
 import './board/define.ts';
 import './claim/define.ts';
+import './graph/define.ts';
 import './levels/define.ts';
 import './meter/define.ts';
 import './resistor/define.ts';

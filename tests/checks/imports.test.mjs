@@ -14,6 +14,7 @@ test('dist holds the scripts that are promised', () => {
     'value',
     'meter',
     'rules',
+    'graph',
     'levels',
     'rheolet',
     'rheolet.min',

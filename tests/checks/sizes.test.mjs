@@ -59,7 +59,7 @@ const total = (names) => names.map((name) => weigh(readFileSync(name))).reduce((
 const added = (name) =>
   total(files('board', name).filter((file) => !parts.includes(file))) - total(files('board'));
 /** Parts of the engine that only some elements need. */
-const parts = ['reasons', 'claims', 'explain'].map((part) => `dist/chunks/${part}.js`);
+const parts = ['reasons', 'whatif', 'claims', 'explain'].map((part) => `dist/chunks/${part}.js`);
 
 const weights = {
   'engine core': () => engine({ words: false }),
@@ -80,6 +80,7 @@ const weights = {
   table: () => added('table'),
   claim: () => added('claim'),
   steps: () => added('steps'),
+  graph: () => added('graph'),
   levels: () => added('levels'),
 };
 

@@ -8,10 +8,9 @@ import {
 } from 'lit';
 import { say, usualCourse } from '../../engine/core.ts';
 import { BoardLink, fire, shortcutOf } from '../link/index.ts';
-import { buttons, copy, ink, speak } from '../page/index.ts';
+import { csvOf, CSVOut } from '../csv/index.ts';
+import { buttons, ink, speak } from '../page/index.ts';
 import { Spotlight } from '../spotlight/index.ts';
-import { save } from './csv-out.ts';
-import { csvOf } from './csv.ts';
 import { headingText, type Grid, type Made } from './grid.ts';
 import { readingsGrid } from './readings-grid.ts';
 import { entryFrom, entryText, Records, type RecordedRow } from './records.ts';
@@ -20,7 +19,7 @@ import { styles } from './styles.ts';
 import { fromJSON, textsOf, type Texts } from './texts.ts';
 import { tableView } from './view.ts';
 
-type Act = 'record' | 'clear' | 'undo' | 'copy' | 'save';
+type Act = 'record' | 'clear' | 'undo';
 
 /**
  * A table of readings: of all components, live or to be filled in by the pupil, or of settings that the pupil records one press at a
@@ -86,9 +85,7 @@ export class RheoletTable extends LitElement {
   #barred = false;
   #grid: Grid | undefined;
   #problem = '';
-  #notice = '';
-  /** The table as CSV, shown to be copied by hand. */
-  #csv = '';
+  readonly #out = new CSVOut(this, () => [this.label, this.#link.board?.id].find(Boolean) ?? 'table');
 
   constructor() {
     super();
@@ -211,16 +208,10 @@ export class RheoletTable extends LitElement {
                 ]
               : nothing
           }
-          ${button('copy')}${button('save')}
-          <span part="notice" id="notice" aria-hidden="true">${this.#notice}</span>
+          ${this.#out.buttons}
         </div>
       </div>
-      ${
-        this.#csv
-          ? html`<textarea part="csv" readonly aria-labelledby="notice" .value=${this.#csv}></textarea>`
-          : nothing
-      }
-      ${problem}`;
+      ${this.#out.box} ${problem}`;
   }
 
   override updated(): void {
@@ -243,8 +234,7 @@ export class RheoletTable extends LitElement {
 
   #act(does: Act): void {
     const { snapshot } = this.#link;
-    if (does === 'copy' || does === 'save') void this.#export(does);
-    else if (does === 'undo') this.#change(() => this.#records.undo());
+    if (does === 'undo') this.#change(() => this.#records.undo());
     else if (does === 'clear') this.#become([]);
     else if (snapshot) this.#become([...this.#records.rows, rowNow(snapshot, this.record)]);
   }
@@ -266,21 +256,6 @@ export class RheoletTable extends LitElement {
     const { records } = this;
     speak(this, say({ code: 'recorded', data: { rows: records.length } }));
     fire(this, 'rheolet-record', { board: this.#link.board?.id ?? '', records });
-  }
-
-  /** Where the page may neither copy nor save, the text stands in a box, selected. */
-  async #export(how: 'copy' | 'save'): Promise<void> {
-    const csv = this.toCSV();
-    const done =
-      how === 'copy'
-        ? await copy(csv)
-        : save(csv, [this.label, this.#link.board?.id].find(Boolean) ?? 'table');
-    this.#csv = done ? '' : csv;
-    this.#notice = done && how === 'save' ? '' : say({ code: 'copied', data: { done } });
-    if (done && this.#notice) speak(this, this.#notice);
-    this.requestUpdate();
-    await this.updateComplete;
-    this.renderRoot.querySelector('textarea')?.select();
   }
 
   /** What takes back a setting of the board elsewhere takes back the last row here. */

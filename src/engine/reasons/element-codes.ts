@@ -1,3 +1,5 @@
+import type { Unit } from '../quantity/index.ts';
+
 /** What is set otherwise somewhere: `R_R1` is "2 Ω", S1 is "open". */
 export interface SettingThere {
   readonly id: string;
@@ -10,7 +12,7 @@ export interface SettingThere {
 export type GapMistake =
   'not a number' | 'unit' | 'sign' | 'power of ten' | 'upside down' | 'rounding' | 'other';
 
-/** What the elements say that reason: of a claim, and of a worked solution. */
+/** What the elements say that reason: of a claim, of a worked solution, of what depends on what. */
 export interface ReasoningElementData {
   /** A statement to be tested, by its name on the page. */
   statement: Record<never, never>;
@@ -56,4 +58,13 @@ export interface ReasoningElementData {
   'gap right': Record<never, never>;
   /** What `given="…"` says and nobody can read. */
   'given not read': { readonly found: string };
+  /** The name of a graph: what is drawn, against what, each as it is called. */
+  graph: { readonly names: readonly string[]; readonly against: string };
+  /** A point of a graph to be heard: what is turned, and the readings there. */
+  'graph point': { readonly at: string; readonly values: readonly string[] };
+  'graph values': Record<never, never>;
+  /** Two quantities that one axis cannot show. */
+  'one unit': { readonly names: readonly string[]; readonly units: readonly Unit[] };
+  /** Nothing says what a graph goes along, or that cannot be turned ('' if nothing was named); there may be nothing. */
+  'which is turned': { readonly found: string; readonly names: readonly string[] };
 }

@@ -8,6 +8,8 @@ export interface Span {
   readonly to: number;
   /** Settings, both ends among them; 101 unless said, 2 to 10,000. */
   readonly points?: number;
+  /** Evenly in ratio, not in distance; both ends are above 0 then. */
+  readonly scale?: 'log';
 }
 
 /** Quantities over the settings of one thing. */
@@ -41,9 +43,10 @@ export function sweep(
 ): Sweep {
   const over = span ?? ownSpan(circuit, what);
   if (!over) throw new RangeError(`${what} has no range: say from where to where.`);
-  const { from, to, points = 101 } = over;
+  const { from, to, points = 101, scale } = over;
   const count = Math.min(Math.max(Math.round(points), 2), mostPoints);
-  const settings = Array.from({ length: count }, (_, k) => from + ((to - from) * k) / (count - 1));
+  const at = (share: number): number => (scale ? from * (to / from) ** share : from + (to - from) * share);
+  const settings = Array.from({ length: count }, (_, k) => (k === count - 1 ? to : at(k / (count - 1))));
   const straight =
     circuit.components.some(({ id, kind }) => id === what && kind === 'resistor') &&
     !circuit.components.some(hasCurve);

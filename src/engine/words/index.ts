@@ -1,7 +1,7 @@
 export type { Catalogue } from './catalogue.ts';
 export type { ElementData } from './element-codes.ts';
 export { en } from './en.ts';
-export { all } from './en/list.ts';
+export { all, any } from './en/list.ts';
 export type { Language, Sentences } from './language.ts';
 export type { Said, SaidOf } from './said.ts';
 export { say, saying, type Say } from './say.ts';

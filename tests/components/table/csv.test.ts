@@ -1,6 +1,6 @@
 import { expect } from '@open-wc/testing';
 import fc from 'fast-check';
-import { csvOf } from '../../../src/components/table/csv.ts';
+import { csvOf } from '../../../src/components/csv/csv.ts';
 import { bench, box, button, press, quay } from './bench.ts';
 import { readCSV } from './read-csv.ts';
 

@@ -57,4 +57,21 @@ export const elementSamples: Pick<
   'solution covered': [{}],
   'gap right': [{}],
   'given not read': [{ found: 'I_R1 0.5' }],
+  graph: [
+    { names: ['current through A1'], against: 'resistance of R1' },
+    { names: ['p.d. across R1', 'p.d. across R2'], against: 'e.m.f. of B1' },
+  ],
+  'graph point': [
+    {
+      at: 'resistance of R1 12 ohms',
+      values: ['current through A1 1.25 amperes', 'current through A2 0.750 amperes'],
+    },
+  ],
+  'graph values': [{}],
+  'one unit': [{ names: ['V_R1', 'I_A1'], units: ['V', 'A'] }],
+  'which is turned': [
+    { found: '', names: ['R1', 'light'] },
+    { found: 'R7', names: ['R1'] },
+    { found: '', names: [] },
+  ],
 };

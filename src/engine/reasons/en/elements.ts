@@ -1,4 +1,4 @@
-import { all, say, type Sentences } from '../../words/index.ts';
+import { all, any, say, type Sentences } from '../../words/index.ts';
 import type { GapMistake, ReasoningElementData, SettingThere } from '../element-codes.ts';
 
 const claimButtons = { test: 'Test', go: 'Show where it fails' };
@@ -104,4 +104,14 @@ export const elements: Sentences<ReasoningElementData> = {
   'gap right': () => 'Right.',
   'given not read': ({ found }) =>
     `“${found}” cannot be read as something given; write a quantity and its value, such as I_R1 = 0.5 A.`,
+  graph: ({ names, against }) => `Graph of ${all(names)} against ${against}`,
+  'graph point': ({ at, values }) => `${at}: ${values.join(', ')}`,
+  'graph values': () => 'Values',
+  'one unit': ({ names, units }) =>
+    `The upright axis has one unit, but ${all(names.map((name, place) => `${name} is in ${units[place] ?? ''}`))}. Draw a graph for each.`,
+  'which is turned': ({ found, names }) =>
+    (found && `${found} cannot be turned here. `) +
+    (names.length > 0
+      ? `Say what is turned, by against="…": ${any(names)}.`
+      : 'Nothing in this circuit can be turned; write a range, such as R1 [4..40] 12 Ω.'),
 };

@@ -1,0 +1,2 @@
+export { csvOf } from './csv.ts';
+export { CSVOut } from './csv-out.ts';

@@ -1,0 +1,284 @@
+import {
+  html,
+  LitElement,
+  nothing,
+  type CSSResultGroup,
+  type PropertyDeclarations,
+  type TemplateResult,
+} from 'lit';
+import { formatCircuit, type Circuit, type Unit } from '../../engine/core.ts';
+import { say, type Said } from '../../engine/reasons/index.ts';
+import { axisOver, both, decadesOver, type Axis, type Reach } from '../axis/index.ts';
+import { csvOf, CSVOut } from '../csv/index.ts';
+import { BoardLink, unitOf, type Snapshot } from '../link/index.ts';
+import { buttons, ink, Room } from '../page/index.ts';
+import { Spotlight } from '../spotlight/index.ts';
+import { circuitAt, curvesOf, isLogarithmic, type Curves } from './curves.ts';
+import { lettered, namesIn } from './names.ts';
+import { picture, type Mark } from './picture.ts';
+import { planeOf, type Plane } from './plane.ts';
+import { calledIn, lastOf, pointAt, pointNow, settingNear, type Point } from './points.ts';
+import { nameView, rowsOf, sheetOf, sheetView, type Sheet } from './sheet.ts';
+import { styles } from './styles.ts';
+import { turnedOf, type Turned } from './turned.ts';
+
+/** How far each key goes along the settings: by so many, or by a part of all. */
+const ways: Readonly<Record<string, (last: number) => number>> = {
+  ArrowRight: () => 1,
+  ArrowUp: () => 1,
+  ArrowLeft: () => -1,
+  ArrowDown: () => -1,
+  PageUp: (last) => Math.ceil(last / 10),
+  PageDown: (last) => -Math.ceil(last / 10),
+  Home: () => -Infinity,
+  End: () => Infinity,
+};
+
+/** What a graph shows of a board. */
+interface Shown {
+  readonly snapshot: Snapshot;
+  readonly turned: Turned;
+  readonly unit: Unit;
+  readonly curves: Curves;
+  readonly along: Axis;
+  readonly up: Axis;
+  readonly plane: Plane;
+}
+
+/**
+ * Quantities against what is turned: exact curves over the whole range of a slider, a mark on each where the board stands now, and one
+ * where it stood when its readings were held. It is read by pointer, or by the arrow, Page, Home and End keys, setting by setting;
+ * Escape goes back to where the board stands. Its values go out as a table and as CSV.
+ *
+ * @tag rheolet-graph
+ * @fires {CustomEvent<ProblemDetail>} rheolet-problem - There is no such board, or what is asked for cannot be drawn.
+ * @csspart up - What the upright axis shows, above it.
+ * @csspart plane - The graph, which is read along its settings.
+ * @csspart along - What the axis along the foot shows.
+ * @csspart caption - The point that is read, or where the board stands.
+ * @csspart values - The values, closed until the pupil opens them.
+ * @csspart table - Their table.
+ * @csspart act - A button under the table.
+ * @csspart notice - Whether it was copied.
+ * @csspart csv - The box with the table as CSV, where the page may neither copy nor save.
+ * @csspart problem - Why there is nothing to draw.
+ */
+export class RheoletGraph extends LitElement {
+  static override styles: CSSResultGroup = [ink, buttons, styles];
+  static override properties: PropertyDeclarations = {
+    board: { type: String },
+    of: { type: String },
+    against: { type: String },
+    label: { type: String },
+  };
+
+  /** The id of the board; unless said, the one it stands in or the only one of the page. */
+  declare board: string;
+  /** The quantities to be drawn, all of one unit: `I_A1 I_A2`; the total current where absent. */
+  declare of: string;
+  /** What is turned: a resistor (`R1`), the e.m.f. of a supply (`B1`) or what is inside it (`r_B1`), `temperature` or `light`; not needed where only one thing can be. */
+  declare against: string;
+  /** The name of the graph, for those who hear it. */
+  declare label: string;
+
+  readonly #link = new BoardLink(this, true);
+  readonly #spotlight = new Spotlight(this);
+  readonly #room = new Room(this);
+  readonly #out = new CSVOut(this, () => [this.label, this.#link.board?.id].find(Boolean) ?? 'graph');
+  /** The setting that the pupil reads; undefined: where the board stands. */
+  #read: number | undefined;
+  #shown: Shown | undefined;
+  #problem = '';
+  /** What the curves were drawn for. */
+  #drawn:
+    | { readonly key: string; readonly start: Circuit; readonly curves: Curves; readonly reach: Reach }
+    | undefined;
+
+  constructor() {
+    super();
+    this.board = this.of = this.against = this.label = '';
+  }
+
+  /** The values at the marks of the axis, as CSV (RFC 4180): with a decimal comma, where the course has one, and then with semicolons. '' where there is no graph. */
+  toCSV(): string {
+    const sheet = this.#sheet();
+    const sign = this.#link.snapshot?.course.decimalSign ?? '.';
+    return sheet ? csvOf(rowsOf(sheet), sign) : '';
+  }
+
+  override willUpdate(): void {
+    const { snapshot, trouble } = this.#link;
+    const found = snapshot && this.#find(snapshot);
+    const wrong = found && 'code' in found ? found : undefined;
+    this.#shown = found && !('code' in found) ? found : undefined;
+    this.#problem = wrong ? say(wrong) : trouble;
+    if (snapshot) this.#link.report(wrong?.code, wrong ? this.#problem : '');
+  }
+
+  override render(): TemplateResult {
+    const shown = this.#shown;
+    const sheet = this.#sheet();
+    if (!shown || !sheet) return html`<p part="problem" lang="en" dir="ltr">${this.#problem}</p>`;
+    const { snapshot, turned, unit, curves, along, up, plane } = shown;
+    const last = lastOf(turned);
+    const now = pointNow(snapshot, turned, curves.curves);
+    const read = this.#read === undefined ? undefined : Math.min(this.#read, last);
+    const point = read === undefined ? now : pointAt(snapshot, turned, curves.curves, read);
+    const { course } = snapshot;
+    const names = curves.curves.map(({ name }) => lettered(name, course));
+    const letters = [...new Set(names.map((name) => name.replace(/_.*/, '')))];
+    return html`<p part="up" aria-hidden="true">
+        ${letters.map((letter, place) => html`${place ? ', ' : ''}<var>${letter}</var>`)} /
+        ${up.prefix + unit}
+      </p>
+      <div
+        part="plane"
+        lang="en"
+        role="slider"
+        tabindex="0"
+        aria-label=${this.#name(shown)}
+        aria-valuemin=${Number(turned.range.min.value)}
+        aria-valuemax=${Number(turned.range.max.value)}
+        aria-valuenow=${point.at}
+        aria-valuetext=${point.spoken}
+        @keydown=${this.#step}
+        @pointermove=${this.#point}
+        @pointerdown=${this.#point}
+        @pointerleave=${this.#leave}
+        @focusin=${this.#shine}
+        @focusout=${this.#shine}
+        @mouseenter=${this.#shine}
+        @mouseleave=${this.#shine}
+      >
+        ${picture({
+          along,
+          up,
+          plane,
+          curves,
+          names,
+          now: this.#mark(shown, snapshot.readings, now.at),
+          held: this.#held(shown),
+          read: read === undefined ? undefined : point.at,
+        })}
+      </div>
+      <p part="along" lang="en" aria-hidden="true">
+        ${calledIn(snapshot, turned.name)} / ${along.prefix + turned.now.unit}
+      </p>
+      <p part="caption" aria-hidden="true">${caption(point)}</p>
+      ${sheetView(sheet, this.#name(shown), this.#out.buttons)} ${this.#out.box}`;
+  }
+
+  #name({ snapshot, turned, curves }: Shown): string {
+    const names = curves.curves.map(({ name }) => calledIn(snapshot, name));
+    return this.label || say({ code: 'graph', data: { names, against: calledIn(snapshot, turned.name) } });
+  }
+
+  /** What is to be drawn, or why it cannot be. */
+  #find(snapshot: Snapshot): Shown | Said {
+    const { circuit, start, course, covered } = snapshot;
+    if (covered) return { code: 'covered', data: {} };
+    const names = namesIn(this.of, snapshot);
+    if ('code' in names) return names;
+    const turned = turnedOf(circuit, start, this.against);
+    if ('code' in turned) return turned;
+    const unit = unitOf(names[0]);
+    const { curves, reach } = this.#curves(snapshot, turned, names);
+    if (curves.curves.every(({ values }) => values.every((value) => value === undefined)))
+      return snapshot.readings.reason(names[0]) ?? { code: 'circuit has a fault', data: {} };
+    const { min, max } = turned.range;
+    const ends: Reach = [Number(min.value), Number(max.value)];
+    const own = turned.now.unit;
+    const logarithmic = isLogarithmic(turned);
+    const along = logarithmic ? decadesOver(ends, own) : axisOver(ends, 8, own, course);
+    const up = axisOver(reach, 5, unit, course);
+    return {
+      snapshot,
+      turned,
+      unit,
+      curves,
+      along,
+      up,
+      plane: planeOf(along, up, logarithmic, this.#room.width),
+    };
+  }
+
+  /** Curves are drawn anew where anything but what is turned has changed; the upright axis of one circuit only grows, so that they can be compared. */
+  #curves(
+    { circuit, start }: Snapshot,
+    turned: Turned,
+    names: readonly string[],
+  ): { curves: Curves; reach: Reach } {
+    const key = [
+      formatCircuit(circuitAt(circuit, turned, turned.range.min.value)),
+      turned.what,
+      ...names,
+    ].join('\n');
+    if (this.#drawn?.key === key) return this.#drawn;
+    const curves = curvesOf(circuit, turned, names);
+    const before = this.#drawn?.start === start ? this.#drawn.reach : curves.reach;
+    this.#drawn = { key, start, curves, reach: both(before, curves.reach) };
+    return this.#drawn;
+  }
+
+  #mark({ curves }: Shown, readings: Snapshot['readings'], at: number): Mark {
+    const values = curves.curves.map(({ name, sign }) => {
+      const value = readings.quantity(name);
+      return value === undefined ? undefined : Number(value) * sign;
+    });
+    return { at, values };
+  }
+
+  #held(shown: Shown): Mark | undefined {
+    const { held } = shown.snapshot;
+    const at = held?.quantity(shown.turned.name);
+    return held && at !== undefined ? this.#mark(shown, held, Number(at)) : undefined;
+  }
+
+  #sheet(): Sheet | undefined {
+    const shown = this.#shown;
+    if (!shown) return undefined;
+    const { snapshot, turned, curves, along, up, unit } = shown;
+    return sheetOf(snapshot, turned, curves.curves, along, up, unit);
+  }
+
+  readonly #step = (event: KeyboardEvent): void => {
+    const shown = this.#shown;
+    if (!shown || event.ctrlKey || event.altKey || event.metaKey) return;
+    const last = lastOf(shown.turned);
+    const by = ways[event.key]?.(last);
+    if (by === undefined && event.key !== 'Escape') return;
+    event.preventDefault();
+    const from = this.#read ?? settingNear(shown.turned, Number(shown.turned.now.value));
+    this.#read = by === undefined ? undefined : Math.min(Math.max(from + by, 0), last);
+    this.requestUpdate();
+  };
+
+  readonly #point = ({ offsetX }: PointerEvent): void => {
+    const shown = this.#shown;
+    if (!shown) return;
+    this.#read = settingNear(shown.turned, shown.plane.valueAt(offsetX));
+    this.requestUpdate();
+  };
+
+  readonly #leave = (): void => {
+    this.#read = undefined;
+    this.requestUpdate();
+  };
+
+  /** While it is pointed at or has the focus, what it shows stands out on the board. */
+  readonly #shine = (): void => {
+    const shown = this.#shown;
+    const isMeant = shown && this.matches(':hover, :focus-within');
+    const names = isMeant ? [shown.turned.name, ...shown.curves.curves.map(({ name }) => name)] : [];
+    const ids = names.flatMap((name) => name.split('_').slice(1));
+    this.#spotlight.shine(this.#link.board, [...new Set(ids)]);
+  };
+}
+
+/** A point as textbooks write it: "R_R1 = 12 Ω, I_A1 = 1.50 A". */
+function caption({ terms }: Point): TemplateResult {
+  return html`${terms.map(({ name, text }, place) => [
+    place ? ', ' : nothing,
+    html`<span>${nameView(name)} = ${text}</span>`,
+  ])}`;
+}

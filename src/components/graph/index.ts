@@ -1,0 +1,1 @@
+export { RheoletGraph } from './graph.ts';

@@ -1,0 +1,42 @@
+import { quantities, type Circuit, type Course } from '../../engine/core.ts';
+import type { Said } from '../../engine/reasons/index.ts';
+import { unitOf, type Snapshot } from '../link/index.ts';
+
+/** At least one name. */
+export type Names = readonly [string, ...string[]];
+
+/** A name in the letters of a course: `U_R1` in some. */
+export const lettered = (name: string, { letter }: Course): string => name.replace(/^V(?=_)/, letter);
+
+const own = /^[REr]_(.+)$/;
+
+/** Whether a name is the value of a component that is kept from the pupil. */
+const isKept = ({ components }: Circuit, name: string): boolean =>
+  components.some(({ id, hidden }) => hidden && own.exec(name)?.[1] === id);
+
+/** The quantities that a page asks for, all of one unit; or why they cannot be drawn together. */
+export function namesIn(of: string, { circuit, readings, course }: Snapshot): Names | Said {
+  const asked = of
+    .replace(/\bU_/g, 'V_')
+    .split(/[\s,]+/)
+    .filter(Boolean);
+  const [first = 'I_total', ...rest] = [...new Set(asked)];
+  const names: Names = [first, ...rest];
+  const known = new Set(quantities(circuit));
+  for (const name of names) {
+    if (isKept(circuit, name)) return { code: 'unknown', data: {} };
+    const reason = known.has(name) ? undefined : readings.reason(name);
+    if (reason?.code === 'no such quantity') return reason;
+  }
+  const units = names.map(unitOf);
+  const other = names.find((_, place) => units[place] !== units[0]);
+  if (other)
+    return {
+      code: 'one unit',
+      data: {
+        names: [first, other].map((name) => name.replace(/^V_/, `${course.letter}_`)),
+        units: [unitOf(first), unitOf(other)],
+      },
+    };
+  return names;
+}
