@@ -60,8 +60,8 @@ const plugins = [
   terser(terserOptions),
 ];
 
-/** Parts of the engine that only some elements need: each a chunk of its own. */
-const part = /\/engine\/(reasons|whatif|explain|claims)\//;
+/** What only some elements need: each a chunk of its own. */
+const part = /\/(?:engine|components)\/(reasons|whatif|explain|claims|csv)\//;
 
 /** Lit, the engine and whatever two elements need stand in one chunk, so that a page fetches few files. */
 function chunkOf(id, { getModuleInfo }) {

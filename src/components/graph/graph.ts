@@ -9,7 +9,7 @@ import {
 import { formatCircuit, type Circuit, type Unit } from '../../engine/core.ts';
 import { say, type Said } from '../../engine/reasons/index.ts';
 import { axisOver, both, decadesOver, type Axis, type Reach } from '../axis/index.ts';
-import { csvOf, CSVOut } from '../csv/index.ts';
+import { csvOf, CSVOut, sheet } from '../csv/index.ts';
 import { BoardLink, unitOf, type Snapshot } from '../link/index.ts';
 import { buttons, ink, Room } from '../page/index.ts';
 import { Spotlight } from '../spotlight/index.ts';
@@ -64,7 +64,7 @@ interface Shown {
  * @csspart problem - Why there is nothing to draw.
  */
 export class RheoletGraph extends LitElement {
-  static override styles: CSSResultGroup = [ink, buttons, styles];
+  static override styles: CSSResultGroup = [ink, buttons, sheet, styles];
   static override properties: PropertyDeclarations = {
     board: { type: String },
     of: { type: String },
@@ -101,9 +101,9 @@ export class RheoletGraph extends LitElement {
 
   /** The values at the marks of the axis, as CSV (RFC 4180): with a decimal comma, where the course has one, and then with semicolons. '' where there is no graph. */
   toCSV(): string {
-    const sheet = this.#sheet();
+    const values = this.#sheet();
     const sign = this.#link.snapshot?.course.decimalSign ?? '.';
-    return sheet ? csvOf(rowsOf(sheet), sign) : '';
+    return values ? csvOf(rowsOf(values), sign) : '';
   }
 
   override willUpdate(): void {
@@ -117,8 +117,8 @@ export class RheoletGraph extends LitElement {
 
   override render(): TemplateResult {
     const shown = this.#shown;
-    const sheet = this.#sheet();
-    if (!shown || !sheet) return html`<p part="problem" lang="en" dir="ltr">${this.#problem}</p>`;
+    const values = this.#sheet();
+    if (!shown || !values) return html`<p part="problem" lang="en" dir="ltr">${this.#problem}</p>`;
     const { snapshot, turned, unit, curves, along, up, plane } = shown;
     const last = lastOf(turned);
     const now = pointNow(snapshot, turned, curves.curves);
@@ -165,7 +165,7 @@ export class RheoletGraph extends LitElement {
         ${calledIn(snapshot, turned.name)} / ${along.prefix + turned.now.unit}
       </p>
       <p part="caption" aria-hidden="true">${caption(point)}</p>
-      ${sheetView(sheet, this.#name(shown), this.#out.buttons)} ${this.#out.box}`;
+      ${sheetView(values, this.#name(shown), this.#out.buttons)} ${this.#out.box}`;
   }
 
   #name({ snapshot, turned, curves }: Shown): string {

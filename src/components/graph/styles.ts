@@ -56,10 +56,6 @@ export const styles: CSSResult = css`
   .of {
     font-size: 11px;
   }
-  sub {
-    font-size: 0.75em;
-    line-height: 1;
-  }
   .grid {
     stroke: var(--line);
     stroke-width: 0.5;
@@ -116,60 +112,19 @@ export const styles: CSSResult = css`
     min-block-size: 24px;
     cursor: pointer;
   }
-  .scroll {
-    overflow-x: auto;
-  }
-  table {
-    border-collapse: collapse;
-    background: var(--paper);
-    direction: ltr;
-  }
-  th,
-  td {
-    padding: 0.2em 0.6em;
-    border: 1px solid var(--ink);
-    font-weight: normal;
-    text-align: center;
-    white-space: nowrap;
-  }
-  thead th {
-    font-weight: 600;
-  }
-  .buttons {
-    display: flex;
-    flex-wrap: wrap;
-    align-items: center;
-    gap: 0.4em;
-    margin-block-start: 0.5em;
-  }
-  textarea {
-    box-sizing: border-box;
-    display: block;
-    inline-size: 100%;
-    min-block-size: 7em;
-    margin-block-start: 0.5em;
-    border: 1px solid var(--line);
-    background: var(--paper);
-    color: inherit;
-    font: inherit;
-    direction: ltr;
-  }
   @media (pointer: coarse) {
     summary {
       min-block-size: 44px;
     }
   }
   @media print {
-    [part='plane'],
-    .scroll {
+    [part='plane'] {
       overflow: visible;
     }
     svg {
       max-inline-size: 100%;
       block-size: auto;
     }
-    .buttons,
-    textarea,
     details:not([open]),
     .read {
       display: none;

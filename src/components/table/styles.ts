@@ -1,6 +1,6 @@
 import { css, type CSSResult } from 'lit';
 
-/** A ruled table as on an exam paper; it scrolls in a box of its own where the column is narrow. */
+/** What only a table that is filled in or recorded has, beside what all tables have. */
 export const styles: CSSResult = css`
   :host {
     display: inline-block;
@@ -9,37 +9,14 @@ export const styles: CSSResult = css`
     font-family: var(--font);
     color: var(--ink);
   }
-  .scroll {
-    overflow-x: auto;
-  }
-  .scroll:focus-visible {
-    outline-offset: -2px;
-  }
-  table {
-    border-collapse: collapse;
-    background: var(--paper);
-  }
   caption {
     margin-block-end: 0.4em;
     text-align: start;
   }
   th,
   td {
-    box-sizing: border-box;
     min-inline-size: 4.75em;
     block-size: 2em;
-    padding: 0.2em 0.4em;
-    border: 1px solid var(--ink);
-    font-weight: normal;
-    text-align: center;
-    white-space: nowrap;
-  }
-  thead th {
-    font-weight: 600;
-  }
-  sub {
-    font-size: 0.75em;
-    line-height: 1;
   }
   small {
     display: block;
@@ -70,28 +47,9 @@ export const styles: CSSResult = css`
     padding: 0 0 0 0.25em;
     border: none;
   }
-  .buttons {
-    display: flex;
-    flex-wrap: wrap;
-    align-items: center;
-    gap: 0.4em;
-    margin-block-start: 0.5em;
-  }
   [part='delete'] {
     padding: 0;
     border-color: transparent;
-  }
-  textarea {
-    box-sizing: border-box;
-    display: block;
-    inline-size: 100%;
-    min-block-size: 7em;
-    margin-block-start: 0.5em;
-    border: 1px solid var(--line);
-    background: var(--paper);
-    color: inherit;
-    font: inherit;
-    direction: ltr;
   }
   p {
     margin: 0.4em 0 0;
@@ -117,16 +75,8 @@ export const styles: CSSResult = css`
     }
   }
   @media print {
-    .buttons,
-    .act,
-    textarea {
+    .act {
       display: none;
-    }
-    .scroll {
-      overflow: visible;
-    }
-    tr {
-      break-inside: avoid;
     }
   }
 `;

@@ -8,7 +8,7 @@ import {
 } from 'lit';
 import { say, usualCourse } from '../../engine/core.ts';
 import { BoardLink, fire, shortcutOf } from '../link/index.ts';
-import { csvOf, CSVOut } from '../csv/index.ts';
+import { csvOf, CSVOut, sheet } from '../csv/index.ts';
 import { buttons, ink, speak } from '../page/index.ts';
 import { Spotlight } from '../spotlight/index.ts';
 import { headingText, type Grid, type Made } from './grid.ts';
@@ -42,7 +42,7 @@ type Act = 'record' | 'clear' | 'undo';
 export class RheoletTable extends LitElement {
   /** It takes part in forms. */
   static readonly formAssociated = true;
-  static override styles: CSSResultGroup = [ink, buttons, styles];
+  static override styles: CSSResultGroup = [ink, buttons, sheet, styles];
   static override properties: PropertyDeclarations = {
     board: { type: String },
     of: { type: String },
