@@ -64,6 +64,8 @@ export interface ExplainData extends ReasoningData {
   /** The class does not use the rule that is needed. */
   'needs a rule': { readonly find: string; readonly rule: string };
   'needs simultaneous equations': { readonly ids: readonly string[] };
+  /** Nobody follows the steps of so large a circuit. */
+  'too large to explain': { readonly count: number; readonly limit: number };
   /** There would be more equations than anyone solves by hand. */
   'too many equations': { readonly count: number; readonly limit: number };
   /** What no single rule leads to, and the currents that are the unknowns in its place. */

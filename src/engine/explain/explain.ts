@@ -1,6 +1,6 @@
 import type { Circuit } from '../circuit/index.ts';
 import type { Fraction } from '../quantity/index.ts';
-import { solveExact } from '../solve/index.ts';
+import { solve } from '../solve/index.ts';
 import { say, type Said } from '../reasons/index.ts';
 import { usualCourse, type Course } from '../words/index.ts';
 import type { Reasoning } from './codes.ts';
@@ -34,6 +34,9 @@ export interface Question {
   readonly course?: Lesson;
 }
 
+/** As many as are drawn. */
+const mostComponents = 200;
+
 /** What is known at the start, and what is known to be 0. */
 function startOf(circuit: Circuit, given: Question['given']): ReadonlyMap<string, Interval> {
   const line = [...stated(circuit)].map(([name, value]) => [name, exact(value)] as const);
@@ -62,6 +65,16 @@ export function explain(
 ): Derivation {
   const figures = asked.figures === 'as given' ? figuresGiven(circuit, given) : asked.figures;
   const course = { ...asked, figures };
+  const without = (status: Derivation['status'], reason: Said): Derivation => ({
+    status,
+    steps: [],
+    hints: [],
+    rungs: [],
+    reason,
+  });
+  const count = circuit.components.length;
+  if (count > mostComponents)
+    return without('not enough', { code: 'too large to explain', data: { count, limit: mostComponents } });
   const start = startOf(circuit, given);
   const relations = relationsOf(circuit, [...start.keys(), find]).filter(({ rule }) => {
     if (rule === 'trial p.d.') return course.without?.includes('resistances in parallel') === true;
@@ -82,14 +95,6 @@ export function explain(
           allowed,
           new Map([...currents.map(([name, value]) => [name, exact(value)] as const), ...single]),
         );
-  const without = (status: Derivation['status'], reason: Said): Derivation => ({
-    status,
-    steps: [],
-    hints: [],
-    rungs: [],
-    reason,
-  });
-
   const names = disagreement(relations, single, start.keys());
   if (names.length > 0) return without('contradiction', { code: 'readings disagree', data: { names } });
   const found = known.get(find);
@@ -108,9 +113,11 @@ export function explain(
     const rungs = rungsOf(steps, course);
     return { status: 'found', answer, steps, hints: rungs.map((rung) => say(rung)), rungs };
   }
-  const { faults, remarks } = solveExact(circuit);
-  const [plain] = [...faults, ...remarks.filter(({ code }) => code === 'open loop')];
-  if (plain && !given) return without('not enough', plain);
+  if (!given) {
+    const { faults, remarks } = solve(circuit);
+    const [plain] = [...faults, ...remarks.filter(({ code }) => code === 'open loop')];
+    if (plain) return without('not enough', plain);
+  }
   const wider = follow(relations, start);
   const barred = wayTo([find], wider)
     .map((name) => wider.get(name)?.by)

@@ -11,19 +11,21 @@ interface Way {
 }
 
 /** The p.d. across a part is what the p.d.s on the shortest other way between its ends come to. */
-function loopOf({ part, from, to }: Way, ways: readonly Way[]): readonly Relation[] {
-  const came = new Map<string, readonly Term[]>([[from, []]]);
-  for (const [here, terms] of came)
-    for (const other of ways) {
-      if (other.part === part || (other.from !== here && other.to !== here)) continue;
+function loopOf({ part, from, to }: Way, at: ReadonlyMap<string, readonly Way[]>): readonly Relation[] {
+  const came = new Map<string, readonly (readonly [Part, Sign])[]>([[from, []]]);
+  for (const [here, way] of came) {
+    if (came.has(to)) break;
+    for (const other of at.get(here) ?? []) {
+      if (other.part === part) continue;
       const next = other.from === here ? other.to : other.from;
-      const sign = times(other.part.sign, times(part.sign, other.from === here ? 1 : -1));
-      if (!came.has(next)) came.set(next, [...terms, term(`V_${other.part.label}`, sign)]);
+      const along = other.from === here ? 1 : -1;
+      if (!came.has(next)) came.set(next, [...way, [other.part, along]]);
     }
-  const terms = came.get(to) ?? [];
-  if (terms.length === 0) return [];
-  const others = ways.filter((way) => terms.some(({ name }) => name === `V_${way.part.label}`));
-  const ids = [{ part }, ...others].flatMap((way) => way.part.about);
+  }
+  const way = came.get(to) ?? [];
+  if (way.length === 0) return [];
+  const ids = [part, ...way.map(([one]) => one)].flatMap(({ about }) => about);
+  const terms = way.map(([one, along]) => term(`V_${one.label}`, times(one.sign, times(part.sign, along))));
   return [relation('p.d.s round a loop', 'sum', ids, `V_${part.label}`, ...terms)];
 }
 
@@ -56,9 +58,10 @@ export function inWeb(circuit: Circuit, parts: readonly Part[]): readonly Relati
     .filter(({ from, to }) => from !== to)
     .map((part): Way => ({ part, from: point(part.from), to: point(part.to) }));
   if (ways.length === 0) return [];
-  const nodes = new Set(ways.flatMap(({ from, to }) => [from, to]));
-  const junctions = [...nodes].flatMap((node) => {
-    const here = ways.filter((one) => one.from !== one.to && (one.from === node || one.to === node));
+  const at = new Map<string, Way[]>();
+  for (const way of ways.filter((one) => one.from !== one.to))
+    for (const node of [way.from, way.to]) at.set(node, [...(at.get(node) ?? []), way]);
+  const junctions = [...at].flatMap(([node, here]) => {
     const into = here.map(({ part, to }) => term(`I_${part.label}`, times(flow(part), to === node ? 1 : -1)));
     const ids = here.flatMap(({ part }) => part.about);
     return flowingIn(ids, into);
@@ -76,5 +79,5 @@ export function inWeb(circuit: Circuit, parts: readonly Part[]): readonly Relati
     );
   const totals =
     only && more.length === 0 ? [whole('V', only.label, 'R_total'), whole('E', only.label, 'R_loop')] : [];
-  return [...junctions, ...ways.flatMap((way) => loopOf(way, ways)), ...totals, ...atJoins(circuit)];
+  return [...junctions, ...ways.flatMap((way) => loopOf(way, at)), ...totals, ...atJoins(circuit)];
 }

@@ -22,7 +22,7 @@ export const mostEquations = 6;
 /** What Kirchhoff's laws can do for a circuit. */
 export interface Equations {
   readonly count: number;
-  /** E.m.f.s and resistances that have to be known. */
+  /** E.m.f.s and resistances that have to be known; not looked for where there are too many equations. */
   readonly needs: readonly string[];
   /** Whether all of them are. */
   readonly isEnough: boolean;
@@ -101,7 +101,8 @@ export function equationsOf(
   if (chords.length < 2 || !first) return undefined;
   const name = (one: string): string => symbol(one, course);
   const ground: Ground = { network, value, isReal, name, style: styleOf(course) };
-  const needed = needs(ground);
+  const isTooMany = chords.length > mostEquations;
+  const needed = isTooMany ? [] : needs(ground);
   const isEnough = needed.every((one) => value(one));
   const whole = {
     count: chords.length,
@@ -109,8 +110,7 @@ export function equationsOf(
     isEnough,
     loop: network.loop(first).flatMap(([one]) => along(one)),
   };
-  if (chords.length > mostEquations)
-    return { ...whole, currents: new Map(), way: () => ({ uses: [], steps: [] }) };
+  if (isTooMany) return { ...whole, currents: new Map(), way: () => ({ uses: [], steps: [] }) };
   const laws = setUp(ground);
   const asked = branches.find((one) => along(one).includes(find.replace(/^[^_]*_/, '')));
   const [junctions, loops] = [false, true].map((isLoop) =>

@@ -8,7 +8,10 @@ function gives(relation: Relation, name: string, zeros: ReadonlySet<string>): bo
   return turned !== undefined && !below.some((one) => zeros.has(one.name));
 }
 
-/** The first of some quantities that, if it were known too, would be enough to find another. */
+/** So often relations are looked at in all, before the search is given up: it has an end in circuits of hundreds of components too. */
+const mostLooks = 60_000;
+
+/** The first of some quantities that, if it were known too, would be enough to find another; none where none is, or none is found soon. */
 export function missing(
   relations: readonly Relation[],
   known: Iterable<string>,
@@ -19,6 +22,7 @@ export function missing(
   const at = touching(relations);
   const left = new Map(relations.map((one) => [one, one.right.length + 1]));
   const reached = new Set<string>();
+  let looks = 0;
   /** Everything that follows from one more quantity; gives back how to forget it again. */
   const learn = (name: string): (() => void) => {
     const found = reached.has(name) ? [] : [name];
@@ -26,6 +30,7 @@ export function missing(
     for (const one of found) {
       reached.add(one);
       for (const relation of at.get(one) ?? []) {
+        looks += 1;
         const open = (left.get(relation) ?? 0) - 1;
         left.set(relation, open);
         counted.push(relation);
@@ -40,7 +45,7 @@ export function missing(
   };
   for (const name of known) learn(name);
   return candidates.find((name) => {
-    if (name === find || reached.has(name)) return false;
+    if (name === find || reached.has(name) || looks > mostLooks) return false;
     const forget = learn(name);
     const isEnough = reached.has(find);
     forget();

@@ -112,6 +112,24 @@ describe('where they are not to be used', () => {
   });
 });
 
+describe('a large circuit has an end', () => {
+  const resistors = (count: number): readonly string[] =>
+    Array.from({ length: count }, (_, k) => `R${k + 1} ${k + 1} Ω`);
+  it('above 200 components it is said to be too large', () => {
+    const { reason } = explain(parseCircuit(`B1 6 V + ${resistors(200).join(' + ')}`), { find: 'I_R3' });
+    assert.equal(reason && say(reason), 'Circuits of up to 200 components are explained; this one has 201.');
+  });
+  it('up to there what is missing is looked for, but not for ever', () => {
+    for (const joint of [' + ', ' ∥ ']) {
+      const circuit = parseCircuit(`B1 6 V + R0 1 Ω + (${resistors(198).join(joint)})`);
+      const { status, reason } = explain(circuit, { find: 'V_R2', given: { R_R1: 3 } });
+      assert.equal(status, 'not enough');
+      assert.match(reason?.code ?? '', /one is missing|not enough known/);
+      assert.equal(explain(circuit, { find: 'V_R2' }).status, 'found');
+    }
+  });
+});
+
 it('every current and p.d. of a random web is derived as the solver finds it, and each step holds', () => {
   let solved = 0;
   fc.assert(

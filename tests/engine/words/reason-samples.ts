@@ -51,6 +51,7 @@ export const reasonSamples: { readonly [Code in keyof ExplainData]: readonly Exp
     { ids: ['(6)', 'I_R5'], pd: 'p.d.' },
     { ids: ['(7)', 'I_R5', 'I_R2'], pd: 'p.d.' },
   ],
+  'too large to explain': [{ count: 201, limit: 200 }],
   'too many equations': [{ count: 9, limit: 6 }],
   'equations set up': [{ find: 'I_R5', unknowns: ['I_R1', 'I_R2', 'I_R5'] }],
   'current counted': [

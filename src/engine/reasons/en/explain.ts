@@ -64,6 +64,8 @@ export const explain: Sentences<ExplainData> = {
   'needs a rule': ({ find, rule }) => `To find ${find}, this rule is needed. ${rule}`,
   'needs simultaneous equations': ({ ids }) =>
     `${all(ids)} cannot be taken one after another: this needs Kirchhoff’s laws and equations solved together.`,
+  'too large to explain': ({ count, limit }) =>
+    `Circuits of up to ${limit} components are explained; this one has ${count}.`,
   'too many equations': ({ count, limit }) =>
     `This needs ${count} equations solved together; by hand, ${limit} are enough.`,
   'equations set up': ({ find, unknowns }) =>
