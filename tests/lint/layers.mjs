@@ -35,10 +35,10 @@ function place(path) {
 }
 
 /** Why a file of src may not import what it does; undefined if it may. */
-function objection(from, to, isType) {
+function objection(from, to, isType, isLater) {
   if (from.folder === to.folder) return undefined;
-  // What defines a tag defines those that it is made of.
-  const defines = from.folder === 'components' || from.file === 'define.ts';
+  // What defines a tag defines those that it is made of; an element may fetch another that it makes.
+  const defines = from.folder === 'components' || from.file === 'define.ts' || isLater;
   // What of a layer is loaded later has a face of its own, for the engine's.
   const own = from.folder === 'engine' ? /^(web\/)?index\.ts$/ : /^index\.ts$/;
   const face = defines ? /^(index|define)\.ts$/ : own;
@@ -46,8 +46,8 @@ function objection(from, to, isType) {
   if (!faces.test(to.file)) return 'Another folder is imported through its index.ts.';
   if (from.layer === 'components') {
     const isCore = to.folder === 'engine' && to.file === 'core.ts';
-    const isLater = to.layer === 'engine' && later.includes(to.name);
-    const may = to.layer === 'components' || isCore || isLater;
+    const isApart = to.layer === 'engine' && later.includes(to.name);
+    const may = to.layer === 'components' || isCore || isApart;
     return may ? undefined : 'An element imports the engine through src/engine/core.ts.';
   }
   if (from.layer === 'loader') return 'The loader is there before everything else: it imports nothing.';
@@ -65,14 +65,14 @@ export const layers = {
     const src = resolve(context.cwd, 'src');
     const from = place(relative(src, context.filename));
 
-    function check(node, source, isType) {
+    function check(node, source, isType, isLater = false) {
       const path = source.value;
       let why;
       if (path.startsWith('.')) {
         const target = relative(src, resolve(dirname(context.filename), path));
         why = target.startsWith('..')
           ? 'src imports nothing outside src.'
-          : objection(from, place(target), isType);
+          : objection(from, place(target), isType, isLater);
       } else {
         const allowed = packages[from.layer === 'components' ? from.layer : from.name];
         if (!allowed?.test(path)) why = `${from.folder} may not import the package ${path}.`;
@@ -84,7 +84,7 @@ export const layers = {
       ImportDeclaration: (node) => check(node, node.source, node.importKind === 'type'),
       ExportAllDeclaration: (node) => check(node, node.source, node.exportKind === 'type'),
       ExportNamedDeclaration: (node) => node.source && check(node, node.source, node.exportKind === 'type'),
-      ImportExpression: (node) => node.source.type === 'Literal' && check(node, node.source, false),
+      ImportExpression: (node) => node.source.type === 'Literal' && check(node, node.source, false, true),
     };
   },
 };

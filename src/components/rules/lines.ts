@@ -1,4 +1,4 @@
-import { ruleLine, type RuleCheck, type RuleLine } from '../../engine/core.ts';
+import { ruleLine, type RuleCheck, type RuleLine, type Term } from '../../engine/core.ts';
 import { figuresOf, type Snapshot } from '../link/index.ts';
 
 /** A line of the list. */
@@ -12,7 +12,10 @@ export interface Line {
 }
 
 /** A rule that holds at one place. */
-export interface Holding extends Line, RuleLine {}
+export interface Holding extends Line, RuleLine {
+  /** The quantities of its equation. */
+  readonly terms: readonly Term[];
+}
 
 /** Rules that do not apply, for one reason. */
 export interface Refusal extends Line {
@@ -28,15 +31,20 @@ function covered(check: RuleCheck): RuleCheck {
   return { ...check, substituted: { ...substituted, sides } };
 }
 
-/** The lines of the rules that hold, as the board's course writes them. */
-export function holdingOf(snapshot: Snapshot, checks: readonly RuleCheck[]): readonly Holding[] {
+/** The lines of the rules that hold, as the board's course writes them; without their numbers where the pupil is to find these. */
+export function holdingOf(
+  snapshot: Snapshot,
+  checks: readonly RuleCheck[],
+  predict: boolean,
+): readonly Holding[] {
   const style = { ...snapshot.course, figures: figuresOf(snapshot) };
   return checks
     .filter(({ status }) => status === 'holds')
     .map((check) => ({
-      ...ruleLine(snapshot.covered ? covered(check) : check, style),
+      ...ruleLine(snapshot.covered || predict ? covered(check) : check, style),
       key: [check.rule, check.substituted?.form, ...check.about].join(' '),
       about: check.about,
+      terms: check.substituted?.sides.flat() ?? [],
     }));
 }
 

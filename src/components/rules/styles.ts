@@ -56,7 +56,54 @@ export const sheet: CSSResult = css`
     padding-inline-start: 0.75em;
     border-inline-start: 3px solid var(--alert);
   }
+  [part='work'] {
+    border: none;
+    padding-inline: 0;
+    background: none;
+    font-size: 0.875em;
+    text-decoration: underline;
+  }
+  rheolet-steps {
+    display: block;
+    margin-block: 0.5em;
+  }
+  table {
+    margin-block: 0.5em;
+    border-collapse: collapse;
+  }
+  th,
+  td {
+    padding: 0.2em 0.4em;
+    border: 1px solid var(--line);
+    text-align: start;
+    font-weight: normal;
+  }
+  th {
+    position: relative;
+  }
+  td:has(input) {
+    white-space: nowrap;
+  }
+  small {
+    display: block;
+  }
+  input {
+    box-sizing: border-box;
+    block-size: max(1.75rem, 24px);
+    max-inline-size: 4em;
+    margin: 0;
+    border: 1px solid var(--line);
+    background: var(--paper);
+    color: inherit;
+    font: inherit;
+  }
   @media print {
+    button {
+      display: none;
+    }
+    input {
+      border: none;
+    }
     summary {
       list-style: none;
     }

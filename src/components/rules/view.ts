@@ -9,6 +9,8 @@ export interface Wish {
   readonly rules: string;
   /** A component's id; '' for all. */
   readonly of: string;
+  /** Whether the numbers are still to be predicted. */
+  readonly predict: boolean;
 }
 
 /** What the rule checker shows of a board. */
@@ -24,7 +26,7 @@ export interface View {
 const nothing = { obstacles: [], holding: [], refusals: [] };
 
 /** What the rule checker shows of a board, of all that the page asks for. */
-export function viewOf(snapshot: Snapshot, { rules, of }: Wish): View {
+export function viewOf(snapshot: Snapshot, { rules, of, predict }: Wish): View {
   const { faults } = snapshot.readings;
   if (faults.length > 0) return { ...nothing, obstacles: faults.map((fault) => say(fault)) };
   const ids = snapshot.circuit.components.map(({ id }) => id);
@@ -40,7 +42,7 @@ export function viewOf(snapshot: Snapshot, { rules, of }: Wish): View {
   return {
     ...(choice.unknown && { problem: { code: 'unknown rule', data: choice.unknown } }),
     obstacles: only ? [only] : [],
-    holding: holdingOf(snapshot, checks),
+    holding: holdingOf(snapshot, checks, predict),
     refusals: only ? [] : refusalsOf(snapshot, checks),
   };
 }

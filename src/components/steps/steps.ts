@@ -209,13 +209,13 @@ export class RheoletSteps extends LitElement {
     return html`${
         given.length > 0
           ? html`<p part="given">
-              <b>${say({ code: 'solution heading', data: { part: 'given' } })}</b>
+              <strong>${say({ code: 'solution heading', data: { part: 'given' } })}</strong>
               ${given.map((one) => html`<span class="one">${equation(one, course)}</span>`)}
             </p>`
           : nothing
       }
       <p part="find">
-        <b>${say({ code: 'solution heading', data: { part: 'find' } })}</b>
+        <strong>${say({ code: 'solution heading', data: { part: 'find' } })}</strong>
         ${equation(find, course)}
       </p>`;
   }

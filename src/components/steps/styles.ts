@@ -25,7 +25,7 @@ export const styles: CSSResult = css`
   [part='find'] {
     position: relative;
   }
-  b {
+  strong {
     display: inline-block;
     min-inline-size: 4em;
   }

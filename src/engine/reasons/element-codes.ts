@@ -56,6 +56,10 @@ export interface ReasoningElementData {
   /** What is wrong with a number that was filled in. */
   'gap mistake': { readonly mistake: GapMistake };
   'gap right': Record<never, never>;
+  /** The columns of a table of predictions. */
+  'prediction heading': { readonly column: 'quantity' | 'predicted' | 'shown' };
+  'prediction verdict': { readonly right: boolean };
+  'prediction button': { readonly does: 'reveal' | 'again' };
   /** What `given="…"` says and nobody can read. */
   'given not read': { readonly found: string };
   /** The name of a graph: what is drawn, against what, each as it is called. */

@@ -87,6 +87,8 @@ export interface ElementData {
   overload: Record<never, never>;
   /** Below or above the end of a meter's range. */
   beyond: { readonly below: boolean; readonly limit: string };
+  /** A button that shows how the numbers of a rule follow from what is given. */
+  'work it out': Record<never, never>;
   /** A word that an attribute does not have: of which (`face`), what was probably meant, and all there are. */
   'not a choice': {
     readonly found: string;

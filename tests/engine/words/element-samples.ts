@@ -56,6 +56,9 @@ export const elementSamples: Pick<
   ).map((mistake) => ({ mistake })),
   'solution covered': [{}],
   'gap right': [{}],
+  'prediction heading': [{ column: 'quantity' }, { column: 'predicted' }, { column: 'shown' }],
+  'prediction verdict': [{ right: true }, { right: false }],
+  'prediction button': [{ does: 'reveal' }, { does: 'again' }],
   'given not read': [{ found: 'I_R1 0.5' }],
   graph: [
     { names: ['current through A1'], against: 'resistance of R1' },

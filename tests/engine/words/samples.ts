@@ -318,6 +318,7 @@ export const samples: { readonly [Code in keyof Catalogue]: readonly Catalogue[C
     { found: 'xyz', suggestion: '' },
   ],
   holds: [{ rounded: false }, { rounded: true }],
+  'work it out': none,
   'do not apply': [{ count: 1 }, { count: 3 }],
   total: none,
   overload: none,

@@ -23,6 +23,8 @@ const signs: Readonly<Record<string, string>> = {
 
 const stepsButtons = { step: 'Next step', hint: 'Next hint', answer: 'Show the number', back: 'Back' };
 
+const columns = { quantity: 'Quantity', predicted: 'I predict', shown: 'The board has' };
+
 /** Quantities of worked solutions that no board reads. */
 const others: Readonly<Record<string, string>> = {
   t: 'time',
@@ -102,6 +104,9 @@ export const elements: Sentences<ReasoningElementData> = {
   gap: ({ of, unit }) => (unit ? `${of} in ${unit}` : of),
   'gap mistake': ({ mistake }) => gapMistakes[mistake],
   'gap right': () => 'Right.',
+  'prediction heading': ({ column }) => columns[column],
+  'prediction verdict': ({ right }) => (right ? 'as predicted' : 'not as predicted'),
+  'prediction button': ({ does }) => (does === 'reveal' ? 'Compare with the board' : 'Predict again'),
   'given not read': ({ found }) =>
     `“${found}” cannot be read as something given; write a quantity and its value, such as I_R1 = 0.5 A.`,
   graph: ({ names, against }) => `Graph of ${all(names)} against ${against}`,

@@ -130,6 +130,7 @@ export const elements: Sentences<ElementData> = {
   'unknown rule': ({ found, suggestion }) =>
     `“${found}” is not the name of a rule${suggestion ? `; did you mean ${suggestion}?` : '.'}`,
   holds: ({ rounded }) => (rounded ? 'holds, rounded' : 'holds'),
+  'work it out': () => 'Work it out',
   'do not apply': ({ count }) => `${count === 1 ? 'Does' : 'Do'} not apply here: ${count}`,
   total: () => 'Total',
   overload: () => 'overload',
