@@ -16,6 +16,7 @@ import { placesOf } from './relation.ts';
 import { realOf, relationsOf } from './relations.ts';
 import { rungsOf, stepTo } from './step.ts';
 import { why } from './why.ts';
+import { shorter } from './shorter.ts';
 import { styleOf, valueText } from './write.ts';
 
 /** A course that leaves out some rules. */
@@ -99,17 +100,18 @@ export function explain(
   if (names.length > 0) return without('contradiction', { code: 'readings disagree', data: { names } });
   const found = known.get(find);
   if (found) {
-    const after = wayTo([find], known);
-    const from = roots([find], known).filter((name) => !start.has(name));
+    const best = currents.length === 0 ? shorter(find, known, allowed) : known;
+    const after = wayTo([find], best);
+    const from = roots([find], best).filter((name) => !start.has(name));
     const solved = equations?.way(from.filter((name) => equations.currents.has(name)));
     const before = wayTo([...(solved?.uses ?? []), ...(solved ? from : [])], single);
     const steps = [
       ...before.flatMap((name) => stepTo(name, single, course) ?? []),
       ...(solved?.steps ?? []),
-      ...after.filter((name) => !before.includes(name)).flatMap((name) => stepTo(name, known, course) ?? []),
+      ...after.filter((name) => !before.includes(name)).flatMap((name) => stepTo(name, best, course) ?? []),
     ];
-    const text = valueText(find, found.value, styleOf(course));
-    const answer = { quantity: find, value: found.value, text };
+    const { value } = best.get(find) ?? found;
+    const answer = { quantity: find, value, text: valueText(find, value, styleOf(course)) };
     const rungs = rungsOf(steps, course);
     return { status: 'found', answer, steps, hints: rungs.map((rung) => say(rung)), rungs };
   }

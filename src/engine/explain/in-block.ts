@@ -1,6 +1,6 @@
 import type { Reasoning } from './codes.ts';
 import { relation, term, times, type Relation, type Sign } from './relation.ts';
-import { flow, type Part } from './structure.ts';
+import { drives, flow, type Part } from './structure.ts';
 
 const along = ({ sign }: Part): Sign => sign;
 
@@ -51,7 +51,7 @@ function inParallel(part: Part, hasSupply: boolean): readonly Relation[] {
 /** What holds between a part and the parts that it is made of, all the way down. */
 export function inBlock(part: Part): readonly Relation[] {
   const { kind, parts, about, label, joins } = part;
-  const hasSupply = parts.some((one) => one.kind === 'supply');
+  const hasSupply = drives(part);
   return [
     ...joins.map(({ id, sign }) => {
       const current = term(`I_${label}`, times(sign, flow(part)));

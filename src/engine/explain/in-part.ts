@@ -1,5 +1,5 @@
 import { relation, term, times, type Relation, type Sign } from './relation.ts';
-import { flow, type Part } from './structure.ts';
+import { drives, flow, type Part } from './structure.ts';
 
 /**
  * What holds in one part: Ohm's law and the powers, or what a supply's terminals show. `along` is the sign of its current along the tree,
@@ -33,6 +33,8 @@ export function inPart(part: Part, isReal: boolean, along: Sign | undefined): re
       relation(inner, 'sum', about, E, term(V), term(`Vr_${label}`)),
     ];
   }
+  // A block that drives has no resistance: its p.d. is not in proportion to its current.
+  if (drives(part)) return [power];
   const ohm = relation('p.d. is current times resistance', 'product', about, V, term(I), term(R));
   // The total power counts what is lost inside the supply too.
   if (label === 'total') return [ohm];

@@ -24,6 +24,9 @@ export const flow = ({ kind, sign }: Part): Sign => (kind === 'supply' ? times(s
 /** A part and all that it is made of. */
 export const every = (part: Part): readonly Part[] => [part, ...part.parts.flatMap(every)];
 
+/** Whether there is a supply in it. */
+export const drives = (part: Part): boolean => every(part).some(({ kind }) => kind === 'supply');
+
 /** Whether a component only joins its ends. */
 export const isJoin = (component: Component): boolean =>
   component.kind !== 'supply' && resistanceOf(component)?.equals(0) === true;

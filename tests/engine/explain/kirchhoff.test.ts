@@ -112,6 +112,24 @@ describe('where they are not to be used', () => {
   });
 });
 
+describe('a block with a cell in it has no resistance', () => {
+  // Found by the soak: readings that agree were said to disagree, since such a block came out with less than 0 Ω.
+  const cases: readonly (readonly [string, Record<string, string>])[] = [
+    [
+      'B1 12 V r 3 Ω + (R1 2 Ω ∥ ((R4 2 Ω reversed ∥ (R5 0.5 Ω + B2 4.5 V)) + (((R3 2 Ω reversed ∥ (B3 4.5 V reversed + R7 150 Ω reversed)) + R2 2 Ω reversed) ∥ R6 3 Ω reversed)))',
+      { I_R2: '-3789/3508', P_R3: '14768649/6153032', I_R7: '27/1754', V_B2: '9/2' },
+    ],
+    [
+      'B1 12 V r 3 Ω + (R1 2 Ω ∥ (R4 2 Ω reversed + R3 2 Ω reversed + (R2 2 Ω reversed ∥ (R6 4.7 Ω + B3 4.5 V) ∥ R7 3 Ω)) ∥ (R5 3 Ω + B2 4.5 V))',
+      { R_R3: '2', V_R1: '10155/6002', V_R7: '-2475/6002', I_R3: '-6315/12004' },
+    ],
+  ];
+  for (const [line, given] of cases)
+    it(line, () => {
+      assert.equal(explain(parseCircuit(line), { find: 'P_R1', given }).status, 'not enough');
+    });
+});
+
 describe('a large circuit has an end', () => {
   const resistors = (count: number): readonly string[] =>
     Array.from({ length: count }, (_, k) => `R${k + 1} ${k + 1} Ω`);

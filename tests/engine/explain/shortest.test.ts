@@ -65,6 +65,14 @@ describe('a derivation is at most one step longer than the shortest', () => {
   });
 });
 
+it('a step that serves twice counts once: of two ways the one with fewer steps is told', () => {
+  const circuit = parseCircuit('B1 12 V + R1 1 Ω + (R2 1 Ω ∥ R3 1 Ω)');
+  const given = { I_R1: '8', V_R1: '8', P_R2: '16', E_B1: '12' };
+  const { steps } = explain(circuit, { find: 'R_R3', given });
+  assert.ok(steps.length <= 7, `${steps.length}`);
+  assert.ok(!isWithin(bondsOf(circuit), new Set(Object.keys(given)), 'R_R3', steps.length - 1));
+});
+
 describe('the search', () => {
   const circuit = parseCircuit('B1 12 V + R1 4 Ω + R2 2 Ω');
   const given = new Set(['E_B1', 'R_R1', 'R_R2']);
