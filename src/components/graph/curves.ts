@@ -13,6 +13,9 @@ export interface Curve {
   readonly sign: 1 | -1;
 }
 
+/** Too small a part of a graph to be seen. */
+const unseen = 1e-4;
+
 /** Curves over the same settings. */
 export interface Curves {
   readonly settings: readonly number[];
@@ -35,7 +38,7 @@ export const isLogarithmic = ({ range: { min, max, scale } }: Turned): boolean =
 /** Follows quantities over the whole range of what is turned. A circuit with characteristics takes longer, so it gets fewer points. */
 export function curvesOf(circuit: Circuit, turned: Turned, names: readonly string[]): Curves {
   const { min, max } = turned.range;
-  const points = circuit.components.some(hasCurve) ? 61 : 181;
+  const points = circuit.components.length > 2 && circuit.components.some(hasCurve) ? 61 : 181;
   const span = { from: Number(min.value), to: Number(max.value), points };
   const { settings, values } = sweep(
     circuit,
@@ -49,5 +52,7 @@ export function curvesOf(circuit: Circuit, turned: Turned, names: readonly strin
     return { name, sign, values: own.map((value) => value && value * sign) };
   });
   const all = curves.flatMap((curve) => curve.values.map((value = 0) => value));
-  return { settings, curves, reach: [Math.min(0, ...all), Math.max(0, ...all)] };
+  const [low, high] = [Math.min(0, ...all), Math.max(0, ...all)];
+  // What flows backwards through a diode is not seen, and wants no room.
+  return { settings, curves, reach: [low < -unseen * high ? low : 0, high] };
 }

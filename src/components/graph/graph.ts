@@ -13,6 +13,7 @@ import { csvOf, CSVOut, sheet } from '../csv/index.ts';
 import { BoardLink, unitOf, type Snapshot } from '../link/index.ts';
 import { buttons, ink, Room } from '../page/index.ts';
 import { Spotlight } from '../spotlight/index.ts';
+import { characteristicOf } from './characteristic.ts';
 import { circuitAt, curvesOf, isLogarithmic, type Curves } from './curves.ts';
 import { lettered, namesIn } from './names.ts';
 import { picture, type Mark } from './picture.ts';
@@ -47,7 +48,7 @@ interface Shown {
 
 /**
  * Quantities against what is turned: exact curves over the whole range of a slider, a mark on each where the board stands now, and one
- * where it stood when its readings were held. It is read by pointer, or by the arrow, Page, Home and End keys, setting by setting;
+ * where it stood when its readings were held; or the characteristic of one component. It is read by pointer, or by the arrow, Page, Home and End keys, setting by setting;
  * Escape goes back to where the board stands. Its values go out as a table and as CSV.
  *
  * @tag rheolet-graph
@@ -74,9 +75,9 @@ export class RheoletGraph extends LitElement {
 
   /** The id of the board; unless said, the one it stands in or the only one of the page. */
   declare board: string;
-  /** The quantities to be drawn, all of one unit: `I_A1 I_A2`; the total current where absent. */
+  /** The quantities to be drawn, all of one unit: `I_A1 I_A2`; the total current where absent, in a characteristic the component's own. */
   declare of: string;
-  /** What is turned: a resistor (`R1`), the e.m.f. of a supply (`B1`) or what is inside it (`r_B1`), `temperature` or `light`; not needed where only one thing can be. */
+  /** What is turned: a resistor (`R1`), the e.m.f. of a supply (`B1`) or what is inside it (`r_B1`), `temperature` or `light`; the p.d. across a component (`V_L1`) for the characteristic of that component alone; not needed where only one thing can be. */
   declare against: string;
   /** The name of the graph, for those who hear it. */
   declare label: string;
@@ -91,7 +92,13 @@ export class RheoletGraph extends LitElement {
   #problem = '';
   /** What the curves were drawn for. */
   #drawn:
-    | { readonly key: string; readonly start: Circuit; readonly curves: Curves; readonly reach: Reach }
+    | {
+        readonly start: Circuit;
+        readonly asked: string;
+        readonly key: string;
+        readonly curves: Curves;
+        readonly reach: Reach;
+      }
     | undefined;
 
   constructor() {
@@ -177,10 +184,10 @@ export class RheoletGraph extends LitElement {
   #find(snapshot: Snapshot): Shown | Said {
     const { circuit, start, course, covered } = snapshot;
     if (covered) return { code: 'covered', data: {} };
-    const names = namesIn(this.of, snapshot);
-    if ('code' in names) return names;
-    const turned = turnedOf(circuit, start, this.against);
+    const turned = characteristicOf(snapshot, this.against) ?? turnedOf(circuit, start, this.against);
     if ('code' in turned) return turned;
+    const names = namesIn(this.of, snapshot, turned);
+    if ('code' in names) return names;
     const unit = unitOf(names[0]);
     const { curves, reach } = this.#curves(snapshot, turned, names);
     if (curves.curves.every(({ values }) => values.every((value) => value === undefined)))
@@ -208,15 +215,13 @@ export class RheoletGraph extends LitElement {
     turned: Turned,
     names: readonly string[],
   ): { curves: Curves; reach: Reach } {
-    const key = [
-      formatCircuit(circuitAt(circuit, turned, turned.range.min.value)),
-      turned.what,
-      ...names,
-    ].join('\n');
-    if (this.#drawn?.key === key) return this.#drawn;
-    const curves = curvesOf(circuit, turned, names);
-    const before = this.#drawn?.start === start ? this.#drawn.reach : curves.reach;
-    this.#drawn = { key, start, curves, reach: both(before, curves.reach) };
+    const of = turned.alone ?? circuit;
+    const asked = [turned.name, ...names].join();
+    const key = formatCircuit(circuitAt(of, turned, turned.range.min.value));
+    const drawn = this.#drawn?.start === start && this.#drawn.asked === asked ? this.#drawn : undefined;
+    if (drawn?.key === key) return drawn;
+    const curves = curvesOf(of, turned, names);
+    this.#drawn = { start, asked, key, curves, reach: both(drawn?.reach ?? curves.reach, curves.reach) };
     return this.#drawn;
   }
 

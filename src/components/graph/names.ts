@@ -1,6 +1,7 @@
 import { quantities, type Circuit, type Course } from '../../engine/core.ts';
 import type { Said } from '../../engine/reasons/index.ts';
 import { unitOf, type Snapshot } from '../link/index.ts';
+import type { Turned } from './turned.ts';
 
 /** At least one name. */
 export type Names = readonly [string, ...string[]];
@@ -15,18 +16,24 @@ const isKept = ({ components }: Circuit, name: string): boolean =>
   components.some(({ id, hidden }) => hidden && own.exec(name)?.[1] === id);
 
 /** The quantities that a page asks for, all of one unit; or why they cannot be drawn together. */
-export function namesIn(of: string, { circuit, readings, course }: Snapshot): Names | Said {
+export function namesIn(
+  of: string,
+  { circuit, readings, course }: Snapshot,
+  { name: along, alone }: Turned,
+): Names | Said {
   const asked = of
     .replace(/\bU_/g, 'V_')
     .split(/[\s,]+/)
     .filter(Boolean);
-  const [first = 'I_total', ...rest] = [...new Set(asked)];
+  const usual = alone ? along.replace('V', 'I') : 'I_total';
+  const [first = usual, ...rest] = [...new Set(asked)];
   const names: Names = [first, ...rest];
-  const known = new Set(quantities(circuit));
+  const known = new Set(quantities(alone ?? circuit));
   for (const name of names) {
     if (isKept(circuit, name)) return { code: 'unknown', data: {} };
     const reason = known.has(name) ? undefined : readings.reason(name);
     if (reason?.code === 'no such quantity') return reason;
+    if (alone && !known.has(name)) return { code: 'only its own', data: { name, suggestion: usual } };
   }
   const units = names.map(unitOf);
   const other = names.find((_, place) => units[place] !== units[0]);

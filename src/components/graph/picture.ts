@@ -58,12 +58,13 @@ export function picture({ along, up, plane, curves, names, now, held, read }: Pi
   const upright = (value: number): string => `M${x(value)} ${top}V${bottom}`;
   const level = (value: number): string => `M${left - size.tick} ${y(value)}H${right}`;
   const foot = y(0);
+  const side = along.low < 0 && along.high > 0 ? x(0) : left;
   const stride = strideOf(along, plane);
   return svg`<svg width=${width} height=${height} viewBox="0 0 ${width} ${height}" aria-hidden="true">
     <path class="grid" d=${along.marks.map(({ value }) => upright(value) + `v${size.tick}`).join('')}></path>
     <path class="grid" d=${up.marks.map(({ value }) => level(value)).join('')}></path>
-    <path class="axis" d="M${left} ${top}V${bottom}M${left} ${foot}H${right}"></path>
-    ${along.marks.map(({ value, text }, place) => (place % stride ? nothing : svg`<text class="mark" x=${x(value)} y=${bottom + 20}>${text}</text>`))}
+    <path class="axis" d="M${side} ${top}V${bottom}M${left} ${foot}H${right}"></path>
+    ${along.marks.map(({ value, text }, place) => (place % stride ? nothing : svg`<text class="mark" x=${x(value)} y=${bottom + 24}>${text}</text>`))}
     ${up.marks.map(({ value, text }) => svg`<text class="mark up" x=${left - size.gap} y=${y(value)}>${text}</text>`)}
     <path class="now" d=${upright(now.at)}></path>
     ${read === undefined ? nothing : svg`<path class="read" d=${upright(read)}></path>`}

@@ -1,7 +1,7 @@
 import type { Axis } from '../axis/index.ts';
 
 /** Pixels round the plane: room for the marks of both axes, and for the names of the curves. */
-const edge = { left: 52, right: 56, top: 10, bottom: 26 };
+const edge = { left: 52, right: 56, top: 10, bottom: 30 };
 /** The least and the most pixels that a graph has from side to side, and how high it is. */
 const size = { narrowest: 240, broadest: 640, lowest: 200, highest: 320 };
 

@@ -32,8 +32,10 @@ export function calledIn({ course: { wording } }: Snapshot, name: string): strin
 }
 
 /** The point where a board stands. */
-export function pointNow(snapshot: Snapshot, { name, now }: Turned, curves: readonly Curve[]): Point {
-  const turned = { name, text: writeQuantity(now, snapshot.course.decimalSign).text };
+export function pointNow(snapshot: Snapshot, { name, now, alone }: Turned, curves: readonly Curve[]): Point {
+  const turned = alone
+    ? { name: lettered(name, snapshot.course), ...readingOf(snapshot, name, { as: 'signed' }) }
+    : { name, text: writeQuantity(now, snapshot.course.decimalSign).text, spoken: spokenQuantity(now) };
   const read = curves.map((curve) => {
     const crosses = curve.values.some((value = 0) => value < 0);
     return {
@@ -43,7 +45,7 @@ export function pointNow(snapshot: Snapshot, { name, now }: Turned, curves: read
     };
   });
   const values = read.map(({ of, spoken }) => `${calledIn(snapshot, of)} ${spoken}`);
-  const at = `${calledIn(snapshot, name)} ${spokenQuantity(now)}`;
+  const at = `${calledIn(snapshot, name)} ${turned.spoken}`;
   return {
     at: Number(now.value),
     terms: [turned, ...read],
@@ -60,7 +62,7 @@ export function pointAt(
 ): Point {
   const { start, settings, course, covered } = snapshot;
   const value = settingAt(turned.range, setting);
-  const circuit = circuitAt(snapshot.circuit, turned, value);
+  const circuit = circuitAt(turned.alone ?? snapshot.circuit, turned, value);
   const readings = solve(circuit);
   const { unit, prefix } = turned.now;
   return pointNow(

@@ -32,7 +32,7 @@ export function sheetOf(
   const { unit: own } = turned.now;
   const rows = settings.map((setting) => {
     const value = settingAt(turned.range, setting);
-    const solution = solve(circuitAt(circuit, turned, value));
+    const solution = solve(circuitAt(turned.alone ?? circuit, turned, value));
     const cells = curves.map(({ name, sign }) => {
       const read = solution.quantity(name);
       const style = { figures, prefix: up.prefix, decimalSign: course.decimalSign };
@@ -41,7 +41,7 @@ export function sheetOf(
     return [writeQuantity(quantity(value, own, along.prefix), course.decimalSign).number, ...cells];
   });
   const heads = [
-    { name: turned.name, unit: along.prefix + own },
+    { name: lettered(turned.name, course), unit: along.prefix + own },
     ...curves.map(({ name }) => ({ name: lettered(name, course), unit: up.prefix + unit })),
   ];
   return { heads, rows };

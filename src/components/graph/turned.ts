@@ -14,13 +14,15 @@ import type { Said } from '../../engine/reasons/index.ts';
 export interface Turned {
   /** As the page names it, and as `sweep` does: R1, B1, r_B1, temperature. */
   readonly what: string;
-  /** The name of its quantity: R_R1, E_B1, r_B1, temperature. */
+  /** The name of its quantity: R_R1, E_B1, r_B1, temperature; V_L1 for the characteristic of L1. */
   readonly name: string;
   /** Where it stands. */
   readonly now: Quantity;
   readonly range: Range;
   /** Whether the circuit states its range, or feels it: nothing else has to be named then. */
   readonly stated: boolean;
+  /** Where a characteristic is drawn, its component alone on a supply that is turned: what is followed instead of the board's circuit. */
+  readonly alone?: Circuit;
 }
 
 /** All that can be turned; ranges that are not stated are those of the start, so that no turn moves their ends. */

@@ -69,6 +69,8 @@ export interface ReasoningElementData {
   'graph values': Record<never, never>;
   /** Two quantities that one axis cannot show. */
   'one unit': { readonly names: readonly string[]; readonly units: readonly Unit[] };
+  /** A characteristic is of one component alone. */
+  'only its own': { readonly name: string; readonly suggestion: string };
   /** Nothing says what a graph goes along, or that cannot be turned ('' if nothing was named); there may be nothing. */
   'which is turned': { readonly found: string; readonly names: readonly string[] };
 }

@@ -106,12 +106,14 @@ describe('a graph and its page', () => {
       made.page.style.inlineSize = `${width}px`;
       await settled();
       expect(made.element.scrollWidth).to.be.at.most(made.element.clientWidth);
-      const boxes = made.all('svg text').map((text) => text.getBoundingClientRect());
+      const boxes = made
+        .all('svg text')
+        .map((text) => [text.textContent, text.getBoundingClientRect()] as const);
       expect(boxes.length).to.be.above(6);
-      for (const a of boxes)
-        for (const b of boxes.filter((box) => box !== a)) {
+      for (const [name, a] of boxes)
+        for (const [other, b] of boxes.filter(([, box]) => box !== a)) {
           const apart = a.right <= b.left || b.right <= a.left || a.bottom <= b.top || b.bottom <= a.top;
-          expect(apart, `at ${width}`).to.equal(true);
+          expect(apart, `${name} on ${other} at ${width}`).to.equal(true);
         }
     }
   });

@@ -72,6 +72,7 @@ export const elementSamples: Pick<
   ],
   'graph values': [{}],
   'one unit': [{ names: ['V_R1', 'I_A1'], units: ['V', 'A'] }],
+  'only its own': [{ name: 'I_R1', suggestion: 'I_L1' }],
   'which is turned': [
     { found: '', names: ['R1', 'light'] },
     { found: 'R7', names: ['R1'] },

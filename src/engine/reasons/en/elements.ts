@@ -114,6 +114,8 @@ export const elements: Sentences<ReasoningElementData> = {
   'graph values': () => 'Values',
   'one unit': ({ names, units }) =>
     `The upright axis has one unit, but ${all(names.map((name, place) => `${name} is in ${units[place] ?? ''}`))}. Draw a graph for each.`,
+  'only its own': ({ name, suggestion }) =>
+    `${name} is not of the component whose characteristic is drawn; ask for ${suggestion}.`,
   'which is turned': ({ found, names }) =>
     (found && `${found} cannot be turned here. `) +
     (names.length > 0
