@@ -5,7 +5,9 @@ import { createRequire } from 'node:module';
 import { test } from 'node:test';
 import { host } from './visit.mjs';
 
-const pages = readdirSync('demo').filter((file) => file.endsWith('.html'));
+const own = (folder) => readdirSync(`demo/${folder}`).filter((file) => file.endsWith('.html'));
+const topics = own('topics').map((file) => `topics/${file}`);
+const pages = [...own(''), ...topics];
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core'), 'utf8');
 const site = host();
 
@@ -31,6 +33,12 @@ for (const page of pages)
         [],
       );
       assert.deepEqual(visit.said, []);
+      const unsolved = await visit.tab.evaluate(() =>
+        [...document.querySelectorAll('rheolet-steps')].flatMap(
+          ({ shadowRoot }) => shadowRoot.querySelector('[part=reason]')?.textContent ?? [],
+        ),
+      );
+      assert.deepEqual(unsolved, []);
       const broad = await visit.tab.evaluate(() => document.documentElement.scrollWidth);
       assert.ok(broad <= width, `${broad} px broad`);
       await visit.tab.evaluate(axe);
@@ -42,10 +50,22 @@ for (const page of pages)
       );
     });
 
+const read = (page) => readFileSync(`demo/${page}`, 'utf8');
+
 test('the harbour leads to every page, and every page back to it', () => {
-  const read = (page) => readFileSync(`demo/${page}`, 'utf8');
-  for (const page of pages.filter((each) => each !== 'index.html')) {
+  for (const page of own('').filter((each) => each !== 'index.html')) {
     assert.match(read('index.html'), new RegExp(`href="${page}"`));
     assert.match(read(page), /href="index.html"/);
+  }
+});
+
+test('the topics are reached from the harbour, each from their index, and each has a worked solution', () => {
+  assert.match(read('index.html'), /href="topics\/index.html"/);
+  assert.match(read('topics/index.html'), /href="\.\.\/index.html"/);
+  for (const page of topics.filter((each) => !each.endsWith('index.html'))) {
+    assert.match(read('topics/index.html'), new RegExp(`href="${page.replace('topics/', '')}"`));
+    assert.match(read(page), /href="index.html"/);
+    assert.match(read(page), /<rheolet-steps/);
+    assert.doesNotMatch(read(page), /<script(?! src="\.\.\/\.\.\/dist\/rheolet.min.js" defer>)|style=/);
   }
 });
