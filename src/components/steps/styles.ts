@@ -70,7 +70,7 @@ export const styles: CSSResult = css`
     color: var(--soft);
   }
   [part~='answer'] {
-    padding-block-end: 0.1em;
+    padding-block-end: 0.3em;
     border-block-end: 3px double;
     font-weight: 600;
   }
