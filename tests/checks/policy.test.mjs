@@ -62,15 +62,21 @@ async function visit(path) {
   await tab.focus('rheolet-resistor').catch(() => undefined);
   for (const key of ['Tab', 'ArrowRight', 'ArrowRight', 'End', 'Tab', 'Tab', 'Enter'])
     await tab.keyboard.press(key);
+  const fetched = asked.filter((url) => url !== '/favicon.ico');
+  const pictures = await tab.$eval('rheolet-board', async (board) => {
+    const png = await board.toPNG?.({ style: 'print' });
+    return [png?.type, png?.size > 1000, (await board.toSVG?.())?.slice(0, 4)];
+  });
   await tab.emulateMediaType('print');
   await new Promise((resolve) => setTimeout(resolve, 200));
   await tab.close();
-  return { said, asked: asked.filter((url) => url !== '/favicon.ico'), drawn };
+  return { said, asked: fetched, drawn, pictures };
 }
 
-test('the classic script: quiet, and the only request', async () => {
-  const { said, asked, drawn } = await visit('/classic');
+test('the classic script: quiet, and the only request; a board makes pictures', async () => {
+  const { said, asked, drawn, pictures } = await visit('/classic');
   assert.deepEqual(said, []);
+  assert.deepEqual(pictures, ['image/png', true, '<svg']);
   assert.deepEqual(asked, ['/classic', '/dist/rheolet.min.js']);
   assert.equal(drawn.length, 5);
   assert.ok(

@@ -17,11 +17,22 @@ const below = {
   explain: ['reasons', 'rules', 'notation', 'topology', 'solve', 'circuit', 'quantity', 'words'],
   reduction: ['explain', 'topology', 'circuit', 'quantity'],
   comparison: ['schematic', 'solve', 'quantity'],
+  picture: ['schematic'],
   claims: ['reasons', 'whatif', 'rules', 'topology', 'solve', 'circuit', 'quantity', 'words'],
 };
 
 /** The parts of the engine that no page pays for before it uses them: an element imports each by itself. */
-const later = ['nonlinear', 'sparse', 'reasons', 'whatif', 'explain', 'claims', 'comparison', 'reduction'];
+const later = [
+  'nonlinear',
+  'sparse',
+  'reasons',
+  'whatif',
+  'explain',
+  'claims',
+  'comparison',
+  'reduction',
+  'picture',
+];
 
 /** The packages that a layer may import. */
 const packages = { quantity: /^fraction\.js$/, components: /^lit(\/.+)?$/ };

@@ -7,7 +7,6 @@ import {
   type TemplateResult,
 } from 'lit';
 import {
-  drawingToSVG,
   formatCircuit,
   needsMore,
   prepare,
@@ -20,12 +19,14 @@ import {
 } from '../../engine/core.ts';
 import { fire, shortcutOf, type BoardFace, type Settings } from '../link/index.ts';
 import { buttons, ink, speak } from '../page/index.ts';
+import type { PictureOptions, Shot } from '../picture/index.ts';
 import { fragmentNow } from './address.ts';
 import { isContent, textOf } from './fallback.ts';
 import type { Moment } from './moment.ts';
 import { notes, spokenNotes } from './notes.ts';
 import { onLatest } from './page-history.ts';
 import { Painter } from './painter.ts';
+import { fetchPictures } from './pictures.ts';
 import { Pointing } from './pointing.ts';
 import { Presence } from './presence.ts';
 import { Pupil } from './pupil.ts';
@@ -227,14 +228,16 @@ export class RheoletBoard extends LitElement implements BoardFace {
     this.#painter.stage.still.light(ids);
   }
 
-  /** The drawing with its ribbons as an SVG text that stands by itself; '' where there is none. */
-  toSVG(): string {
-    const { drawing, perAmpere } = this.#painter.stage;
-    const readings = this.snapshot?.readings;
-    if (!drawing || !readings) return '';
-    const currents = (id: string): number => Number(readings.current(id) ?? 0);
-    const ribbons = this.#shown.has('ribbons') ? { currents, scale: perAmpere } : {};
-    return drawingToSVG(drawing, { title: this.#name, ...ribbons });
+  /** The drawing as it shows itself at this moment, as an SVG text that stands by itself; '' where there is none. */
+  async toSVG(options: PictureOptions = {}): Promise<string> {
+    const [shot, pictures] = [this.#shot(), await fetchPictures()];
+    return (shot && pictures?.svgOf(shot, options)) ?? '';
+  }
+
+  /** The drawing as it shows itself at this moment, as a PNG; undefined where there is none. */
+  async toPNG(options: PictureOptions = {}): Promise<Blob | undefined> {
+    const [shot, pictures] = [this.#shot(), await fetchPictures()];
+    return shot && pictures?.pngOf(shot, options);
   }
 
   /** The circuit at its present setting, as notation; the values of hidden components stand in it. '' where there is none. */
@@ -310,6 +313,10 @@ export class RheoletBoard extends LitElement implements BoardFace {
 
   get #name(): string {
     return this.label || say({ code: 'diagram', data: {} });
+  }
+
+  #shot(): Shot | undefined {
+    return this.snapshot && this.#painter.stage.shot(this.snapshot);
   }
 
   get #shown(): ReadonlySet<Word> {

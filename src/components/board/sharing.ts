@@ -1,19 +1,26 @@
 import type { ReactiveElement } from 'lit';
 import { say } from '../../engine/core.ts';
 import { copy, speak } from '../page/index.ts';
+import type { PictureOptions } from '../picture/index.ts';
+import { fetchPictures } from './pictures.ts';
 
-/** What can be copied of a board, as texts. */
+/** What of a board can be copied, as texts, and saved, as pictures. */
 export interface Shareable extends ReactiveElement {
   linkToSetting(): string;
   toText(): string;
+  toSVG(options: PictureOptions): Promise<string>;
+  toPNG(options: PictureOptions): Promise<Blob | undefined>;
 }
 
-/** Copies a board's texts; where the browser refuses, the text is there to be copied by hand. */
+/** A picture that can be saved: for slides, for paper, and as lines that can be worked on. */
+export type Saved = 'png' | 'print' | 'svg';
+
+/** Copies a board's texts and saves its pictures; where the browser refuses, the text is there to be copied by hand. */
 export class Sharing {
   /** Whether the menu is open. */
   isOpen = false;
-  /** What was copied last, while it is open. */
-  result: { readonly text: string; readonly done: boolean } | undefined;
+  /** What is to be said of the last copy, and the text to be copied by hand, while it is open. */
+  result: { readonly said: string; readonly text: string } | undefined;
   readonly #board: Shareable;
 
   constructor(board: Shareable) {
@@ -32,12 +39,30 @@ export class Sharing {
   async copy(what: 'link' | 'text'): Promise<void> {
     const text = what === 'link' ? this.#board.linkToSetting() : this.#board.toText();
     const done = await copy(text);
-    this.result = { text, done };
-    speak(this, say({ code: 'copied', data: { done } }));
-    this.#board.requestUpdate();
+    this.#tell(say({ code: 'copied', data: { done } }), done ? '' : text);
     await this.#board.updateComplete;
     const box = this.#board.renderRoot.querySelector<HTMLInputElement>('#copy input');
     box?.focus();
     box?.select();
+  }
+
+  /** Saves a picture, named after the board. */
+  async save(what: Saved): Promise<void> {
+    const board = this.#board;
+    const style = what === 'print' ? 'print' : 'light';
+    const content =
+      what === 'svg'
+        ? new Blob([await board.toSVG({ style })], { type: 'image/svg+xml' })
+        : await board.toPNG({ style, ...(what === 'print' && { scale: 4 }) });
+    const pictures = await fetchPictures();
+    const name = `${board.id || 'circuit'}.${what === 'svg' ? 'svg' : 'png'}`;
+    const done = Boolean(content?.size && pictures?.save(content, name));
+    this.#tell(say({ code: 'saved', data: { done } }), '');
+  }
+
+  #tell(said: string, text: string): void {
+    this.result = { said, text };
+    speak(this, said);
+    this.#board.requestUpdate();
   }
 }

@@ -8,6 +8,7 @@ import {
   type Irreducible,
 } from '../../engine/core.ts';
 import { once, type Snapshot } from '../link/index.ts';
+import type { Shot } from '../picture/index.ts';
 import type { Moment } from './moment.ts';
 import { componentName, liveText, meterRoom } from './component-text.ts';
 import { DigitsLayer } from './digits-layer.ts';
@@ -62,6 +63,8 @@ export class Stage {
   #scaled: Snapshot['start'] | undefined;
   #flow: Flow | undefined;
   #drawing: Drawing | undefined;
+  /** The texts that the values have room for; undefined as written. */
+  #rooms: readonly (string | undefined)[] = [];
 
   constructor() {
     this.element.className = 'stage';
@@ -83,12 +86,13 @@ export class Stage {
     const { circuit, start } = snapshot;
     this.#drawing = undefined;
     this.#style = style;
-    const values = circuit.components.map((component) => {
+    const rooms = circuit.components.map((component) => {
       if (isMeter(component) && style.shown.has('meters')) return meterRoom(component, snapshot);
       return style.shown.has('values') ? undefined : '';
     });
     if (circuit.components.length > most) return 'too many';
-    const drawing = drawn(circuit, style, values);
+    this.#rooms = rooms;
+    const drawing = drawn(circuit, style, rooms);
     if (drawing.kind !== 'drawing') return 'empty';
     this.#drawing = drawing;
     this.still.size(drawing);
@@ -134,6 +138,39 @@ export class Stage {
     const spoken = this.#style.shown.has('readings');
     this.still.name((id) => text(id, (component) => componentName(component, snapshot, spoken)), reached);
     this.still.describe(this.#style.label, described(snapshot.circuit));
+  }
+
+  /** What a picture of the board has to show at this moment; undefined where nothing is drawn. */
+  shot(snapshot: Moment): Shot | undefined {
+    const [drawing, flow] = [this.#drawing, this.#flow];
+    if (!drawing || !flow) return undefined;
+    flow.read(snapshot);
+    const { circuit, comparison, held } = snapshot;
+    const { shown, symbols, width, label } = this.#style;
+    const { perAmpere: scale } = this;
+    const inOrder = (ids: readonly string[], values: Iterable<number>): ((id: string) => number) => {
+      const byId = new Map([...values].map((value, place) => [ids[place], value]));
+      return (id) => byId.get(id) ?? 0;
+    };
+    const rooms = new Map(circuit.components.map(({ id }, place) => [id, this.#rooms[place]]));
+    const live = circuit.components.filter((each) => this.#changes(each));
+    const ribbons = shown.has('ribbons') && {
+      currents: inOrder(flow.ids, flow.currents),
+      scale,
+      ...(comparison && held && { held: comparison.edgesOf(drawing, held, scale) }),
+    };
+    const brightness = flow.powers.map((power) => Math.min(1, power / this.#scale.brightest));
+    const glow = shown.has('readings') && { glow: inOrder(flow.lamps, brightness) };
+    return {
+      circuit,
+      drawing,
+      plan: { symbols, width, values: (id) => rooms.get(id) },
+      numbers: new Map(live.map((each) => [each.id, liveText(each, snapshot)])),
+      labels: shown.has('labels'),
+      values: shown.has('values'),
+      arrows: shown.has('arrows'),
+      picture: { title: label, ...ribbons, ...glow },
+    };
   }
 
   #changes(component: Component): boolean {

@@ -146,6 +146,6 @@ export function view(all: View): TemplateResult {
       ${acts(all)}
       <div part="notes" dir="ltr">${told.map((note) => html`<p>${note}</p>`)}</div>
     </div>
-    ${shown.has('menu') ? menu(snapshot.circuit, all.sharing) : nothing}
+    ${shown.has('menu') ? menu(snapshot.circuit, drawn, all.sharing) : nothing}
     ${shown.has('rules') ? html`<rheolet-rules></rheolet-rules>` : nothing}`;
 }

@@ -17,6 +17,6 @@ export type {
 } from './drawing.ts';
 export { levelPlan, type LevelLine, type LevelPlan } from './levels.ts';
 export { terminalRadius } from './network.ts';
+export { dotsOf, lineOf } from './path.ts';
 export { prepareRibbons, type Ribbons } from './ribbons.ts';
-export { dotsOf, drawingToSVG, lineOf, type Picture } from './svg.ts';
 export { textSize } from './text.ts';

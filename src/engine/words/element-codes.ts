@@ -45,10 +45,24 @@ export interface ElementData {
   };
   /** A button of a board. */
   button: {
-    readonly does: 'reset' | 'undo' | 'redo' | 'hold' | 'release' | 'reveal' | 'copy' | 'link' | 'text';
+    readonly does:
+      | 'reset'
+      | 'undo'
+      | 'redo'
+      | 'hold'
+      | 'release'
+      | 'reveal'
+      | 'copy'
+      | 'link'
+      | 'text'
+      | 'png'
+      | 'print'
+      | 'svg';
   };
   /** What has been copied, or that the browser refused and the text stands selected. */
   copied: { readonly done: boolean };
+  /** A picture has been saved, or the page may not save files. */
+  saved: { readonly done: boolean };
   'address not read': Record<never, never>;
   'switch state': { readonly closed: boolean };
   /** What was done to a component, or undone. */

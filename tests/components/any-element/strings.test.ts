@@ -78,14 +78,14 @@ async function check(tag: string, samples: readonly Sample[]): Promise<void> {
   const elements = samples.map((sample) => made(tag, sample));
   root.append(...elements);
   await ready(root);
-  elements.forEach((element, place) => {
+  for (const [place, element] of elements.entries()) {
     const given = JSON.stringify(samples[place]);
     const shown = said(element);
     const found = slips.filter((slip) => shown.includes(slip) && !given.includes(slip));
     expect(found, `${given} shows ${shown}`).to.deep.equal([]);
     expect(element.childElementCount, given).to.equal(0);
-    if ('toSVG' in element) wellFormed(element as RheoletBoard, given);
-  });
+    if ('toSVG' in element) await wellFormed(element as RheoletBoard, given);
+  }
   expect(injected(root)).to.deep.equal([]);
   expect('injected' in globalThis).to.equal(false);
   // Still alive: whatever stands here, a setting is followed, and a text that is right is shown.
@@ -100,8 +100,8 @@ async function check(tag: string, samples: readonly Sample[]): Promise<void> {
 }
 
 /** A board as a picture, where there is one, is XML in which nothing runs. */
-function wellFormed(board: RheoletBoard, given: string): void {
-  const picture = new DOMParser().parseFromString(board.toSVG() || '<svg/>', 'image/svg+xml');
+async function wellFormed(board: RheoletBoard, given: string): Promise<void> {
+  const picture = new DOMParser().parseFromString((await board.toSVG()) || '<svg/>', 'image/svg+xml');
   expect(picture.querySelector('parsererror')?.textContent, given).to.equal(undefined);
   expect(injected(picture), given).to.deep.equal([]);
 }

@@ -223,7 +223,7 @@ describe('the menu of a board', () => {
   const menu = (bench: Bench): HTMLElement => bench.find('#copy') as HTMLElement;
   const opened = async (circuit = pumpLine, attributes = {}): Promise<Bench> => {
     const bench = await boardWith(circuit, attributes);
-    bench.button('Copy…').click();
+    bench.button('Copy or save…').click();
     await bench.settled();
     return bench;
   };
@@ -261,7 +261,7 @@ describe('the menu of a board', () => {
       expect(bench.board.shadowRoot?.activeElement).to.equal(box);
       expect(text(box.labels?.[0] ?? box)).to.contain('copy the selected text');
       await expect(bench.board).to.be.accessible();
-      bench.button('Copy…').click();
+      bench.button('Copy or save…').click();
       await bench.settled();
       expect(bench.all('#copy input')).to.have.length(0);
     }
@@ -269,7 +269,7 @@ describe('the menu of a board', () => {
 
   it('opens by key and is closed by Escape, which gives the focus back', async () => {
     const bench = await boardWith(pumpLine);
-    const button = bench.button('Copy…');
+    const button = bench.button('Copy or save…');
     expect([menu(bench).hidden, button.getAttribute('aria-expanded')]).to.deep.equal([true, 'false']);
     button.focus();
     await sendKeys({ press: 'Enter' });
@@ -285,7 +285,12 @@ describe('the menu of a board', () => {
 
   it('offers no text that tells a hidden value, and is not there where the page hides it', async () => {
     const bench = await opened('B1 6 V + R1 12 Ω hidden');
-    expect(bench.all('#copy button').map(text)).to.deep.equal(['Copy a link to this setting']);
+    expect(bench.all('#copy button').map(text)).to.deep.equal([
+      'Copy a link to this setting',
+      'Save as picture',
+      'Save as picture for printing',
+      'Save as SVG',
+    ]);
     bench.board.hide = 'menu';
     await bench.settled();
     await bench.settled();

@@ -131,7 +131,7 @@ describe('a board in its page', () => {
 
   it('gives its drawing as an SVG text that stands by itself', async () => {
     const { board } = await boardWith(quayLine);
-    const svg = new DOMParser().parseFromString(board.toSVG(), 'image/svg+xml');
+    const svg = new DOMParser().parseFromString(await board.toSVG(), 'image/svg+xml');
     expect(svg.querySelector('parsererror')).to.equal(null);
     expect(svg.querySelectorAll('[data-id]')).to.have.length(5);
   });

@@ -224,7 +224,7 @@ describe('a circuit that cannot be read is one sentence, with its place, and har
       expect(problems.map(({ board, text: said }) => [board, said.replace(/\s+/g, ' ')])).to.deep.equal([
         ['ill', problemOf(ill)],
       ]);
-      expect([ill.circuit, ill.solution, ill.toSVG()]).to.deep.equal([undefined, undefined, '']);
+      expect([ill.circuit, ill.solution, await ill.toSVG()]).to.deep.equal([undefined, undefined, '']);
       expect(new Bench(well).digits('A1')).to.equal('1.25 A');
       expect(page.querySelector('#words')!.textContent).to.equal('The pump.');
     });

@@ -133,7 +133,7 @@ describe('the Tab key', () => {
       'R1, typed',
       'R1: more',
       'Hold readings',
-      'Copy…',
+      'Copy or save…',
     ]);
   });
 });

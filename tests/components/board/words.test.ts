@@ -59,7 +59,7 @@ describe('the name of a diagram', () => {
     it(`label="${label}" is heard as ${name}`, async () => {
       const bench = await boardWith(pumpLine, { label });
       expect(bench.find('.still').getAttribute('aria-label')).to.equal(name);
-      expect(bench.board.toSVG()).to.contain(name);
+      expect(await bench.board.toSVG()).to.contain(name);
     });
 });
 
@@ -83,7 +83,7 @@ describe('a hidden value is told nowhere', () => {
         ['caption', bench.caption],
         ['table of values', bench.all('text').map(text).join()],
         ['accessible tree', (tree.match(/"name":"[^"]*"/g) ?? []).join()],
-        ['SVG', bench.board.toSVG().replace(/<[^>]*>/g, ' ')],
+        ['SVG', (await bench.board.toSVG()).replace(/<[^>]*>/g, ' ')],
       ])
         expect(what, where).to.not.match(/\b(137|13\.7)\b/);
     });

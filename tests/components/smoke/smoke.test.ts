@@ -120,7 +120,7 @@ describe('in every browser', () => {
 
   it('a board as SVG is well-formed and says what it is', async () => {
     const { bench } = await page();
-    const svg = new DOMParser().parseFromString(bench.board.toSVG(), 'image/svg+xml');
+    const svg = new DOMParser().parseFromString(await bench.board.toSVG(), 'image/svg+xml');
     expect(svg.querySelector('parsererror')).to.equal(null);
     expect(svg.documentElement.localName).to.equal('svg');
     expect(svg.querySelector('title, desc')?.textContent).to.not.equal('');

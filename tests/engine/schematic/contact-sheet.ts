@@ -1,5 +1,6 @@
 import { parseCircuit } from '../../../src/engine/notation/index.ts';
-import { drawSchematic, drawingToSVG, prepareRibbons } from '../../../src/engine/schematic/index.ts';
+import { drawingToSVG } from '../../../src/engine/picture/index.ts';
+import { drawSchematic, prepareRibbons } from '../../../src/engine/schematic/index.ts';
 import { solve } from '../../../src/engine/solve/index.ts';
 import { examples } from './examples.ts';
 import { pictures } from './golden.ts';

@@ -1,5 +1,6 @@
 import { parseCircuit } from '../../../src/engine/notation/index.ts';
-import { drawSchematic, drawingToSVG, equipWebs } from '../../../src/engine/schematic/index.ts';
+import { drawingToSVG } from '../../../src/engine/picture/index.ts';
+import { drawSchematic, equipWebs } from '../../../src/engine/schematic/index.ts';
 import { drawWeb } from '../../../src/engine/schematic/web/index.ts';
 
 equipWebs(drawWeb);

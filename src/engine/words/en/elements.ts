@@ -38,9 +38,12 @@ const buttons = {
   hold: 'Hold readings',
   release: 'Let go of readings',
   reveal: 'Show the readings',
-  copy: 'Copy…',
+  copy: 'Copy or save…',
   link: 'Copy a link to this setting',
   text: 'Copy the circuit as text',
+  png: 'Save as picture',
+  print: 'Save as picture for printing',
+  svg: 'Save as SVG',
 };
 const turned = {
   E: 'e.m.f.',
@@ -102,6 +105,8 @@ export const elements: Sentences<ElementData> = {
       : `This circuit has no ${kind}${kind === 'resistor' ? ' with a range' : ''}.`),
   button: ({ does }) => buttons[does],
   copied: ({ done }) => (done ? 'Copied.' : 'This page may not copy by itself: copy the selected text.'),
+  saved: ({ done }) =>
+    done ? 'Saved.' : 'This page may not save files: open it by itself, and save the picture there.',
   'address not read': () => 'The setting in the address cannot be read, so it is not used.',
   'switch state': ({ closed }) => (closed ? 'closed' : 'open'),
   condition: ({ condition }) => (condition ? conditions[condition] : 'back as it was'),

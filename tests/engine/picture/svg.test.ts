@@ -2,8 +2,9 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import fc from 'fast-check';
 import { parseCircuit } from '../../../src/engine/notation/index.ts';
-import { drawSchematic, drawingToSVG, type Drawing } from '../../../src/engine/schematic/index.ts';
-import { drawings } from './random-drawings.ts';
+import { drawingToSVG, inks } from '../../../src/engine/picture/index.ts';
+import { drawSchematic, type Drawing } from '../../../src/engine/schematic/index.ts';
+import { drawings } from '../schematic/random-drawings.ts';
 
 function drawn(line: string): Drawing {
   const drawing = drawSchematic(parseCircuit(line));
@@ -77,4 +78,18 @@ test('ribbons are one path, and there is none without currents', () => {
   const drawing = drawn('B1 6 V + A1 + (R1 12 Ω ∥ L1 8 Ω)');
   assert.equal(drawingToSVG(drawing).split('class="ribbons"').length, 1);
   assert.equal(drawingToSVG(drawing, { currents: () => 1 }).split('class="ribbons"').length, 2);
+});
+
+test('in an ink every colour is one of its own, the ground lies under all, and lamps glow where it has light', () => {
+  const drawing = drawn('B1 6 V + (R1 12 Ω ∥ L1 8 Ω)');
+  for (const style of ['light', 'print'] as const) {
+    const { line, paper, current, light } = inks[style];
+    const svg = drawingToSVG(drawing, { ink: inks[style], currents: () => 1, glow: () => 0.5 });
+    const colours = new Set([...valuesOf(svg, 'fill'), ...valuesOf(svg, 'stroke')]);
+    colours.delete('none');
+    assert.deepEqual([...colours].sort(), [line, paper, current, light].filter(Boolean).sort());
+    assert.match(svg, new RegExp(`^<svg[^>]*><rect class="paper" [^>]*fill="${paper}"`));
+    assert.equal(svg.includes('class="light"'), light !== '');
+  }
+  assert.doesNotMatch(drawingToSVG(drawing, { ink: inks.light, glow: () => 0 }), /class="light"/);
 });

@@ -1,0 +1,3 @@
+export { save } from '../save/index.ts';
+export { pngOf, svgOf, type PictureOptions } from './make.ts';
+export type { Shot } from './shot.ts';

@@ -1,0 +1,1 @@
+export { save } from './save.ts';
