@@ -3,7 +3,7 @@ import { circuitFrom, type Circuit } from '../../../src/engine/circuit/index.ts'
 import { part } from './random-circuit.ts';
 
 /** A join of two nodes, and the number that a component follows from. */
-type Join = readonly [from: number, to: number, seed: number];
+export type Join = readonly [from: number, to: number, seed: number];
 
 /** A circuit whose first component is a supply, or else a network between the ends of its first component. */
 export function joined(joins: readonly Join[], open: boolean): Circuit {
@@ -31,8 +31,8 @@ const anyJoins = fc
     }),
   );
 
-/** A grid of nodes, some of its joins left out. */
-const grid = fc
+/** The joins of a grid of nodes, some left out, and one from corner to corner round it: they lie in a plane. */
+export const grid: fc.Arbitrary<readonly Join[]> = fc
   .tuple(
     fc.integer({ min: 2, max: 5 }),
     fc.integer({ min: 2, max: 4 }),

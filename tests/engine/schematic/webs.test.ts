@@ -8,6 +8,7 @@ import { laws } from './laws.ts';
 import { hopsOf } from './plane.ts';
 import { planarWeb } from './planar-web.ts';
 import { coverAll, throughAll, worstJunction } from './ribbon-laws.ts';
+import { bipartite, complete } from './web/graphs.ts';
 import { drawn, webs } from './web-drawings.ts';
 import { webFlow } from './web-flow.ts';
 
@@ -51,15 +52,10 @@ function graph(edges: readonly (readonly [number, number])[]): Circuit {
   return circuitFrom({ version: 1, components, terminals: first.map((node) => `n${node}`) });
 }
 
-const complete = (count: number): (readonly [number, number])[] =>
-  Array.from({ length: count }, (_, i) => i).flatMap((i) =>
-    Array.from({ length: i }, (_, j) => [j, i] as const),
-  );
-const bipartite = [0, 1, 2].flatMap((i) => [3, 4, 5].map((j) => [i, j] as const));
 const cube = complete(8).filter(([a, b]) => [1, 2, 4].includes(a ^ b));
 
 test('five nodes all joined, and three joined to three others, cross once (K. Kuratowski, Fundamenta Mathematicae 15 (1930) 271, from memory)', () => {
-  for (const edges of [complete(5), bipartite]) {
+  for (const edges of [complete(5), bipartite(3, 3)]) {
     edges.forEach((_, first) => {
       const circuit = graph([...edges.slice(first), ...edges.slice(0, first)]);
       const drawing = drawn(circuit);

@@ -2,22 +2,11 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import fc from 'fast-check';
-import { embed } from '../../../src/engine/schematic/web/embed.ts';
-import { back, head, tail, type Edge } from '../../../src/engine/schematic/web/graph.ts';
-import { heights } from '../../../src/engine/schematic/web/heights.ts';
-import { spaced } from '../../../src/engine/schematic/web/spacing.ts';
-
-const edgesOf = (ends: readonly (readonly [number, number])[]): Edge[] =>
-  ends.map(([from, to], part) => ({ from, to, part }));
-
-/** Graphs that no vertex holds together alone: a ring, and chords. */
-const twoConnected = fc
-  .tuple(fc.integer({ min: 3, max: 9 }), fc.array(fc.tuple(fc.nat(8), fc.nat(8)), { maxLength: 12 }))
-  .map(([count, chords]) => {
-    const ring = Array.from({ length: count }, (_, i) => [i, (i + 1) % count] as const);
-    const across = chords.map(([a, b]) => [a % count, b % count] as const).filter(([a, b]) => a !== b);
-    return { count, edges: edgesOf([...ring, ...across]) };
-  });
+import { embed } from '../../../../src/engine/schematic/web/embed.ts';
+import { back, head, tail } from '../../../../src/engine/schematic/web/graph.ts';
+import { heights } from '../../../../src/engine/schematic/web/heights.ts';
+import { spaced } from '../../../../src/engine/schematic/web/spacing.ts';
+import { edgesOf, twoConnected } from './graphs.ts';
 
 test('every dart has one face on its left, each face is a closed walk that meets no vertex twice, and Euler\u2019s formula holds', () => {
   fc.assert(
