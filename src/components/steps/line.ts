@@ -27,6 +27,12 @@ export const equation = (text: string, course: Shown['course']): TemplateResult 
   html`<span dir="ltr" aria-hidden="true">${formula(text)}</span
     ><span class="heard">${heard(text, course)}</span>`;
 
+/** The names in a sentence are set as in the equations, in the letters of the course. */
+export function sentence(text: string, { letter }: Pick<Course, 'letter'>): readonly unknown[] {
+  const pieces = text.replace(/\bV(?=r?_)/g, letter).split(/(\p{L}+_[\p{L}\d_]+)/u);
+  return pieces.map((piece, place) => (place % 2 > 0 ? formula(piece) : piece));
+}
+
 /** The rungs of a step, those that are still covered too. */
 export function lines(step: Step, { mode, course, rungs, isLast, gap }: Shown): TemplateResult {
   const later = (rung: number): string => (rungs > rung ? '' : 'later');
@@ -48,8 +54,8 @@ export function lines(step: Step, { mode, course, rungs, isLast, gap }: Shown): 
         ? html`<p part="look" class=${later(0)}>${say({ code: 'look at', data: { ids: step.about } })}</p>`
         : nothing
     }
-    ${notes.map((note) => html`<p part="note" class=${later(note.code === 'flows the other way' ? 4 : 0)}>${say(note)}</p>`)}
-    <p part="why" class=${later(1)}>${say(step.why)}</p>
+    ${notes.map((note) => html`<p part="note" class=${later(note.code === 'flows the other way' ? 4 : 0)}>${sentence(say(note), course)}</p>`)}
+    <p part="why" class=${later(1)}>${sentence(say(step.why), course)}</p>
     <p part="symbols" class=${later(2)}>
       <span class="one">${equation(step.equation, course)}</span>
       ${

@@ -12,9 +12,8 @@ import { say, type GapMistake } from '../../engine/reasons/index.ts';
 import { BoardLink, figuresOf, fire, type Snapshot } from '../link/index.ts';
 import { buttons, formulas, ink, later, speak } from '../page/index.ts';
 import { Spotlight } from '../spotlight/index.ts';
-import { formula } from './formula.ts';
 import { gap } from './gap.ts';
-import { equation, lines, rungs, type Mode } from './line.ts';
+import { equation, lines, rungs, sentence, type Mode } from './line.ts';
 import { styles } from './styles.ts';
 
 const modes: readonly Mode[] = ['steps', 'whole', 'hints', 'gaps'];
@@ -241,11 +240,8 @@ export class RheoletSteps extends LitElement {
       }`;
   }
 
-  /** The names in a sentence are set as in the equations, in the letters of the course. */
   #sentence(text: string): readonly unknown[] {
-    const letter = this.#link.snapshot?.course.letter ?? 'V';
-    const pieces = text.replace(/\bV(?=r?_)/g, letter).split(/(\p{L}+_[\p{L}\d_]+)/u);
-    return pieces.map((piece, place) => (place % 2 > 0 ? formula(piece) : piece));
+    return sentence(text, { letter: this.#link.snapshot?.course.letter ?? 'V' });
   }
 
   #button(does: 'step' | 'hint' | 'answer' | 'back', way: 1 | -1, barred: boolean): TemplateResult {

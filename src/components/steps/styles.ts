@@ -35,7 +35,7 @@ export const styles: CSSResult = css`
   }
   li {
     position: relative;
-    padding: 0.35em 0.75em 0.35em 2.25em;
+    padding: 0.35em 0.75em 0.35em 2.5em;
     border-block-start: 1px solid var(--line);
     counter-increment: step;
   }

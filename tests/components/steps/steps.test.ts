@@ -52,7 +52,7 @@ describe('a worked solution', () => {
     const bridge = 'B1 24 V + ((R1 150 Ω + @l + R4 300 Ω) ∥ (R2 50 Ω + @q + R5 250 Ω)); R3 100 Ω @q–@l';
     const made = await bench({ of: 'I_R3', mode: 'whole' }, bridge);
     expect(made.texts('[part=note]')[1]).to.equal(
-      'I_R1 is counted through R1 from the + end of B1 and R2 to R4 and R3.',
+      'IR1 is counted through R1 from the + end of B1 and R2 to R4 and R3.',
     );
     expect(made.all('[part=numbers]').length).to.equal(10);
     expect(
