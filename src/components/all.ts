@@ -1,3 +1,4 @@
+import './activity/define.ts';
 import './board/define.ts';
 import './claim/define.ts';
 import './graph/define.ts';

@@ -15,6 +15,7 @@ test('dist holds the scripts that are promised', () => {
     'meter',
     'rules',
     'graph',
+    'activity',
     'levels',
     'rheolet',
     'rheolet.min',

@@ -82,6 +82,7 @@ const weights = {
   claim: () => added('claim'),
   steps: () => added('steps'),
   graph: () => added('graph'),
+  activity: () => added('activity'),
   levels: () => added('levels'),
 };
 

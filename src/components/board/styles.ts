@@ -230,5 +230,8 @@ export const styles: CSSResult = css`
     .hint {
       display: none;
     }
+    .light {
+      stop-color: transparent;
+    }
   }
 `;

@@ -2,6 +2,7 @@ import { css, type CSSResult } from 'lit';
 
 /**
  * Ink on paper: the colours and the type of every element, in both schemes, in forced colours and on paper; what is only heard.
+ * On paper everything is black, whatever colours a page has, but for the ribbons, which are of a grey that shows what is drawn on them.
  * A page's own way with letters stops at the elements: capitals would make other units of them (mA, MA), wide ones run into wires.
  *
  * @cssprop --rheolet-ink - Lines, symbols and text.
@@ -69,7 +70,13 @@ export const ink: CSSResult = css`
   }
   @media print {
     :host {
+      --ink: #000;
+      --soft: #000;
+      --line: #000;
       --paper: transparent;
+      --current: #b3b3b3;
+      --potential: #000;
+      --alert: #000;
       color-scheme: light;
     }
   }

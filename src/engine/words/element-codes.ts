@@ -61,6 +61,10 @@ export interface ElementData {
   };
   /** What has been copied, or that the browser refused and the text stands selected. */
   copied: { readonly done: boolean };
+  /** A button of an activity. */
+  'activity button': { readonly does: 'fill' | 'leave' | 'next' | 'back' };
+  /** How many parts of an activity are shown now. */
+  revealed: { readonly shown: number; readonly count: number };
   /** A picture has been saved, or the page may not save files. */
   saved: { readonly done: boolean };
   'address not read': Record<never, never>;

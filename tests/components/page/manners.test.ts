@@ -76,12 +76,16 @@ describe('ink on paper', () => {
     });
   }
 
-  it('is dark on light in print, whatever the scheme', async () => {
+  it('is black on white in print, with ribbons in one grey, whatever the scheme and the colours of the page', async () => {
     await emulateFeatures({ 'prefers-color-scheme': 'dark' }, 'print');
     const root = await page();
     root.style.setProperty('color-scheme', 'dark');
+    for (const name of ['ink', 'soft', 'line', 'current'])
+      root.style.setProperty(`--rheolet-${name}`, 'gold');
     const bench = new Bench(root.querySelector('rheolet-board')!);
-    expect(contrast(getComputedStyle(bench.find('.wire')).stroke, 'rgb(255 255 255)')).to.be.at.least(7);
+    expect(getComputedStyle(bench.find('.wire')).stroke).to.equal('rgb(0, 0, 0)');
+    expect(getComputedStyle(bench.find('[part=key]')).color).to.equal('rgb(0, 0, 0)');
+    expect(getComputedStyle(bench.path).fill).to.equal('rgb(179, 179, 179)');
     expect(getComputedStyle(bench.find('.acts')).display).to.equal('none');
     await emulateFeatures();
   });

@@ -290,6 +290,8 @@ export const samples: { readonly [Code in keyof Catalogue]: readonly Catalogue[C
     { does: 'svg' },
   ],
   copied: [{ done: true }, { done: false }],
+  'activity button': [{ does: 'fill' }, { does: 'leave' }, { does: 'next' }, { does: 'back' }],
+  revealed: [{ shown: 2, count: 5 }],
   saved: [{ done: true }, { done: false }],
   'address not read': none,
   'switch state': [{ closed: true }, { closed: false }],

@@ -53,6 +53,12 @@ const turned = {
 };
 const sensors = { temperature: 'a thermistor', light: 'an LDR' };
 const conditions = { broken: 'taken out', bridged: 'a wire across it' };
+const activityButtons = {
+  fill: 'Fill the screen',
+  leave: 'Leave (Esc)',
+  next: 'Show the next part',
+  back: 'Cover it again',
+};
 const tableButtons = {
   record: 'Record',
   clear: 'Delete all',
@@ -105,6 +111,8 @@ export const elements: Sentences<ElementData> = {
       : `This circuit has no ${kind}${kind === 'resistor' ? ' with a range' : ''}.`),
   button: ({ does }) => buttons[does],
   copied: ({ done }) => (done ? 'Copied.' : 'This page may not copy by itself: copy the selected text.'),
+  'activity button': ({ does }) => activityButtons[does],
+  revealed: ({ shown, count }) => `${shown} of ${count} parts shown.`,
   saved: ({ done }) =>
     done ? 'Saved.' : 'This page may not save files: open it by itself, and save the picture there.',
   'address not read': () => 'The setting in the address cannot be read, so it is not used.',

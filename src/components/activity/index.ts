@@ -1,0 +1,1 @@
+export { RheoletActivity } from './activity.ts';
