@@ -140,7 +140,7 @@ export function explain(
     });
   const lacking = equations ? equations.needs.filter((name) => !single.has(name)) : [];
   const [lack] = lacking;
-  if (lack !== undefined && lacking.length === 1)
+  if (lack !== undefined && lack !== find && lacking.length === 1)
     return without('not enough', { code: 'one is missing', data: { find, missing: lack } });
   const zeros = new Set([...known].flatMap(([name, { value }]) => (value.equals(0) ? [name] : [])));
   const more = missing(allowed, known.keys(), zeros, askable(circuit, find), find);
