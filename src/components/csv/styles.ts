@@ -1,6 +1,6 @@
 import { css, type CSSResult } from 'lit';
 
-/** A ruled table as on an exam paper, which scrolls in a box of its own where the column is narrow, and how it goes out. */
+/** A ruled table as on an exam paper, which scrolls in a box of its own where the column is narrow, what opens it, and how it goes out. */
 export const styles: CSSResult = css`
   .scroll {
     overflow-x: auto;
@@ -28,6 +28,11 @@ export const styles: CSSResult = css`
     font-size: 0.75em;
     line-height: 1;
   }
+  summary {
+    inline-size: fit-content;
+    min-block-size: 24px;
+    cursor: pointer;
+  }
   .buttons {
     display: flex;
     flex-wrap: wrap;
@@ -47,9 +52,15 @@ export const styles: CSSResult = css`
     font: inherit;
     direction: ltr;
   }
+  @media (pointer: coarse) {
+    summary {
+      min-block-size: 44px;
+    }
+  }
   @media print {
     .buttons,
-    textarea {
+    textarea,
+    details:not([open]) {
       display: none;
     }
     .scroll {

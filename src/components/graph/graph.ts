@@ -9,7 +9,7 @@ import {
 import { formatCircuit, type Circuit, type Unit } from '../../engine/core.ts';
 import { say, type Said } from '../../engine/reasons/index.ts';
 import { axisOver, both, decadesOver, type Axis, type Reach } from '../axis/index.ts';
-import { csvOf, CSVOut, sheet } from '../csv/index.ts';
+import { csvOf, CSVOut, nameView, rowsOf, sheet, sheetView, type Sheet } from '../csv/index.ts';
 import { BoardLink, unitOf, type Snapshot } from '../link/index.ts';
 import { buttons, ink, Room } from '../page/index.ts';
 import { Spotlight } from '../spotlight/index.ts';
@@ -19,7 +19,7 @@ import { lettered, namesIn } from './names.ts';
 import { picture, type Mark } from './picture.ts';
 import { planeOf, type Plane } from './plane.ts';
 import { calledIn, lastOf, pointAt, pointNow, settingNear, type Point } from './points.ts';
-import { nameView, rowsOf, sheetOf, sheetView, type Sheet } from './sheet.ts';
+import { sheetOf } from './sheet.ts';
 import { styles } from './styles.ts';
 import { turnedOf, type Turned } from './turned.ts';
 
@@ -172,7 +172,12 @@ export class RheoletGraph extends LitElement {
         ${calledIn(snapshot, turned.name)} / ${along.prefix + turned.now.unit}
       </p>
       <p part="caption" aria-hidden="true">${caption(point)}</p>
-      ${sheetView(values, this.#name(shown), this.#out.buttons)} ${this.#out.box}`;
+      <details part="values" lang="en" dir="ltr">
+        <summary>${say({ code: 'graph values', data: {} })}</summary>
+        ${sheetView(values, this.#name(shown))}
+        <div class="buttons">${this.#out.buttons}</div>
+      </details>
+      ${this.#out.box}`;
   }
 
   #name({ snapshot, turned, curves }: Shown): string {

@@ -1,22 +1,13 @@
-import { html, type TemplateResult } from 'lit';
 import { quantity, settingAt, solve, writeQuantity, writeReading, type Unit } from '../../engine/core.ts';
-import { say } from '../../engine/reasons/index.ts';
 import type { Axis } from '../axis/index.ts';
+import type { Sheet } from '../csv/index.ts';
 import { figuresOf, type Snapshot } from '../link/index.ts';
 import { circuitAt, type Curve } from './curves.ts';
 import { lettered } from './names.ts';
 import { lastOf, settingNear } from './points.ts';
 import type { Turned } from './turned.ts';
 
-/** The values of a graph, at its ends and near the marks of its axis. */
-export interface Sheet {
-  /** The names of the quantities and their units: `R_R1`, "Ω". */
-  readonly heads: readonly { readonly name: string; readonly unit: string }[];
-  /** Numbers without their units, "—" where there is none. */
-  readonly rows: readonly (readonly string[])[];
-}
-
-/** Works out the values of a graph at settings that its slider has. */
+/** The values of a graph, at its ends and near the marks of its axis: at settings that its slider has. */
 export function sheetOf(
   snapshot: Snapshot,
   turned: Turned,
@@ -45,42 +36,4 @@ export function sheetOf(
     ...curves.map(({ name }) => ({ name: lettered(name, course), unit: up.prefix + unit })),
   ];
   return { heads, rows };
-}
-
-/** The same as the rows of a text. */
-export const rowsOf = ({ heads, rows }: Sheet): readonly (readonly string[])[] => [
-  heads.map(({ name, unit }) => `${name} / ${unit}`),
-  ...rows,
-];
-
-/** A name as textbooks write it. */
-export function nameView(name: string): TemplateResult {
-  const [letter = '', ...of] = name.split('_');
-  return of.length > 0 ? html`<var>${letter}</var><sub>${of.join('_')}</sub>` : html`${letter}`;
-}
-
-/** The table, under a summary that opens it. */
-export function sheetView({ heads, rows }: Sheet, name: string, out: TemplateResult): TemplateResult {
-  return html`<details part="values" lang="en">
-    <summary>${say({ code: 'graph values', data: {} })}</summary>
-    <div class="scroll" role="group" tabindex="0" aria-label=${name}>
-      <table part="table">
-        <thead>
-          <tr>
-            ${heads.map((head) => html`<th scope="col">${nameView(head.name)} / ${head.unit}</th>`)}
-          </tr>
-        </thead>
-        <tbody>
-          ${rows.map(
-            ([first, ...cells]) =>
-              html`<tr>
-                <th scope="row">${first}</th>
-                ${cells.map((cell) => html`<td>${cell}</td>`)}
-              </tr>`,
-          )}
-        </tbody>
-      </table>
-    </div>
-    <div class="buttons">${out}</div>
-  </details>`;
 }

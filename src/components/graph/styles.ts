@@ -107,16 +107,6 @@ export const styles: CSSResult = css`
   [part='caption'] span {
     white-space: nowrap;
   }
-  summary {
-    inline-size: fit-content;
-    min-block-size: 24px;
-    cursor: pointer;
-  }
-  @media (pointer: coarse) {
-    summary {
-      min-block-size: 44px;
-    }
-  }
   @media print {
     [part='plane'] {
       overflow: visible;
@@ -125,7 +115,6 @@ export const styles: CSSResult = css`
       max-inline-size: 100%;
       block-size: auto;
     }
-    details:not([open]),
     .read {
       display: none;
     }

@@ -1,14 +1,21 @@
-import { html, LitElement, type CSSResultGroup, type PropertyDeclarations, type TemplateResult } from 'lit';
+import {
+  adoptStyles,
+  html,
+  LitElement,
+  type CSSResultGroup,
+  type PropertyDeclarations,
+  type TemplateResult,
+} from 'lit';
 import { levelPlan, say, type Circuit, type LevelPlan } from '../../engine/core.ts';
 import { axisOver, type Reach } from '../axis/index.ts';
 import { BoardLink, once, type Snapshot } from '../link/index.ts';
-import { ink, Room } from '../page/index.ts';
+import { ink, later, Room } from '../page/index.ts';
 import { Spotlight } from '../spotlight/index.ts';
 import { picture } from './picture.ts';
 import { Pointer } from './pointer.ts';
 import { reachOf } from './reach.ts';
 import { stepOf } from './steps.ts';
-import { sheet } from './styles.ts';
+import { styles } from './styles.ts';
 
 /** Where everything stands from side to side: a circuit's start tells it. */
 const planOf: (start: Circuit) => LevelPlan = once(levelPlan);
@@ -43,16 +50,19 @@ const heightIn =
  * The level diagram: height is potential. Every node is a level line, every component a drop from one to another, or, as a supply, a
  * lift; branches side by side fall between the same two heights, and the drops round a loop add up to the lift. Pointing at a
  * component or focusing it makes it stand out on the board, and the other way round; the arrow keys, Home and End go along the current.
+ * Its heights stand in a table as well, which the pupil opens.
  *
  * @tag rheolet-levels
  * @fires {CustomEvent<ProblemDetail>} rheolet-problem - There is no such board.
  * @csspart axis - What the axis shows, above it.
  * @csspart levels - The diagram.
+ * @csspart values - The heights as a table, closed until the pupil opens them.
+ * @csspart table - Their table.
  * @csspart obstacle - Why there is nothing to draw: what is wrong with the circuit, or that the readings are covered.
  * @csspart problem - Why there is no board.
  */
 export class RheoletLevels extends LitElement {
-  static override styles: CSSResultGroup = [ink, sheet];
+  static override styles: CSSResultGroup = [ink, styles];
   static override properties: PropertyDeclarations = { board: { type: String }, label: { type: String } };
 
   /** The id of the board; unless said, the one it stands in or the only one of the page. */
@@ -65,6 +75,8 @@ export class RheoletLevels extends LitElement {
   readonly #room = new Room(this);
   readonly #here = new Pointer(this);
   readonly #there = new Pointer(this);
+  /** What makes the table, once it has been asked for. */
+  #values: typeof import('./values.ts') | undefined;
   #start: Circuit | undefined;
   #reach: Reach | undefined;
   /** The component that the Tab key comes to. */
@@ -103,6 +115,7 @@ export class RheoletLevels extends LitElement {
       circuit.components.filter((each) => each.id === id).map((each) => stepOf(snapshot, each)),
     );
     this.#at = [this.#here.id, this.#at, ...plan.columns].find((id) => plan.columns.includes(id)) ?? '';
+    const name = this.label || say({ code: 'levels', data: {} });
     return html`<p part="axis" lang="en" aria-hidden="true">
         ${say({ code: 'potential', data: { unit: `${axis.prefix}V` } })}
       </p>
@@ -113,13 +126,24 @@ export class RheoletLevels extends LitElement {
           steps,
           potential: heightIn(readings),
           held: heightIn(held),
-          name: this.label || say({ code: 'levels', data: {} }),
+          name,
           lit: this.#there.id,
           at: this.#at,
           room: this.#room.width,
         })}
-      </div>`;
+      </div>
+      <details part="values" lang="en" dir="ltr" @toggle=${this.#open}>
+        <summary>${say({ code: 'readings', data: {} })}</summary>
+        ${this.#values?.sheetView(this.#values.valuesOf(snapshot, steps, axis), name)}
+      </details>`;
   }
+
+  readonly #open = async (): Promise<void> => {
+    if (this.#values) return;
+    this.#values = await later(import('./values.ts'));
+    if (this.#values && this.shadowRoot) adoptStyles(this.shadowRoot, [ink, this.#values.sheet, styles]);
+    this.requestUpdate();
+  };
 
   readonly #step = (event: KeyboardEvent): void => {
     const by = ways[event.key];

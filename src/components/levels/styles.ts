@@ -1,7 +1,7 @@
 import { css, type CSSResult } from 'lit';
 
 /** A flat profile in ink and hairlines; the level lines alone have the hue of potential. */
-export const sheet: CSSResult = css`
+export const styles: CSSResult = css`
   :host {
     display: block;
     max-inline-size: 100%;
@@ -97,6 +97,11 @@ export const sheet: CSSResult = css`
     stroke: var(--focus);
     stroke-width: 2;
     stroke-dasharray: none;
+  }
+  summary {
+    inline-size: fit-content;
+    padding-block: 0.35em;
+    cursor: pointer;
   }
   @media print {
     [part='levels'] {

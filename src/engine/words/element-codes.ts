@@ -129,6 +129,8 @@ export interface ElementData {
   potential: { readonly unit: string };
   /** Why there is no level diagram: nothing drives a current. */
   'no levels': Record<never, never>;
+  /** The heads of a table of levels: the potential before a component, along the current, and after it. */
+  'level head': { readonly of: 'before' | 'after' | 'change' };
   /** A component of a level diagram, with its change of potential along the current; heights with their units. */
   'level step': {
     readonly id: string;

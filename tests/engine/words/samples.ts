@@ -353,6 +353,7 @@ export const samples: { readonly [Code in keyof Catalogue]: readonly Catalogue[C
   levels: none,
   potential: [{ unit: 'V' }],
   'no levels': none,
+  'level head': [{ of: 'before' }, { of: 'after' }, { of: 'change' }],
   'level step': [
     { id: 'B1', step: 'lift', by: '6.00 volts', from: '0 volts', to: '6.00 volts' },
     { id: 'R1', step: 'drop', by: '4.00 volts', from: '6.00 volts', to: '2.00 volts' },

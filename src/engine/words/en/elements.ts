@@ -71,6 +71,8 @@ const undrawn = {
   'too many': 'This circuit is very large',
 };
 
+const levelHeads = { before: 'Before', after: 'After', change: 'Change' };
+
 /** What the elements say of themselves. */
 export const elements: Sentences<ElementData> = {
   'no board': ({ wanted, present }) =>
@@ -162,6 +164,7 @@ export const elements: Sentences<ElementData> = {
   levels: () => 'Levels of potential round the circuit',
   potential: ({ unit }) => `Potential in ${unit}`,
   'no levels': () => 'There is no supply in this circuit, so there are no potentials to draw.',
+  'level head': ({ of }) => levelHeads[of],
   'level step': ({ id, step, by, from, to }) =>
     step === 'none' ? `${id}: no drop, at ${from}` : `${id}: a ${step} of ${by}, from ${from} to ${to}`,
 };
