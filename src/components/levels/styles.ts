@@ -103,6 +103,16 @@ export const styles: CSSResult = css`
     padding-block: 0.35em;
     cursor: pointer;
   }
+  @media (max-width: 30em) {
+    th,
+    td {
+      padding-inline: 0.2em;
+      font-size: 0.875em;
+    }
+    thead th {
+      white-space: normal;
+    }
+  }
   @media print {
     [part='levels'] {
       overflow: visible;
