@@ -19,20 +19,19 @@ import {
 } from '../../engine/core.ts';
 import { fire, shortcutOf, type BoardFace, type Settings } from '../link/index.ts';
 import { buttons, ink, speak } from '../page/index.ts';
-import type { PictureOptions, Shot } from '../picture/index.ts';
+import type { PictureOptions } from '../picture/index.ts';
 import { fragmentNow } from './address.ts';
 import { isContent, textOf } from './fallback.ts';
 import type { Moment } from './moment.ts';
 import { notes, spokenNotes } from './notes.ts';
 import { onLatest } from './page-history.ts';
 import { Painter } from './painter.ts';
-import { fetchPictures } from './pictures.ts';
 import { Pointing } from './pointing.ts';
 import { Presence } from './presence.ts';
 import { Pupil } from './pupil.ts';
 import { readingsTable } from './readings-table.ts';
 import { coverable, shown, type Word } from './shown.ts';
-import { Sharing } from './sharing.ts';
+import { fetchPictures, Sharing } from './sharing.ts';
 import { readSource } from './source.ts';
 import { BoardStore } from './store.ts';
 import { styles } from './styles.ts';
@@ -230,13 +229,13 @@ export class RheoletBoard extends LitElement implements BoardFace {
 
   /** The drawing as it shows itself at this moment, as an SVG text that stands by itself; '' where there is none. */
   async toSVG(options: PictureOptions = {}): Promise<string> {
-    const [shot, pictures] = [this.#shot(), await fetchPictures()];
+    const [shot, pictures] = [this.#painter.stage.shot(this.snapshot), await fetchPictures()];
     return (shot && pictures?.svgOf(shot, options)) ?? '';
   }
 
   /** The drawing as it shows itself at this moment, as a PNG; undefined where there is none. */
   async toPNG(options: PictureOptions = {}): Promise<Blob | undefined> {
-    const [shot, pictures] = [this.#shot(), await fetchPictures()];
+    const [shot, pictures] = [this.#painter.stage.shot(this.snapshot), await fetchPictures()];
     return shot && pictures?.pngOf(shot, options);
   }
 
@@ -313,10 +312,6 @@ export class RheoletBoard extends LitElement implements BoardFace {
 
   get #name(): string {
     return this.label || say({ code: 'diagram', data: {} });
-  }
-
-  #shot(): Shot | undefined {
-    return this.snapshot && this.#painter.stage.shot(this.snapshot);
   }
 
   get #shown(): ReadonlySet<Word> {

@@ -1,8 +1,12 @@
 import type { ReactiveElement } from 'lit';
 import { say } from '../../engine/core.ts';
-import { copy, speak } from '../page/index.ts';
+import { copy, later, speak } from '../page/index.ts';
 import type { PictureOptions } from '../picture/index.ts';
-import { fetchPictures } from './pictures.ts';
+
+type Pictures = typeof import('../picture/index.ts');
+
+/** What makes pictures of a board, once it has come; undefined where it does not. */
+export const fetchPictures = (): Promise<Pictures | undefined> => later(import('../picture/index.ts'));
 
 /** What of a board can be copied, as texts, and saved, as pictures. */
 export interface Shareable extends ReactiveElement {

@@ -141,9 +141,9 @@ export class Stage {
   }
 
   /** What a picture of the board has to show at this moment; undefined where nothing is drawn. */
-  shot(snapshot: Moment): Shot | undefined {
+  shot(snapshot: Moment | undefined): Shot | undefined {
     const [drawing, flow] = [this.#drawing, this.#flow];
-    if (!drawing || !flow) return undefined;
+    if (!snapshot || !drawing || !flow) return undefined;
     flow.read(snapshot);
     const { circuit, comparison, held } = snapshot;
     const { shown, symbols, width, label } = this.#style;
