@@ -29,7 +29,7 @@ import { Painter } from './painter.ts';
 import { Pointing } from './pointing.ts';
 import { Presence } from './presence.ts';
 import { Pupil } from './pupil.ts';
-import { readingsTable } from './readings-table.ts';
+import { listed } from './readings-table.ts';
 import { coverable, shown, type Word } from './shown.ts';
 import { fetchPictures, Sharing } from './sharing.ts';
 import { readSource } from './source.ts';
@@ -276,16 +276,7 @@ export class RheoletBoard extends LitElement implements BoardFace {
     if (!snapshot || !state)
       return html`<slot></slot>
         <p part="problem" lang="en" dir="ltr" ?hidden=${!this.#problem}>${this.#problem}</p>`;
-    return html`${
-        undrawn
-          ? [
-              html`<p part="notes" lang="en" dir="ltr">
-                ${say({ code: 'not drawn', data: { reason: undrawn } })}
-              </p>`,
-              readingsTable(snapshot, this.#name),
-            ]
-          : stage.element
-      }<slot></slot>${view({
+    return html`${undrawn ? listed(undrawn, snapshot, this.#name) : stage.element}<slot></slot>${view({
         snapshot,
         state,
         pointed: this.#pupil.component(this.#pointing.id),

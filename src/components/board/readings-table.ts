@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { say } from '../../engine/core.ts';
 import { readingOf, type ReadingStyle, type Snapshot } from '../link/index.ts';
 import { lettersOf, styleOf } from './caption.ts';
+import type { Undrawn } from './stage.ts';
 
 /** A reading, and under it what it has done since it was held. */
 function cell(snapshot: Snapshot, name: string, style: ReadingStyle = {}): TemplateResult {
@@ -11,7 +12,7 @@ function cell(snapshot: Snapshot, name: string, style: ReadingStyle = {}): Templ
   </td>`;
 }
 
-/** The readings of a circuit that is not drawn, or of one that is compared with what was held, a row for each component. */
+/** The readings of a circuit, a row for each component; with what they have done since they were held. */
 export function readingsTable(snapshot: Snapshot, label: string): TemplateResult {
   const { circuit, course } = snapshot;
   const letters = circuit.terminals ? ['R'] : ['V', 'I', 'R', 'P'];
@@ -54,3 +55,8 @@ export function readingsTable(snapshot: Snapshot, label: string): TemplateResult
     </table>
   </div>`;
 }
+
+/** What stands in place of a drawing: why there is none, and the readings. */
+export const listed = (reason: Undrawn, snapshot: Snapshot, label: string): TemplateResult =>
+  html`<p part="notes" lang="en" dir="ltr">${say({ code: 'not drawn', data: { reason } })}</p>
+    ${readingsTable(snapshot, label)}`;
