@@ -44,6 +44,7 @@ export function sweep(
   const over = span ?? ownSpan(circuit, what);
   if (!over) throw new RangeError(`${what} has no range: say from where to where.`);
   const { from, to, points = 101, scale } = over;
+  for (const end of [from, to]) varied(circuit, what, end); // refuses what cannot be had
   const count = Math.min(Math.max(Math.round(points), 2), mostPoints);
   const at = (share: number): number => (scale ? from * (to / from) ** share : from + (to - from) * share);
   const settings = Array.from({ length: count }, (_, k) => (k === count - 1 ? to : at(k / (count - 1))));

@@ -1,0 +1,152 @@
+import assert from 'node:assert/strict';
+import { describe, it } from 'node:test';
+import fc from 'fast-check';
+import {
+  CircuitFormatError,
+  Fraction,
+  parseCircuit,
+  solveExact,
+  sweep,
+  withValue,
+  type Circuit,
+} from '../../../src/engine/index.ts';
+
+const ohms = fc.integer({ min: 1, max: 99 });
+const names = ['I_R1', 'V_R2', 'P_R1', 'P_B1', 'I_A1', 'R_total', 'R_loop', 'P_dissipated'];
+
+/** A control in series with a pair side by side, on a battery with resistance inside; nothing states a range. */
+const circuitOf = (a: number, b: number, c: number, inside: number): Circuit =>
+  parseCircuit(`B1 9 V r ${inside} Ω + A1 + R1 ${a} Ω + (R2 ${b} Ω ∥ R3 ${c} Ω)`);
+
+/** The same with one thing set by hand. */
+function at(circuit: Circuit, what: string, value: Fraction): Circuit {
+  if (what === 'r_B1') return withValue(circuit, 'B1', `r ${value.toFraction()}`);
+  return withValue(circuit, what, value);
+}
+
+const near = (found: number, exact: number, about: string): void =>
+  assert.ok(
+    Math.abs(found - exact) <= 1e-12 * Math.max(1e-3, Math.abs(exact)),
+    `${about}: ${found}, not ${exact}`,
+  );
+
+describe('a sweep over a span', () => {
+  it('has at each of its settings what solving exactly has there, whatever is varied', () => {
+    fc.assert(
+      fc.property(
+        fc.tuple(ohms, ohms, ohms, fc.integer({ min: 1, max: 9 })),
+        fc.constantFrom('R1', 'R3', 'B1', 'r_B1'),
+        fc.integer({ min: 1, max: 40 }),
+        fc.integer({ min: 1, max: 60 }),
+        ([a, b, c, inside], what, from, more) => {
+          const circuit = circuitOf(a, b, c, inside);
+          const { settings, values } = sweep(
+            circuit,
+            what,
+            { from, to: from + more, points: more + 1 },
+            names,
+          );
+          assert.deepEqual(
+            settings.map((setting) => Math.round(setting * 1e9) / 1e9),
+            Array.from({ length: more + 1 }, (_, k) => from + k),
+          );
+          for (const k of [0, Math.floor(more / 2), more]) {
+            const exact = solveExact(at(circuit, what, new Fraction(from + k)));
+            for (const name of names)
+              near(
+                values[name]?.[k] ?? NaN,
+                Number(exact.quantity(name)),
+                `${name} with ${what} at ${from + k}`,
+              );
+          }
+        },
+      ),
+      { numRuns: 300 },
+    );
+  });
+
+  it('goes from one end to the other in equal steps, or in equal ratios', () => {
+    const end = fc.double({ min: 1e-3, max: 1e6, noNaN: true });
+    const points = fc.integer({ min: 2, max: 200 });
+    const circuit = parseCircuit('B1 6 V + R1 5 Ω + R2 3 Ω');
+    fc.assert(
+      fc.property(end, end, points, fc.boolean(), (from, to, count, evenInRatio) => {
+        const span = { from, to, points: count };
+        const { settings } = sweep(circuit, 'R1', evenInRatio ? { ...span, scale: 'log' } : span, ['I_R1']);
+        assert.equal(settings.length, count);
+        assert.deepEqual([settings[0], settings.at(-1)], [from, to]);
+        const gaps = settings
+          .slice(1)
+          .map((setting, k) =>
+            evenInRatio ? setting / (settings[k] ?? NaN) : setting - (settings[k] ?? NaN),
+          );
+        const gap = evenInRatio ? (to / from) ** (1 / (count - 1)) : (to - from) / (count - 1);
+        const slack = evenInRatio ? gap * 1e-9 : 1e-9 * Math.max(from, to);
+        for (const each of gaps) assert.ok(Math.abs(each - gap) <= slack, `${each}, not ${gap}`);
+      }),
+    );
+  });
+
+  it('may run downwards', () => {
+    const circuit = parseCircuit('B1 6 V + R1 5 Ω + R2 3 Ω');
+    const up = sweep(circuit, 'R1', { from: 1, to: 9, points: 9 }, ['I_R1']);
+    const down = sweep(circuit, 'R1', { from: 9, to: 1, points: 9 }, ['I_R1']);
+    assert.deepEqual(down.settings, up.settings.toReversed());
+    assert.deepEqual(down.values['I_R1'], up.values['I_R1']?.toReversed());
+  });
+
+  it('has at least both ends, and no more settings than anyone can look at', () => {
+    const circuit = parseCircuit('B1 6 V + R1 5 Ω');
+    const count = (points: number): number =>
+      sweep(circuit, 'R1', { from: 1, to: 2, points }, ['I_R1']).settings.length;
+    assert.deepEqual([-5, 0, 1, 2, 2.4, 101, 1e9].map(count), [2, 2, 2, 2, 2, 101, 10_000]);
+  });
+
+  it('goes beyond the range of a slider where a span says so, and leaves the circuit as it is', () => {
+    const circuit = parseCircuit('B1 6 V + R1 [4..40] 12 Ω');
+    const before = JSON.stringify(circuit, (_, value: unknown) =>
+      typeof value === 'bigint' ? `${value}` : value,
+    );
+    const { values } = sweep(circuit, 'R1', { from: 1, to: 1000, points: 2 }, ['I_R1']);
+    assert.deepEqual(
+      values['I_R1']?.map((value) => value?.toPrecision(6)),
+      ['6.00000', '0.00600000'],
+    );
+    assert.equal(
+      JSON.stringify(circuit, (_, value: unknown) => (typeof value === 'bigint' ? `${value}` : value)),
+      before,
+    );
+  });
+});
+
+describe('a sweep says what it cannot do', () => {
+  const plain = parseCircuit('B1 6 V + R1 5 Ω + L1 3 Ω');
+  it('without a span, of what has no range', () => {
+    for (const what of ['R1', 'B1', 'r_B1', 'L1', 'R9'])
+      assert.throws(
+        () => sweep(plain, what, undefined, ['I_R1']),
+        new RegExp(`^RangeError: ${what} has no range`),
+      );
+  });
+
+  it('of what is not there, or cannot be varied', () => {
+    const span = { from: 1, to: 2 };
+    assert.throws(() => sweep(plain, 'R9', span, ['I_R1']), CircuitFormatError);
+    assert.throws(() => sweep(plain, 'L1', span, ['I_R1']), CircuitFormatError);
+    assert.throws(() => sweep(plain, 'R1', { from: -2, to: -1 }, ['I_R1']), CircuitFormatError);
+  });
+
+  it('a quantity that has no value has none at that setting, and one that does not exist at none', () => {
+    const { values } = sweep(parseCircuit('B1 6 V + R1 5 Ω'), 'R1', { from: 0, to: 2, points: 3 }, [
+      'I_R1',
+      'R_R1',
+      'I_R9',
+    ]);
+    assert.deepEqual(
+      values['I_R1']?.map((value) => value !== undefined),
+      [false, true, true],
+    );
+    assert.deepEqual(values['I_R9'], [undefined, undefined, undefined]);
+    assert.deepEqual(values['R_R1']?.slice(1), [1, 2]);
+  });
+});
