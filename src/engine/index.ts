@@ -10,6 +10,7 @@ export * from './comparison/index.ts';
 export * from './explain/index.ts';
 export * from './reduction/index.ts';
 export * from './picture/index.ts';
+export * from './time/index.ts';
 export * from './nonlinear/index.ts';
 export * from './whatif/index.ts';
 export { drawWeb } from './schematic/web/index.ts';

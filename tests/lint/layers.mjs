@@ -13,6 +13,7 @@ const below = {
   schematic: ['topology', 'circuit', 'quantity', 'words'],
   nonlinear: ['solve', 'circuit', 'quantity', 'words'],
   sparse: ['solve', 'circuit', 'quantity', 'words'],
+  time: ['solve', 'circuit'],
   whatif: ['reasons', 'topology', 'solve', 'circuit', 'quantity', 'words'],
   explain: ['reasons', 'rules', 'notation', 'topology', 'solve', 'circuit', 'quantity', 'words'],
   reduction: ['explain', 'topology', 'circuit', 'quantity'],
@@ -25,6 +26,7 @@ const below = {
 const later = [
   'nonlinear',
   'sparse',
+  'time',
   'reasons',
   'whatif',
   'explain',

@@ -26,6 +26,7 @@ export type {
 } from './model.ts';
 export { hasCurve, type Curved } from './has-curve.ts';
 export { isMeter } from './is-meter.ts';
+export { inState, type State } from './in-state.ts';
 export { isSwitch } from './is-switch.ts';
 export { nearest } from './nearest.ts';
 export { defaultStep, lastSetting, nearestSetting, settingAt } from './range.ts';

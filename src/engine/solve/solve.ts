@@ -1,4 +1,4 @@
-import { bridges, hasCurve, type Circuit } from '../circuit/index.ts';
+import { bridges, hasCurve, inState, type Circuit, type State } from '../circuit/index.ts';
 import { Fraction } from '../quantity/index.ts';
 import { Answer, type Arithmetic } from './answer.ts';
 import { solverFor } from './equip.ts';
@@ -56,9 +56,13 @@ const exact: Arithmetic<Fraction> = {
 
 const fraction = (n: bigint | number, d: bigint | number): Fraction => new Fraction(n, d);
 
-/** Solves a circuit in floating-point numbers, each reading right to a rounding or two of the largest of its kind. */
-export function solve(circuit: Circuit): Solution {
-  return solverFor(circuit)?.solve(circuit) ?? answer(circuit, limits.live, liveFlow, live);
+/**
+ * Solves a circuit in floating-point numbers, each reading right to a rounding or two of the largest of its kind; as time has left it,
+ * where a state is given (see `next`).
+ */
+export function solve(circuit: Circuit, { state }: { readonly state?: State } = {}): Solution {
+  const now = state ? inState(circuit, state) : circuit;
+  return solverFor(now)?.solve(now) ?? answer(now, limits.live, liveFlow, live);
 }
 
 /** Solves a circuit in which what has a curve has these resistances, by id: those of its operating point. */

@@ -1,0 +1,1 @@
+export { next } from './next.ts';
