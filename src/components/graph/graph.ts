@@ -6,7 +6,7 @@ import {
   type PropertyDeclarations,
   type TemplateResult,
 } from 'lit';
-import { formatCircuit, type Circuit, type Unit } from '../../engine/core.ts';
+import { formatCircuit, type Circuit, type Course, type Unit } from '../../engine/core.ts';
 import { say, type Said } from '../../engine/reasons/index.ts';
 import { axisOver, both, decadesOver, type Axis, type Reach } from '../axis/index.ts';
 import { csvOf, CSVOut, nameView, rowsOf, sheet, sheetView, type Sheet } from '../csv/index.ts';
@@ -100,6 +100,9 @@ export class RheoletGraph extends LitElement {
         readonly reach: Reach;
       }
     | undefined;
+
+  /** The values as they were last written. */
+  #written: { readonly curves: Curves; readonly course: Course; readonly values: Sheet } | undefined;
 
   constructor() {
     super();
@@ -244,11 +247,15 @@ export class RheoletGraph extends LitElement {
     return held && at !== undefined ? this.#mark(shown, held, Number(at)) : undefined;
   }
 
+  /** The values, which stay while the curves do. */
   #sheet(): Sheet | undefined {
     const shown = this.#shown;
     if (!shown) return undefined;
     const { snapshot, turned, curves, along, up, unit } = shown;
-    return sheetOf(snapshot, turned, curves.curves, along, up, unit);
+    const { course } = snapshot;
+    if (this.#written?.curves !== curves || this.#written.course !== course)
+      this.#written = { curves, course, values: sheetOf(snapshot, turned, curves.curves, along, up, unit) };
+    return this.#written.values;
   }
 
   readonly #step = (event: KeyboardEvent): void => {
