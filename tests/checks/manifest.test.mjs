@@ -68,8 +68,8 @@ test('of an element without a word about it every public thing is found', () => 
   writeFileSync('.tmp/bare/bare.ts', source);
   const analyse = ['analyze', '--globs', '.tmp/bare/bare.ts', '--outdir', '.tmp/bare', '--quiet'];
   execFileSync('node_modules/.bin/cem', analyse);
-  const [module] = JSON.parse(readFileSync('.tmp/bare/custom-elements.json', 'utf8')).modules;
-  const [bare] = module.declarations;
+  const { modules } = JSON.parse(readFileSync('.tmp/bare/custom-elements.json', 'utf8'));
+  const bare = modules.flatMap(({ declarations }) => declarations).find(({ name }) => name === 'RheoletBare');
   assert.deepEqual(undescribed(bare).sort(), [
     'attributes: of',
     'cssParts: told',

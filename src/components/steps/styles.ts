@@ -36,13 +36,16 @@ export const styles: CSSResult = css`
   li {
     position: relative;
     padding: 0.35em 0.75em 0.35em 2.5em;
+    overflow-x: auto;
     border-block-start: 1px solid var(--line);
     counter-increment: step;
   }
   li::before {
     content: counter(step);
     position: absolute;
-    inset-inline-start: 0.75em;
+    inset-inline-start: 0;
+    inline-size: 1.75em;
+    text-align: end;
     font-weight: 600;
   }
   li:is(:hover, :focus, :focus-within) {

@@ -63,7 +63,6 @@ export interface ExplainData extends ReasoningData {
   'readings disagree': { readonly names: readonly string[] };
   /** The class does not use the rule that is needed. */
   'needs a rule': { readonly find: string; readonly rule: string };
-  'needs simultaneous equations': { readonly ids: readonly string[] };
   /** Nobody follows the steps of so large a circuit. */
   'too large to explain': { readonly count: number; readonly limit: number };
   /** There would be more equations than anyone solves by hand. */

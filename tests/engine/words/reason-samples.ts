@@ -1,7 +1,6 @@
 import type { ExplainData } from '../../../src/engine/explain/index.ts';
 
 const one = [{ ids: ['R1'] }, { ids: ['R1', 'R2', 'L1'] }];
-const few = [{ ids: ['R1', 'R2'] }, { ids: ['R1', 'R2', 'L1'] }];
 const reasons = [
   { ids: ['R1', 'R2'], pd: 'p.d.' },
   { ids: ['R1', 'R2', 'L1'], pd: 'voltage' },
@@ -41,7 +40,6 @@ export const reasonSamples: { readonly [Code in keyof ExplainData]: readonly Exp
   'not enough known': [{ find: 'I_R1' }],
   'readings disagree': [{ names: ['I_A1', 'I_A2', 'I_A3'] }],
   'needs a rule': [{ find: 'R_total', rule: 'In parallel: the reciprocals of the resistances add up.' }],
-  'needs simultaneous equations': few,
   'currents at a junction': reasons,
   'e.m.f.s round a loop': reasons,
   'one alone': [{ ids: ['(3)', 'I_R1'], pd: 'p.d.' }],

@@ -62,8 +62,6 @@ export const explain: Sentences<ExplainData> = {
   'not enough known': ({ find }) => `Too little is known to find ${find}.`,
   'readings disagree': ({ names }) => `${all(names)} cannot all be right: they disagree.`,
   'needs a rule': ({ find, rule }) => `To find ${find}, this rule is needed. ${rule}`,
-  'needs simultaneous equations': ({ ids }) =>
-    `${all(ids)} cannot be taken one after another: this needs Kirchhoff’s laws and equations solved together.`,
   'too large to explain': ({ count, limit }) =>
     `Circuits of up to ${limit} components are explained; this one has ${count}.`,
   'too many equations': ({ count, limit }) =>
