@@ -121,25 +121,19 @@ class Plane {
   }
 }
 
-/** How many orders of the edges are tried where wires have to cross: fewer of large graphs, so that none takes long. */
-const trials = (edges: number): number => Math.min(edges, 24, Math.floor(3000 / edges ** 2));
-
 /**
  * Lays a graph in the plane that no vertex holds together alone; its first edge closes it, and is not crossed. What is laid last crosses
- * what lay there before, so another order may cross less: where there is a crossing, several are tried.
+ * what lay there before, so another order may cross less. Where there is more than one crossing, several are tried: fewer of large
+ * graphs, so that none takes long.
  */
 export function embed(edges: readonly Edge[], count: number): Embedding {
   const [first, ...others] = edges;
   const found = laid(edges, count);
-  const least = (best: Embedding, next: Embedding): Embedding =>
-    next.order.length < best.order.length ? next : best;
-  if (!first || found.order.length <= count + 1) return found;
-  const tried = trials(others.length);
-  const orders = Array.from({ length: tried }, (_, i) => {
-    const cut = Math.floor((i * others.length) / tried);
-    return [first, ...others.slice(cut), ...others.slice(0, cut)];
-  });
-  return orders.map((order) => laid(order, count)).reduce(least, found);
+  if (!first || found.order.length < count + 2) return found;
+  return others
+    .slice(0, Math.min(24, 50000 / others.length ** 3))
+    .map((_, i) => laid([first, ...others.slice(i + 1), ...others.slice(0, i + 1)], count))
+    .reduce((best, next) => (next.order.length < best.order.length ? next : best), found);
 }
 
 /**
