@@ -51,7 +51,8 @@ function place(path) {
 function objection(from, to, isType, isLater) {
   if (from.folder === to.folder) return undefined;
   // What defines a tag defines those that it is made of; an element may fetch another that it makes.
-  const defines = from.folder === 'components' || from.file === 'define.ts' || isLater;
+  const fetches = isLater && from.layer === 'components';
+  const defines = from.folder === 'components' || from.file === 'define.ts' || fetches;
   // What of a layer is loaded later has a face of its own, for the engine's.
   const own = from.folder === 'engine' ? /^(web\/)?index\.ts$/ : /^index\.ts$/;
   const face = defines ? /^(index|define)\.ts$/ : own;
