@@ -14,8 +14,10 @@ const of = {
   surroundings: 'light',
   switch: 'S1',
 };
+const against = { graph: 'R1' };
+const attribute = (name, value) => (value ? ` ${name}="${value}"` : '');
 const element = (name) =>
-  `<rheolet-${name} board="quay"${of[name] ? ` of="${of[name]}"` : ''}></rheolet-${name}>`;
+  `<rheolet-${name} board="quay"${attribute('of', of[name])}${attribute('against', against[name])}></rheolet-${name}>`;
 
 /** The circuit of the lesson: A1 reads 1.25 A. */
 export const line = 'B1 6 V + S1 closed + A1 + (R1 [4..40] 12 Ω ∥ L1 8 Ω ∥ LDR1 800 kΩ)';
