@@ -1,6 +1,6 @@
-import { quantities, type Circuit, type Course } from '../../engine/core.ts';
+import { quantities, type Course } from '../../engine/core.ts';
 import type { Said } from '../../engine/reasons/index.ts';
-import { unitOf, type Snapshot } from '../link/index.ts';
+import { isHidden, unitOf, type Snapshot } from '../link/index.ts';
 import type { Turned } from './turned.ts';
 
 /** At least one name. */
@@ -8,12 +8,6 @@ export type Names = readonly [string, ...string[]];
 
 /** A name in the letters of a course: `U_R1` in some. */
 export const lettered = (name: string, { letter }: Course): string => name.replace(/^V(?=_)/, letter);
-
-const own = /^[REr]_(.+)$/;
-
-/** Whether a name is the value of a component that is kept from the pupil. */
-const isKept = ({ components }: Circuit, name: string): boolean =>
-  components.some(({ id, hidden }) => hidden && own.exec(name)?.[1] === id);
 
 /** The quantities that a page asks for, all of one unit; or why they cannot be drawn together. */
 export function namesIn(
@@ -30,7 +24,7 @@ export function namesIn(
   const names: Names = [first, ...rest];
   const known = new Set(quantities(alone ?? circuit));
   for (const name of names) {
-    if (isKept(circuit, name)) return { code: 'unknown', data: {} };
+    if (isHidden({ circuit }, name)) return { code: 'unknown', data: {} };
     const reason = known.has(name) ? undefined : readings.reason(name);
     if (reason?.code === 'no such quantity') return reason;
     if (alone && !known.has(name)) return { code: 'only its own', data: { name, suggestion: usual } };

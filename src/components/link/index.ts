@@ -15,6 +15,7 @@ export { boardTag } from './find-board.ts';
 export { once } from './once.ts';
 export {
   figuresOf,
+  isHidden,
   isQuantity,
   prefixFor,
   prefixIn,

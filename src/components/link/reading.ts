@@ -86,7 +86,7 @@ function ratio(value: Fraction | number, unit: Unit): { readonly number: string;
 }
 
 /** Whether a quantity is a component's own value that is kept from the pupil. */
-function isHidden({ circuit }: Snapshot, name: string): boolean {
+export function isHidden({ circuit }: Pick<Snapshot, 'circuit'>, name: string): boolean {
   return /^[REr]_/.test(name) && circuit.components.some(({ id, hidden }) => hidden && id === name.slice(2));
 }
 

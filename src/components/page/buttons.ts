@@ -16,6 +16,7 @@ export const buttons: CSSResult = css`
     cursor: pointer;
   }
   button:disabled {
+    border-style: dashed;
     color: var(--line);
     cursor: default;
   }
