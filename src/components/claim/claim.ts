@@ -8,11 +8,11 @@ import {
 } from 'lit';
 import { testClaim, unset, type ClaimMistake, type ClaimVerdict } from '../../engine/claims/index.ts';
 import { say } from '../../engine/reasons/index.ts';
-import { BoardLink, fire, type Snapshot } from '../link/index.ts';
+import { asRead, BoardLink, fire, inLetters, type Snapshot } from '../link/index.ts';
 import { buttons, ink, speak } from '../page/index.ts';
 import { Spotlight } from '../spotlight/index.ts';
 import { failsText, nowText, verdictText } from './finding.ts';
-import { asRead, heard, inLetters, named, seen } from './statement.ts';
+import { heard, named, seen } from './statement.ts';
 import { styles } from './styles.ts';
 
 /**

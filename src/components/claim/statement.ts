@@ -1,15 +1,10 @@
 import { html, type TemplateResult } from 'lit';
 import type { Circuit, Course } from '../../engine/core.ts';
 import { say } from '../../engine/reasons/index.ts';
+import { calledQuantity } from '../link/index.ts';
 
 /** The name of a quantity in a statement: `V_R1`, `R_total`, `V_p_q`. */
 const name = /(\p{L}+)_([\p{L}\d_]+)/gu;
-
-/** A statement as the engine reads it: U is a V there. */
-export const asRead = (text: string): string => text.replace(/\bU_/g, 'V_');
-
-/** A statement in the letters of a course. */
-export const inLetters = (text: string, { letter }: Course): string => text.replace(/\b[UV]_/g, `${letter}_`);
 
 /** The components that a statement is about. */
 export function named(text: string, { components }: Circuit): readonly string[] {
@@ -29,15 +24,13 @@ export function seen(text: string): readonly (string | TemplateResult)[] {
 }
 
 /** A statement for the ear. */
-export function heard(text: string, { wording }: Course): string {
+export function heard(text: string, course: Course): string {
   const said = text
     .replaceAll('<=', '≤')
     .replaceAll('>=', '≥')
     .replace(/[-–]/g, '−')
     .replace(/[*·]/g, '×')
     .replace(/[=<>≤≥≠+−×/²]/g, (sign) => ` ${say({ code: 'sign', data: { sign } })} `)
-    .replace(name, (_, letter: string, of: string) =>
-      say({ code: 'measures', data: { letter: letter === 'U' ? 'V' : letter, of, wording, ohms: '' } }),
-    );
+    .replace(name, (quantity) => calledQuantity(quantity, course));
   return said.replace(/\s+/g, ' ').trim();
 }

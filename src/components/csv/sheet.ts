@@ -1,4 +1,5 @@
 import { html, type TemplateResult } from 'lit';
+import { partsOf } from '../link/index.ts';
 
 /** Values of a drawing as a table. */
 export interface Sheet {
@@ -16,8 +17,8 @@ export const rowsOf = ({ heads, rows }: Sheet): readonly (readonly string[])[] =
 
 /** A name as textbooks write it. */
 export function nameView(name: string): TemplateResult {
-  const [letter = '', ...of] = name.split('_');
-  return of.length > 0 ? html`<var>${letter}</var><sub>${of.join('_')}</sub>` : html`${letter}`;
+  const { letter, of } = partsOf(name);
+  return of ? html`<var>${letter}</var><sub>${of}</sub>` : html`${letter}`;
 }
 
 /** The table, which scrolls in a box of its own; `label` is its name, for those who hear it. */

@@ -10,12 +10,12 @@ import { formatCircuit, type Circuit, type Course, type Unit } from '../../engin
 import { say, type Said } from '../../engine/reasons/index.ts';
 import { axisOver, both, decadesOver, type Axis, type Reach } from '../axis/index.ts';
 import { csvOf, CSVOut, nameView, rowsOf, sheet, sheetView, type Sheet } from '../csv/index.ts';
-import { BoardLink, unitOf, type Snapshot } from '../link/index.ts';
+import { BoardLink, inLetters, unitOf, type Snapshot } from '../link/index.ts';
 import { buttons, ink, Room } from '../page/index.ts';
 import { Spotlight } from '../spotlight/index.ts';
 import { characteristicOf } from './characteristic.ts';
 import { circuitAt, curvesOf, isLogarithmic, type Curves } from './curves.ts';
-import { lettered, namesIn } from './names.ts';
+import { namesIn } from './names.ts';
 import { picture, type Mark } from './picture.ts';
 import { planeOf, type Plane } from './plane.ts';
 import { calledIn, lastOf, pointAt, pointNow, settingNear, type Point } from './points.ts';
@@ -135,7 +135,7 @@ export class RheoletGraph extends LitElement {
     const read = this.#read === undefined ? undefined : Math.min(this.#read, last);
     const point = read === undefined ? now : pointAt(snapshot, turned, curves.curves, read);
     const { course } = snapshot;
-    const names = curves.curves.map(({ name }) => lettered(name, course));
+    const names = curves.curves.map(({ name }) => inLetters(name, course));
     const letters = [...new Set(names.map((name) => name.replace(/_.*/, '')))];
     return html`<p part="up" aria-hidden="true">
         ${letters.map((letter, place) => html`${place ? ', ' : ''}<var>${letter}</var>`)} /

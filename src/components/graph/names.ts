@@ -1,13 +1,10 @@
-import { quantities, type Course } from '../../engine/core.ts';
+import { quantities } from '../../engine/core.ts';
 import type { Said } from '../../engine/reasons/index.ts';
-import { isHidden, unitOf, type Snapshot } from '../link/index.ts';
+import { asRead, inLetters, isHidden, unitOf, type Snapshot } from '../link/index.ts';
 import type { Turned } from './turned.ts';
 
 /** At least one name. */
 export type Names = readonly [string, ...string[]];
-
-/** A name in the letters of a course: `U_R1` in some. */
-export const lettered = (name: string, { letter }: Course): string => name.replace(/^V(?=_)/, letter);
 
 /** The quantities that a page asks for, all of one unit; or why they cannot be drawn together. */
 export function namesIn(
@@ -15,8 +12,7 @@ export function namesIn(
   { circuit, readings, course }: Snapshot,
   { name: along, alone }: Turned,
 ): Names | Said {
-  const asked = of
-    .replace(/\bU_/g, 'V_')
+  const asked = asRead(of)
     .split(/[\s,]+/)
     .filter(Boolean);
   const usual = alone ? along.replace('V', 'I') : 'I_total';
@@ -35,7 +31,7 @@ export function namesIn(
     return {
       code: 'one unit',
       data: {
-        names: [first, other].map((name) => name.replace(/^V_/, `${course.letter}_`)),
+        names: [first, other].map((name) => inLetters(name, course)),
         units: [unitOf(first), unitOf(other)],
       },
     };

@@ -1,5 +1,6 @@
 import { nothing, svg, type SVGTemplateResult } from 'lit';
 import type { Axis } from '../axis/index.ts';
+import { partsOf } from '../link/index.ts';
 import type { Curves } from './curves.ts';
 import { apart, pathOf, type Plane } from './plane.ts';
 
@@ -34,9 +35,9 @@ function strideOf({ marks }: Axis, { left, right }: Plane): number {
 
 /** A name as textbooks write it: a letter and a subscript. */
 export function symbolIn(name: string): SVGTemplateResult {
-  const [letter = '', ...of] = name.split('_');
-  return of.length > 0
-    ? svg`<tspan class="letter">${letter}</tspan><tspan class="of" dy="3">${of.join('_')}</tspan>`
+  const { letter, of } = partsOf(name);
+  return of
+    ? svg`<tspan class="letter">${letter}</tspan><tspan class="of" dy="3">${of}</tspan>`
     : svg`${letter}`;
 }
 

@@ -8,9 +8,15 @@ import {
   Fraction,
 } from '../../engine/core.ts';
 import { say } from '../../engine/reasons/index.ts';
-import { readingOf, spokenQuantity, type Snapshot } from '../link/index.ts';
+import {
+  calledQuantity,
+  inLetters,
+  partsOf,
+  readingOf,
+  spokenQuantity,
+  type Snapshot,
+} from '../link/index.ts';
 import { circuitAt, type Curve } from './curves.ts';
-import { lettered } from './names.ts';
 import type { Turned } from './turned.ts';
 
 /** A place on the graph that is read. */
@@ -24,23 +30,21 @@ export interface Point {
 }
 
 /** What a quantity, or what surrounds the circuit, is called: "current through A1", "temperature". */
-export function calledIn({ course: { wording } }: Snapshot, name: string): string {
-  const [letter = '', ...of] = name.split('_');
-  return of.length > 0
-    ? say({ code: 'measures', data: { letter, of: of.join('_'), wording, ohms: '' } })
+export const calledIn = ({ course }: Snapshot, name: string): string =>
+  partsOf(name).of
+    ? calledQuantity(name, course)
     : say({ code: 'turns', data: { letter: name === 'light' ? 'light' : 'temperature', of: '' } });
-}
 
 /** The point where a board stands. */
 export function pointNow(snapshot: Snapshot, { name, now, alone }: Turned, curves: readonly Curve[]): Point {
   const turned = alone
-    ? { name: lettered(name, snapshot.course), ...readingOf(snapshot, name, { as: 'signed' }) }
+    ? { name: inLetters(name, snapshot.course), ...readingOf(snapshot, name, { as: 'signed' }) }
     : { name, text: writeQuantity(now, snapshot.course.decimalSign).text, spoken: spokenQuantity(now) };
   const read = curves.map((curve) => {
     const crosses = curve.values.some((value = 0) => value < 0);
     return {
       of: curve.name,
-      name: lettered(curve.name, snapshot.course),
+      name: inLetters(curve.name, snapshot.course),
       ...readingOf(snapshot, curve.name, { as: crosses ? 'signed' : 'magnitude' }),
     };
   });

@@ -1,9 +1,8 @@
 import { quantity, settingAt, solve, writeQuantity, writeReading, type Unit } from '../../engine/core.ts';
 import type { Axis } from '../axis/index.ts';
 import type { Sheet } from '../csv/index.ts';
-import { figuresOf, type Snapshot } from '../link/index.ts';
+import { figuresOf, inLetters, type Snapshot } from '../link/index.ts';
 import { circuitAt, type Curve } from './curves.ts';
-import { lettered } from './names.ts';
 import { lastOf, settingNear } from './points.ts';
 import type { Turned } from './turned.ts';
 
@@ -32,8 +31,8 @@ export function sheetOf(
     return [writeQuantity(quantity(value, own, along.prefix), course.decimalSign).number, ...cells];
   });
   const heads = [
-    { name: lettered(turned.name, course), unit: along.prefix + own },
-    ...curves.map(({ name }) => ({ name: lettered(name, course), unit: up.prefix + unit })),
+    { name: inLetters(turned.name, course), unit: along.prefix + own },
+    ...curves.map(({ name }) => ({ name: inLetters(name, course), unit: up.prefix + unit })),
   ];
   return { heads, rows };
 }

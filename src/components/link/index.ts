@@ -24,6 +24,7 @@ export {
   type ReadingStyle,
   type ReadingText,
 } from './reading.ts';
+export { asRead, calledQuantity, inLetters, partsOf } from './quantity-name.ts';
 export { shortcutOf } from './shortcut.ts';
 export type { Settings, Snapshot } from './snapshot.ts';
 export { spokenQuantity } from './spoken.ts';

@@ -190,7 +190,7 @@ export class RheoletTable extends LitElement {
         ${tableView({
           grid,
           label: this.label,
-          wording: this.#link.snapshot?.course.wording ?? usualCourse.wording,
+          course: this.#link.snapshot?.course ?? usualCourse,
           typed: this.#typed,
           disabled,
           type: this.#type,

@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { say, type Course } from '../../engine/core.ts';
+import { calledQuantity } from '../link/index.ts';
 import type { Grid, Heading } from './grid.ts';
 import type { Texts } from './texts.ts';
 
@@ -7,7 +8,7 @@ import type { Texts } from './texts.ts';
 export interface Doing {
   readonly grid: Grid;
   readonly label: string;
-  readonly wording: Course['wording'];
+  readonly course: Course;
   readonly typed: Texts;
   readonly disabled: boolean;
   readonly type: (name: string, text: string) => void;
@@ -23,19 +24,13 @@ const heading = (each: Heading): TemplateResult =>
     <var>${each.letter}</var>${each.of && html`<sub>${each.of}</sub>`} / ${each.unit}
   </th>`;
 
-/** What a cell to be filled in is called: "p.d. across R1". */
-function nameOf(name: string, wording: Course['wording']): string {
-  const [letter = '', ...of] = name.split('_');
-  return say({ code: 'measures', data: { letter, of: of.join('_'), wording, ohms: '' } });
-}
-
-function box(name: string, { typed, disabled, wording, type, settle }: Doing): TemplateResult {
+function box(name: string, { typed, disabled, course, type, settle }: Doing): TemplateResult {
   return html`<input
     part="blank"
     inputmode="decimal"
     autocomplete="off"
     spellcheck="false"
-    aria-label=${nameOf(name, wording)}
+    aria-label=${calledQuantity(name, course)}
     .value=${typed[name] ?? ''}
     ?disabled=${disabled}
     @input=${({ target }: Event) => target instanceof HTMLInputElement && type(name, target.value)}

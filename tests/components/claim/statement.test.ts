@@ -1,11 +1,10 @@
 import { expect, fixture, html } from '@open-wc/testing';
 import fc from 'fast-check';
-import { asRead, heard, inLetters, named, seen } from '../../../src/components/claim/statement.ts';
+import { heard, named, seen } from '../../../src/components/claim/statement.ts';
 import { parseCircuit, quantities, usualCourse } from '../../../src/engine/core.ts';
 
 const circuit = parseCircuit('B1 6 V r 1 Ω + A1 + (R1 4 Ω ∥ (R12 6 Ω + L1 2 Ω))');
 const names = fc.constantFrom(...quantities(circuit));
-const letters = { ...usualCourse, letter: 'U' } as const;
 
 describe('a statement is heard in words', () => {
   const rows = [
@@ -71,25 +70,6 @@ describe('a statement is seen with subscripts', () => {
         expect(made.textContent.replace(/_/g, '')).to.equal(whole.replace(/_/g, ''));
       }),
       { numRuns: 30 },
-    );
-  });
-});
-
-describe('the letters of a course', () => {
-  it('are those of the p.d. alone', () => {
-    expect(inLetters('V_R1 = 6 V', letters)).to.equal('U_R1 = 6 V');
-    expect(inLetters('U_R1 = 6 V', usualCourse)).to.equal('V_R1 = 6 V');
-    expect(inLetters('I_R1 R_R1 Pemf_B1', letters)).to.equal('I_R1 R_R1 Pemf_B1');
-    expect(asRead('U_R1 + U_R2 = V_B1')).to.equal('V_R1 + V_R2 = V_B1');
-  });
-
-  it('leave every place of a statement where it is', () => {
-    fc.assert(
-      fc.property(fc.string({ maxLength: 80 }), names, (text, name) => {
-        const whole = `${name} ${text} ${name}`;
-        expect(asRead(inLetters(whole, letters)).length).to.equal(whole.length);
-        expect(asRead(inLetters(name, letters))).to.equal(name);
-      }),
     );
   });
 });
