@@ -4,6 +4,7 @@ import { solve } from '../solve/index.ts';
 import { say, type Said } from '../reasons/index.ts';
 import { usualCourse, type Course } from '../words/index.ts';
 import type { Reasoning } from './codes.ts';
+import { direct } from './direct.ts';
 import { follow, roots, wayTo } from './derive.ts';
 import type { Derivation } from './derivation.ts';
 import { disagreement } from './disagreement.ts';
@@ -100,13 +101,14 @@ export function explain(
   if (names.length > 0) return without('contradiction', { code: 'readings disagree', data: { names } });
   const found = known.get(find);
   if (found) {
-    const best = currents.length === 0 ? shorter(find, known, allowed) : known;
+    const best = direct(currents.length === 0 ? shorter(find, known, allowed) : known);
+    const first = direct(single);
     const after = wayTo([find], best);
     const from = roots([find], best).filter((name) => !start.has(name));
     const solved = equations?.way(from.filter((name) => equations.currents.has(name)));
-    const before = wayTo([...(solved?.uses ?? []), ...(solved ? from : [])], single);
+    const before = wayTo([...(solved?.uses ?? []), ...(solved ? from : [])], first);
     const steps = [
-      ...before.flatMap((name) => stepTo(name, single, course) ?? []),
+      ...before.flatMap((name) => stepTo(name, first, course) ?? []),
       ...(solved?.steps ?? []),
       ...after.filter((name) => !before.includes(name)).flatMap((name) => stepTo(name, best, course) ?? []),
     ];

@@ -5,6 +5,7 @@ export interface About {
 }
 
 const prefixes: Readonly<Record<string, number>> = {
+  p: 1e-12,
   n: 1e-9,
   µ: 1e-6,
   m: 1e-3,
@@ -35,7 +36,7 @@ function root({ value, error }: About): About {
 /** A reading as it is written, or a number alone: half a unit of its last place either way. */
 export function readingOf(text: string): About {
   const [, sign = '', whole = '', places = '', prefix = ''] =
-    /^(−?)(\d+)(?:[.,](\d+))?(?:\u202f([nµmkMG]?)[VAΩWJCs])?$/.exec(text) ?? [];
+    /^(−?)(\d+)(?:[.,](\d+))?(?:\u202f([pnµmkMG]?)[VAΩWJCs])?$/.exec(text) ?? [];
   if (!whole) throw new Error(`“${text}” is no reading`);
   const unit = prefixes[prefix] ?? NaN;
   const value = Number(`${whole}.${places || '0'}`) * unit * (sign ? -1 : 1);

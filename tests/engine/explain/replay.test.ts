@@ -6,7 +6,7 @@ import { explain } from '../../../src/engine/explain/index.ts';
 import { parseCircuit } from '../../../src/engine/notation/index.ts';
 import { sidesOf } from './equation.ts';
 import { driven, told } from './random-circuit.ts';
-import { assertInOrder, assertNothingIdle, assertReplays, statedNames } from './replay.ts';
+import { assertDirect, assertInOrder, assertNothingIdle, assertReplays, statedNames } from './replay.ts';
 import { truthOf } from './truth.ts';
 
 /** What need not be said: that what only joins has no resistance. */
@@ -24,6 +24,7 @@ describe('every step holds on the solution', () => {
         assertReplays(derivation, truthOf(circuit));
         assertInOrder(derivation, statedNames(circuit));
         assertNothingIdle(derivation);
+        assertDirect(derivation);
       }),
       { numRuns: 300 },
     );
@@ -52,6 +53,7 @@ describe('every step holds on the solution', () => {
           assertReplays(derivation, truthOf(circuit));
           assertInOrder(derivation, [...Object.keys(given), ...silent(circuit)]);
           assertNothingIdle(derivation);
+          assertDirect(derivation);
         },
       ),
       { numRuns: runs },
@@ -82,6 +84,7 @@ describe('a replay notices', () => {
     assertReplays(derivation, truthOf(circuit));
     assertInOrder(derivation, statedNames(circuit));
     assertNothingIdle(derivation);
+    assertDirect(derivation);
   };
   it('nothing where nothing is wrong', () => {
     assert.doesNotThrow(replays(good));

@@ -13,6 +13,15 @@ export function assertInOrder({ steps }: Derivation, given: readonly string[]): 
   }
 }
 
+/** That nothing is said to be the same as what has just been said to be the same as a third by the same rule: that takes one step. */
+export function assertDirect({ steps }: Derivation): void {
+  const same = new Map(steps.filter(({ rule }) => rule.startsWith('same')).map((step) => [step.gives, step]));
+  for (const { gives, uses, rule, equation, rearranged } of same.values()) {
+    for (const name of uses) assert.notEqual(same.get(name)?.rule, rule, `${gives} goes by way of ${name}`);
+    assert.equal(equation, rearranged);
+  }
+}
+
 /** That every step serves the answer: each result is used later, and the last is the answer. */
 export function assertNothingIdle({ steps, answer }: Derivation): void {
   const used = new Set(steps.flatMap(({ uses }) => uses));

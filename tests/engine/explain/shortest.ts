@@ -80,7 +80,7 @@ export function bondsOf(circuit: Circuit): readonly Bond[] {
         : [];
     return [...own, ...bonds, ...sums, ...parts.flatMap(inside)];
   };
-  return [
+  return closed([
     ...inside(whole),
     ['P_B1', 'V_B1', 'I_B1'],
     ['Pemf_B1', 'E_B1', 'I_B1'],
@@ -107,7 +107,23 @@ export function bondsOf(circuit: Circuit): readonly Bond[] {
           ['E_B1', 'V_B1'],
           ['E_B1', 'I_B1', ohms],
         ]),
-  ];
+  ]);
+}
+
+/** With every two that are the same by one rule as a step of its own, whatever is between them; currents by currents, p.d.s by p.d.s. */
+function closed(bonds: readonly Bond[]): readonly Bond[] {
+  const groups: Set<string>[] = [];
+  for (const [a = '', b = '', ...others] of bonds) {
+    if (others.length > 0 || !b.startsWith(a.charAt(0)) || !/^[IV]_/.test(a)) continue;
+    const met = groups.filter((group) => group.has(a) || group.has(b));
+    for (const group of met) groups.splice(groups.indexOf(group), 1);
+    groups.push(new Set([a, b, ...met.flatMap((group) => [...group])]));
+  }
+  const pairs = groups.flatMap((group) => {
+    const names = [...group];
+    return names.flatMap((one, index) => names.slice(index + 1).map((other) => [one, other]));
+  });
+  return [...bonds, ...pairs];
 }
 
 /** Whether a quantity can be derived in at most so many steps: every way is tried, from the end backwards, none in a circle. */

@@ -6,7 +6,7 @@ import { explain, type Question } from '../../../src/engine/explain/index.ts';
 import { solveExact } from '../../../src/engine/solve/index.ts';
 import { driven, told } from './random-circuit.ts';
 import { web } from './random-web.ts';
-import { assertInOrder, assertNothingIdle, assertReplays, statedNames } from './replay.ts';
+import { assertDirect, assertInOrder, assertNothingIdle, assertReplays, statedNames } from './replay.ts';
 import { bondsOf, isWithin } from './shortest.ts';
 import { truthOf } from './truth.ts';
 
@@ -45,6 +45,7 @@ function check(circuit: Circuit, { find, given }: Question) {
   const known = given ? [...Object.keys(given), ...silent.map(({ id }) => `R_${id}`)] : statedNames(circuit);
   assertInOrder(derivation, known);
   assertNothingIdle(derivation);
+  assertDirect(derivation);
   assertReplays(derivation, truthOf(circuit));
   return derivation;
 }
