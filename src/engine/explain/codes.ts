@@ -29,6 +29,7 @@ export type Reasoning =
   | 'e.m.f. round the loop'
   | 'e.m.f. and internal resistance'
   | 'no internal resistance'
+  | 'rating'
   | 'p.d.s round a loop'
   | 'energy and time'
   | 'charge and time'

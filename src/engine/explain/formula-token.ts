@@ -9,8 +9,8 @@ export type FormulaToken =
 const value = /(\d+(?:[.,]\d+)?)(?:[ \u202f\u00a0]?([\p{L}Ω°%]+))?/uy;
 /** The name of a quantity up to its subscript, or a letter alone. */
 const letter = /(\p{L}+)(_?)/uy;
-/** A subscript that is no block, with the wire across a bridged component as one. */
-const plain = /[\p{L}\d_]+(?: bridge)?/uy;
+/** A subscript that is no block, with the wire across a bridged component, or what is marked on one, as one. */
+const plain = /[\p{L}\d_]+(?: bridge| rated)?/uy;
 
 /** A block's name from its opening bracket to the one that closes it. */
 function blockAt(text: string, start: number): string {

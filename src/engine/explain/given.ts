@@ -1,12 +1,13 @@
 import { hasCurve, resistanceOf, type Circuit } from '../circuit/index.ts';
 import type { Fraction } from '../quantity/index.ts';
+import { ratingsOf } from './rating.ts';
 
-/** What the line of a circuit says and does not hide: resistances, e.m.f.s and internal resistances; not what depends on the current. */
+/** What the line of a circuit says and does not hide: resistances or what is marked in their place, e.m.f.s and internal resistances; not what depends on the current. */
 export function stated({ components, surroundings }: Circuit): ReadonlyMap<string, Fraction> {
   return new Map(
     components
       .filter((component) => !component.hidden && !hasCurve(component))
-      .flatMap((component): readonly [string, Fraction][] => {
+      .flatMap((component): readonly (readonly [string, Fraction])[] => {
         const resistance = resistanceOf(component, surroundings);
         const { id } = component;
         if (component.kind === 'supply')
@@ -16,7 +17,9 @@ export function stated({ components, surroundings }: Circuit): ReadonlyMap<strin
               ([name, value]): [string, Fraction][] => (value ? [[name, value]] : []),
             ),
           ];
-        return resistance ? [[`R_${id}`, resistance]] : [];
+        const ratings = ratingsOf(component);
+        if (!resistance) return [];
+        return ratings.length > 0 ? ratings : [[`R_${id}`, resistance]];
       }),
   );
 }

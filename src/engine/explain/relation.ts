@@ -86,5 +86,7 @@ export function placesOf({ rule, left, right }: Relation): readonly string[] {
   if (/add|^resistances|series$|^product|^trial/.test(rule)) return of(names);
   if (rule.startsWith('same')) return of([left, ...names]);
   if (rule === 'potential divider') return of([left, ...names.slice(-1)]);
-  return of(rule.endsWith('times resistance') ? names.slice(-1) : names.slice(0, 1));
+  return of(
+    rule.endsWith('times resistance') ? names.slice(-1) : rule === 'rating' ? [left] : names.slice(0, 1),
+  );
 }

@@ -4,6 +4,7 @@ import { inBlock } from './in-block.ts';
 import { inPart } from './in-part.ts';
 import { inTime } from './in-time.ts';
 import { inWeb } from './in-web.ts';
+import { fromRating } from './rating.ts';
 import { relation, term, times, type Relation, type Sign } from './relation.ts';
 import { roundSupply, type Round } from './round-supply.ts';
 import { every, flow, points, structure, type Part } from './structure.ts';
@@ -68,6 +69,7 @@ export function relationsOf(circuit: Circuit, named: readonly string[]): readonl
     ...acrossParts(circuit, parts, points(circuit)),
     ...inWeb(circuit, circuit.terminals ? [] : whole),
     ...(supplies.length > 0 ? totals : []),
+    ...circuit.components.flatMap(fromRating),
     ...inTime(named),
   ];
   const called = renamed(relations, new Map(rounds.flatMap(({ names }) => names)));

@@ -5,6 +5,7 @@ import { quantities, type Readings } from '../solve/index.ts';
 import type { Course } from '../words/index.ts';
 import type { Derivation } from './derivation.ts';
 import { explain } from './explain.ts';
+import { stated } from './given.ts';
 import { readGiven } from './read-given.ts';
 import { lessonWords, readLesson } from './read-lesson.ts';
 import { styleOf, symbol, valueText } from './write.ts';
@@ -67,13 +68,13 @@ export function workedSolution(
   const gained = new Set(steps.map(({ gives }) => gives));
   const used = new Set(steps.flatMap(({ uses }) => uses));
   const ids = circuit.components.map(({ id }) => id);
-  const place = (name: string): number => [...ids, name].indexOf(name.replace(/^[^_]*_/, ''));
+  const place = (name: string): number => [...ids, name].indexOf(name.replace(/^[^_]*_| rated$/g, ''));
   const start = [...used]
     .filter((name) => !gained.has(name))
     .sort((a, b) => place(a) - place(b) || (a < b ? -1 : 1));
   const roots = answer && steps.length === 0 ? [asked] : start;
   const written = roots.map((name) => {
-    const value = read.given?.[name] ?? readings.quantity(name) ?? 0;
+    const value = read.given?.[name] ?? readings.quantity(name) ?? stated(circuit).get(name) ?? 0;
     return `${symbol(name, course)} = ${valueText(name, new Fraction(value), styleOf(course))}`;
   });
   return {

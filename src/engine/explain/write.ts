@@ -33,7 +33,7 @@ export function written({ form, left, right, root, trial }: Turned, text: (name:
   const bracketed = (name: string): string => (text(name).startsWith('−') ? `(${text(name)})` : text(name));
   const factor = ({ name, power }: Term): string => {
     if (Math.abs(power) !== 2) return bracketed(name);
-    return `${/[ \u202f]/.test(text(name)) ? `(${text(name)})` : text(name)}²`;
+    return `${text(name).includes(thinSpace) ? `(${text(name)})` : text(name)}²`;
   };
   if (form === 'sum') {
     const [first, ...others] = right;

@@ -70,7 +70,7 @@ export function sidesOf(equation: string, of: (name: string) => About): readonly
   const name = (): string => {
     let text = match(/[A-Z]?[a-z]*_/) ?? '';
     if (!text) return match(/t\b/) ?? '';
-    if (equation.charAt(place) !== '(') return text + (match(/[A-Za-z0-9]+/) ?? '');
+    if (equation.charAt(place) !== '(') return text + (match(/[A-Za-z0-9]+(?: rated)?/) ?? '');
     let depth = 0;
     do {
       const char = equation.charAt(place);
@@ -93,7 +93,7 @@ export function sidesOf(equation: string, of: (name: string) => About): readonly
       value = sum();
       if (!next(')')) throw new Error(`a bracket that does not end in “${equation}”`);
     } else {
-      const reading = match(/−?\d+(?:[.,]\d+)?(?:\u202f[nµmkMG]?[VAΩWJCs])?/);
+      const reading = match(/−?\d+(?:[.,]\d+)?(?:\u202f[pnµmkMG]?[VAΩWJCs])?/);
       const called = reading === undefined ? name() : '';
       if (!called && reading === undefined) throw new Error(`“${equation}” ends at ${place}`);
       value = reading === undefined ? of(called) : readingOf(reading);

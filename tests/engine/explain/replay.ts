@@ -63,4 +63,7 @@ export function assertReplays({ steps, answer }: Derivation, truth: (name: strin
 
 /** The names of what a line states. */
 export const statedNames = ({ components }: Circuit): readonly string[] =>
-  components.flatMap(({ id }) => [`R_${id}`, `E_${id}`, `r_${id}`]);
+  components.flatMap(({ id }) => [
+    ...['R', 'E', 'r'].map((letter) => `${letter}_${id}`),
+    ...['V', 'P', 'I'].map((letter) => `${letter}_${id} rated`),
+  ]);

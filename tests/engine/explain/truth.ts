@@ -54,9 +54,21 @@ export function truthOf(circuit: Circuit, t?: number): (name: string) => number 
     return 1 / parts.reduce((sum, part) => sum + 1 / part, 0);
   };
   const seconds = t ?? NaN;
+  /** What is printed on a component. */
+  const marked = (letter: string, id: string): number => {
+    const one = circuit.components.find((component) => component.id === id);
+    if (one?.kind !== 'lamp' && one?.kind !== 'heater' && one?.kind !== 'motor') return NaN;
+    const marks = { V: one.ratedVoltage, P: one.ratedPower, I: one.ratedCurrent };
+    return (
+      Object.entries(marks)
+        .find(([key]) => key === letter)?.[1]
+        ?.value.valueOf() ?? NaN
+    );
+  };
   const truth = (name: string): number => {
     const [letter = '', label = ''] = /^([^_]*)_(.*)$/.exec(name)?.slice(1) ?? [];
     if (name === 't') return seconds;
+    if (label.endsWith(' rated')) return marked(letter, label.replace(' rated', ''));
     if (letter === 'W') return truth(`P_${label}`) * seconds;
     if (letter === 'Q') return truth(`I_${label}`) * seconds;
     if (letter === 'Vr') return read(`I_${label}`) * read(`r_${label}`);

@@ -90,6 +90,8 @@ export const elements: Sentences<ReasoningElementData> = {
   sign: ({ sign }) => signs[sign] ?? sign,
   quantity: ({ letter, of, wording }) => {
     const own = others[letter];
+    const [id = '', isRated] = of.split(/ (rated)$/);
+    if (isRated) return `rated ${say({ code: 'measures', data: { letter, of: id, wording, ohms: '' } })}`;
     if (own) return of ? `${own} ${block(of)}` : own;
     return say({ code: 'measures', data: { letter, of: block(of), wording, ohms: '' } });
   },

@@ -39,6 +39,7 @@ export const explain: Sentences<ExplainData> = {
   'e.m.f. round the loop': () => 'Round the whole circuit, the e.m.f. is current times all the resistance.',
   'e.m.f. and internal resistance': ({ ids, pd }) =>
     `For ${all(ids)}: part of the e.m.f. is the ${pd} across the internal resistance.`,
+  rating: ({ ids }) => `What is marked on ${all(ids)} gives its resistance.`,
   'no internal resistance': ({ ids, pd }) =>
     `Without internal resistance, the ${pd} across ${all(ids)} is the e.m.f.`,
   'p.d.s round a loop': ({ ids }) =>
