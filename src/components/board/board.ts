@@ -7,6 +7,7 @@ import {
   type TemplateResult,
 } from 'lit';
 import {
+  asMarked,
   formatCircuit,
   needsMore,
   prepare,
@@ -187,7 +188,7 @@ export class RheoletBoard extends LitElement implements BoardFace {
     return this.#store.subscribe(listener);
   }
 
-  /** Settles a resistor, a supply or a switch, or what is done to a component: `board.set('L1', 'broken')`, `'bridged'`, `'intact'`. Throws CircuitFormatError where it cannot be had. */
+  /** Settles a resistor, a supply or a switch, or what is done to a component: `board.set('L1', 'broken')`, `'bridged'`, `'intact'`; or a fault for a pupil to find, `'secretly broken'` (to mend it, `'secretly intact'`), which no undo, setting or link tells. Throws CircuitFormatError where it cannot be had. */
   set(id: string, value: Setting): void {
     this.#store.set(id, value);
   }
@@ -239,9 +240,9 @@ export class RheoletBoard extends LitElement implements BoardFace {
     return shot && pictures?.pngOf(shot, options);
   }
 
-  /** The circuit at its present setting, as notation; the values of hidden components stand in it. '' where there is none. */
+  /** The circuit at its present setting, as notation; the values of hidden components stand in it, secret faults do not. '' where there is none. */
   toText(): string {
-    return this.circuit ? formatCircuit(this.circuit) : '';
+    return this.circuit ? formatCircuit(asMarked(this.circuit)) : '';
   }
 
   /** The page's address with what its boards are set to, in the fragment: it opens the page as it stands now. */

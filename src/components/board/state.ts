@@ -1,6 +1,7 @@
 import {
   CircuitFormatError,
   settingOf,
+  withFault,
   surroundingsSince,
   withValue,
   type Circuit,
@@ -61,8 +62,8 @@ export function fitting(circuit: Circuit, settings: Settings): Settings {
 
 /** A board with a circuit that the page gives, keeping those of the former settings that still fit. */
 export function opened(start: Circuit, former: Settings = {}): BoardState {
-  const circuit = withSettings(start, fitting(start, former));
-  return { start, circuit, settings: differences(start, circuit), past: [], future: [] };
+  const settings = differences(start, withSettings(start, fitting(start, former)));
+  return { start, circuit: withSettings(start, settings), settings, past: [], future: [] };
 }
 
 function at(state: BoardState, settings: Settings): BoardState {
@@ -85,9 +86,24 @@ export function moved(state: BoardState, id: string, value: Setting): BoardState
   return { ...state, circuit: withValue(state.circuit, id, value), moving: id };
 }
 
+/** The start with what is secretly wrong with a circuit: that is no step of a history, nor in any setting. */
+function faultsKept(start: Circuit, { components }: Circuit): Circuit {
+  const same = components.every(({ fault }, place) => fault === start.components[place]?.fault);
+  if (same) return start;
+  return {
+    ...start,
+    components: start.components.map((each, place) => withFault(each, components[place]?.fault)),
+  };
+}
+
 /** Settles a setting. Throws CircuitFormatError where it cannot be had. */
 export function settled(state: BoardState, id: string, value: Setting): BoardState {
-  return changed(state, differences(state.start, withValue(state.circuit, id, value)));
+  const circuit = withValue(state.circuit, id, value);
+  const start = faultsKept(state.start, circuit);
+  const settings = differences(start, circuit);
+  return start === state.start
+    ? changed(state, settings)
+    : changed(at({ ...state, start }, state.settings), settings);
 }
 
 /** Replaces all settings at once. Throws CircuitFormatError where one cannot be had. */

@@ -6,7 +6,7 @@ import type { Component, Condition, Range, Supply, SupplyForm } from './model.ts
 import { nearest } from './nearest.ts';
 import { inForm, isCounted, supplyForms } from './supply-form.ts';
 
-const always = ['id', 'kind', 'from', 'to', 'hidden', 'condition'];
+const always = ['id', 'kind', 'from', 'to', 'hidden', 'condition', 'fault'];
 const label = /^[A-Z]{1,20}[a-z]{0,20}\d{0,9}[a-z]?$/;
 
 /** The fields of each kind, besides those that all have. */
@@ -51,11 +51,16 @@ function labelOf(fields: Fields, path: string): string {
   refuse(`${path}.id`, { code: 'not a label', data: { found: shown(id), suggestion: 'R1' } });
 }
 
-function conditionOf(fields: Fields, id: string, path: string): Condition | undefined {
-  const found = fields['condition'];
+function conditionOf(
+  fields: Fields,
+  name: 'condition' | 'fault',
+  id: string,
+  path: string,
+): Condition | undefined {
+  const found = fields[name];
   if (found === undefined || isCondition(found)) return found;
   const suggestion = nearest(shown(found), conditions);
-  refuse(`${path}.condition`, { code: 'not a setting', data: { id, found: shown(found), suggestion } });
+  refuse(`${path}.${name}`, { code: 'not a setting', data: { id, found: shown(found), suggestion } });
 }
 
 /** Reads the range of a value, which must lie in it. */
@@ -151,13 +156,15 @@ export function componentFrom(json: unknown, path: string): Component {
   const fields = object(json, path, [...always, ...fieldsOf[kind]]);
   const hidden = truth(fields, 'hidden', path);
   const id = labelOf(fields, path);
-  const condition = conditionOf(fields, id, path);
+  const condition = conditionOf(fields, 'condition', id, path);
+  const fault = conditionOf(fields, 'fault', id, path);
   const ends = {
     id,
     from: node(text(fields, 'from', path), `${path}.from`),
     to: node(text(fields, 'to', path), `${path}.to`),
     ...(hidden && { hidden }),
     ...(condition && { condition }),
+    ...(fault && { fault }),
   };
   const ohms = (name: string): ReturnType<typeof field> => field(fields, name, path, 'Ω', 'not negative');
   switch (kind) {

@@ -11,9 +11,11 @@ interface TwoTerminal {
   readonly hidden?: true;
   /** What has been done to it: taken out so that nothing conducts, or a wire put across it. Absent: neither. */
   readonly condition?: Condition;
+  /** What is secretly wrong with it, for a pupil to find: it stands in no drawing and no words. Absent: nothing. */
+  readonly fault?: Condition;
 }
 
-/** Taken out (a lamp unscrewed), or bridged by a wire of no resistance. */
+/** Taken out (a lamp unscrewed), or bridged by a wire of no resistance; as a secret fault, conducting nothing, or as a wire does. */
 export type Condition = 'broken' | 'bridged';
 
 /** One cell, a battery of several, or the terminals of a d.c. supply. */

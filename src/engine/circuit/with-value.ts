@@ -1,6 +1,7 @@
 import { Fraction, quantity, writeQuantity, type Quantity } from '../quantity/index.ts';
 import { checkRange } from './check-range.ts';
 import { conditions, isCondition } from './condition.ts';
+import { withFault } from './fault.ts';
 import { exactNumber, refuse, shown } from './fields.ts';
 import { isSettable } from './is-settable.ts';
 import { isSurrounding, withSurrounding } from './surroundings.ts';
@@ -11,7 +12,8 @@ import { formOf, inForm } from './supply-form.ts';
 /**
  * What a component may be set to: ohms or volts as a number or a fraction; a switch to true (closed) or false; or a text of words,
  * each of which sets one thing and leaves the rest: "20" or "1/3", "r 0.5" (the internal resistance of a supply), "open" or
- * "closed", "broken", "bridged" or "intact", and together: "6 r 0.5 bridged".
+ * "closed", "broken", "bridged" or "intact", "secretly broken", "secretly bridged" or "secretly intact" (what is wrong with it, for
+ * a pupil to find), and together: "6 r 0.5 bridged".
  */
 export type Setting = number | string | Fraction | boolean;
 
@@ -91,10 +93,15 @@ function withWords(component: Component, text: string): Component {
     if (said.has(thing)) wrong(text);
     said.add(thing);
   };
-  return (text.match(/\br\s+\S+|\S+/g) ?? []).reduce((each, word) => {
+  return (text.match(/\b(?:r|secretly)\s+\S+|\S+/g) ?? []).reduce((each, word) => {
     if (conditionWords.includes(word)) {
       once('condition');
       return withCondition(each, word);
+    }
+    const [, fault] = /^secretly\s+(.*)/.exec(word) ?? [];
+    if (fault !== undefined && conditionWords.includes(fault)) {
+      once('fault');
+      return withFault(each, isCondition(fault) ? fault : undefined);
     }
     const [, ohms] = /^r\s+(.*)/.exec(word) ?? [];
     if (ohms !== undefined && each.kind === 'supply') {
@@ -109,8 +116,8 @@ function withWords(component: Component, text: string): Component {
 
 /**
  * The same circuit with one component set anew: a resistor's ohms, a supply's e.m.f. or internal resistance (each within its range,
- * on its steps), a switch, a fuse ("blown" or "whole"), and whether it is broken or bridged; or, for an id, 'temperature' (°C) and
- * 'light' (lx). The other components are the same objects. Throws CircuitFormatError; its path is the id.
+ * on its steps), a switch, a fuse ("blown" or "whole"), and whether it is broken or bridged, openly or secretly; or, for an id,
+ * 'temperature' (°C) and 'light' (lx). The other components are the same objects. Throws CircuitFormatError; its path is the id.
  */
 export function withValue(circuit: Circuit, id: string, value: Setting): Circuit {
   if (isSurrounding(id)) return withSurrounding(circuit, id, value);

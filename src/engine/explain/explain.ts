@@ -1,4 +1,4 @@
-import type { Circuit } from '../circuit/index.ts';
+import { hasFault, type Circuit } from '../circuit/index.ts';
 import type { Fraction } from '../quantity/index.ts';
 import { solve } from '../solve/index.ts';
 import { say, type Said } from '../reasons/index.ts';
@@ -15,6 +15,7 @@ import { missing } from './missing.ts';
 import { equationsOf, mostEquations } from './kirchhoff.ts';
 import { placesOf } from './relation.ts';
 import { realOf, relationsOf } from './relations.ts';
+import { holdsIn } from './secret.ts';
 import { rungsOf, stepTo } from './step.ts';
 import { why } from './why.ts';
 import { shorter } from './shorter.ts';
@@ -78,16 +79,21 @@ export function explain(
   if (count > mostComponents)
     return without('not enough', { code: 'too large to explain', data: { count, limit: mostComponents } });
   const start = startOf(circuit, given);
-  const relations = relationsOf(circuit, [...start.keys(), find]).filter(({ rule }) => {
+  const holds = holdsIn(circuit);
+  const relations = relationsOf(circuit, [...start.keys(), find]).filter((each) => {
+    const { rule } = each;
+    if (!holds(each)) return false;
     if (rule === 'trial p.d.') return course.without?.includes('resistances in parallel') === true;
     return course.productOverSum === true || rule !== 'product over sum';
   });
   const allowed = relations.filter(({ rule }) => !course.without?.includes(rule));
   const single = follow(allowed, start);
   const isReal = realOf(circuit, [...start.keys(), find]);
-  const equations = single.has(find)
-    ? undefined
-    : equationsOf(circuit, (name) => single.get(name)?.value, isReal, find, course);
+  const isSecret = hasFault(circuit);
+  const equations =
+    isSecret || single.has(find)
+      ? undefined
+      : equationsOf(circuit, (name) => single.get(name)?.value, isReal, find, course);
   const mayUse = !course.without?.includes('e.m.f.s round a loop');
   const currents = mayUse ? [...(equations?.currents ?? [])] : [];
   const known =
@@ -117,6 +123,7 @@ export function explain(
     const rungs = rungsOf(steps, course);
     return { status: 'found', answer, steps, hints: rungs.map((rung) => say(rung)), rungs };
   }
+  if (isSecret) return without('not enough', { code: 'not as marked', data: {} });
   if (!given) {
     const { faults, remarks } = solve(circuit);
     const [plain] = [...faults, ...remarks.filter(({ code }) => code === 'open loop')];

@@ -1,4 +1,4 @@
-import { hasCurve, type Circuit } from '../circuit/index.ts';
+import { faultIn, hasCurve, type Circuit } from '../circuit/index.ts';
 import { Fraction } from '../quantity/index.ts';
 import { solveAt, straightened, type Solution, type Solver } from '../solve/index.ts';
 import type { Curve } from './curve.ts';
@@ -19,7 +19,8 @@ function solveCurves(circuit: Circuit, near?: Solution): Solution {
   const straight = straightened(circuit);
   const curves = new Map<number, Curve>();
   straight.components.forEach((component, place) => {
-    if (hasCurve(component) && component.condition !== 'broken') curves.set(place, curveOf(component));
+    if (hasCurve(component) && component.condition !== 'broken' && !faultIn(component))
+      curves.set(place, curveOf(component));
   });
   const start = near && Float64Array.from(straight.components, ({ id }) => near.voltage(id) ?? 0);
   const settled = straight.faults.length > 0 ? new Map<number, number>() : settle(straight, curves, start);

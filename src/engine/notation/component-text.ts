@@ -68,9 +68,9 @@ function propertyTexts(component: Component): readonly (string | undefined)[] {
 }
 
 /** A component in its canonical form: a kind word where the label does not say the kind, label, properties, `reversed`, `broken`
- * or `bridged`, `hidden`. */
+ * or `bridged`, `secretly` so, `hidden`. */
 export function componentText(component: Component, reversed: boolean): string {
-  const { id, kind, condition, hidden } = component;
+  const { id, kind, condition, fault, hidden } = component;
   const named = kindOfLabel(id) === kind;
   const word = kind === 'supply' ? (component.form ?? (named ? undefined : formOf(component))) : kind;
   const texts = [
@@ -79,6 +79,7 @@ export function componentText(component: Component, reversed: boolean): string {
     ...propertyTexts(component),
     reversed ? 'reversed' : undefined,
     condition,
+    fault && `secretly ${fault}`,
     hidden && 'hidden',
   ];
   return texts.filter((text) => text !== undefined).join(' ');

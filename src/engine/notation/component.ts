@@ -54,6 +54,7 @@ function assemble(
   const names: Readonly<Partial<Record<Sign, string | undefined>>> = {
     ...fields[kind],
     condition: 'condition',
+    fault: 'fault',
     hidden: 'hidden',
   };
   const told = [...values].flatMap(([sign, value]) => {

@@ -3,11 +3,23 @@ import type { Unit } from '../quantity/index.ts';
 
 /** The unit, sign or word that tells a property in a line. */
 export type Sign =
-  Unit | 'r' | '×' | '[' | 'r[' | '±' | 'open' | 'filament' | 'blown' | 'reversed' | 'condition' | 'hidden';
+  | Unit
+  | 'r'
+  | '×'
+  | '['
+  | 'r['
+  | '±'
+  | 'open'
+  | 'filament'
+  | 'blown'
+  | 'reversed'
+  | 'condition'
+  | 'fault'
+  | 'hidden';
 
 type FieldOf<K extends Kind, C = Component> = C extends { readonly kind: infer Kinds }
   ? K extends Kinds
-    ? Exclude<keyof C, 'id' | 'kind' | 'from' | 'to' | 'condition' | 'hidden'>
+    ? Exclude<keyof C, 'id' | 'kind' | 'from' | 'to' | 'condition' | 'fault' | 'hidden'>
     : never
   : never;
 

@@ -21,10 +21,10 @@ const alike = new Map([
   ['shut', 'closed'],
 ]);
 /** Signs that suit every kind. */
-const always: readonly Sign[] = ['reversed', 'condition', 'hidden'];
+const always: readonly Sign[] = ['reversed', 'condition', 'fault', 'hidden'];
 /** Words that are true where they stand. */
 const marks: readonly string[] = ['reversed', 'hidden', 'filament', 'blown'] satisfies readonly Sign[];
-const words = ['open', 'closed', ...marks, ...conditions, 'across', 'ends', 'at', ...kindWords];
+const words = ['open', 'closed', ...marks, ...conditions, 'secretly', 'across', 'ends', 'at', ...kindWords];
 const ratings = { V: true, W: true, A: true };
 const isSensor = (kind: Kind): boolean => kind === 'thermistor' || kind === 'ldr';
 const cellLimit = 1000;
@@ -134,11 +134,22 @@ export function readProperties(cursor: Cursor, label: Token, kind: Kind): Proper
     keep(start, '±', value);
   };
 
+  /** Reads `broken` or `bridged` behind `secretly`. */
+  const readFault = (start: Token): void => {
+    const word = cursor.take('word')?.text;
+    if (!isCondition(word)) {
+      const [meant = 'broken'] = [nearest(word ?? '', conditions)].filter(Boolean);
+      return cursor.wrong(start, 'write instead', undefined, `secretly ${meant}`);
+    }
+    keep(start, 'fault', word);
+  };
+
   const readWord = (start: Token): void => {
     const { text } = start;
     if (text === 'open' || text === 'closed') keep(start, 'open', text === 'closed');
     else if (marks.includes(text)) keep(start, text as Sign, true);
     else if (isCondition(text)) keep(start, 'condition', text);
+    else if (text === 'secretly') readFault(start);
     else if (text === 'r') readInside(start);
     else {
       const meant = alike.get(text) ?? nearest(text, words);

@@ -1,4 +1,4 @@
-import type { Circuit } from '../circuit/index.ts';
+import { faultIn, hasFault, type Circuit, type Component } from '../circuit/index.ts';
 import { solveExact, type Readings } from '../solve/index.ts';
 import type { Said } from '../words/index.ts';
 import { componentsOf, type Found } from './found.ts';
@@ -6,7 +6,7 @@ import { junctionLaw, loopLaw, ohmsLaw, powerBalance } from './laws.ts';
 import { parallelCurrent, parallelResistance, parallelVoltage } from './parallel.ts';
 import type { Equation, Rule, RuleCheck, Value } from './rule-check.ts';
 import { seriesCurrent, seriesResistance, seriesVoltage } from './series.ts';
-import { Survey } from './survey.ts';
+import { isJoin, Survey } from './survey.ts';
 
 const checkers: Readonly<Record<Rule, (survey: Survey) => readonly Found[]>> = {
   'series current': seriesCurrent,
@@ -21,14 +21,24 @@ const checkers: Readonly<Record<Rule, (survey: Survey) => readonly Found[]>> = {
   'power balance': powerBalance,
 };
 
+/** Whether a rule holds whatever is secretly wrong: not with a resistance, nor with a p.d. that is not read, or taken for 0 by mistake. */
+function isSure(rule: Rule, { live, solution }: Survey): boolean {
+  if (rule.endsWith('current') || rule === 'junction law') return true;
+  const isOdd = (each: Component): boolean =>
+    solution.voltage(each.id) === undefined || (faultIn(each) === 'broken' && isJoin(each));
+  return !rule.endsWith('resistance') && rule !== 'V = IR' && !live.some(isOdd);
+}
+
 /** Why a rule applies nowhere, if what hinders it is no matter of places. */
-function obstacleOf(rule: Rule, circuit: Circuit, { solution, live, supplies }: Survey): Said | undefined {
+function obstacleOf(rule: Rule, circuit: Circuit, survey: Survey): Said | undefined {
+  const { solution, live, supplies } = survey;
   if (solution.status === 'faulty') return { code: 'circuit has a fault', data: {} };
   if (live.length === 0) {
     if (circuit.terminals) return { code: 'terminals apart', data: {} };
     const [remark] = solution.remarks.filter(({ code }) => code === 'open loop');
     return remark ?? { code: 'not driven', data: {} };
   }
+  if (hasFault(circuit) && !isSure(rule, survey)) return { code: 'not as marked', data: {} };
   return supplies.length > 0 || rule.endsWith('resistance') ? undefined : { code: 'not driven', data: {} };
 }
 

@@ -9,6 +9,10 @@ import type { Equation, Term, Value } from './rule-check.ts';
 /** Whether a block closes on itself through its first part, a supply. */
 export const isClosed = ({ tree }: Block): boolean => tree.kind === 'series' && tree.from === tree.to;
 
+/** Whether a component only joins its ends, so that its p.d. is not worth a name. */
+export const isJoin = (component: Component): boolean =>
+  component.kind !== 'supply' && component.kind !== 'resistor' && Number(resistanceOf(component)) === 0;
+
 /** A circuit looked over: all that the rules go by. */
 export class Survey {
   readonly solution: Readings<Value>;
@@ -70,7 +74,6 @@ export class Survey {
     const isSupply = component.kind === 'supply';
     const turned = (terms: readonly Term[], isTurned: boolean): readonly Term[] =>
       isTurned ? flipped(terms) : terms;
-    const joins = !isSupply && component.kind !== 'resistor' && Number(resistanceOf(component)) === 0;
     const isEmf = isSupply && !component.internalResistance;
     return {
       tree,
@@ -82,7 +85,7 @@ export class Survey {
       count: 1,
       supplies: isSupply ? [id] : [],
       current: turned([this.read('I', component)], reversed !== isSupply),
-      voltage: joins ? [] : turned([this.read('V', component, isEmf)], reversed),
+      voltage: isJoin(component) ? [] : turned([this.read('V', component, isEmf)], reversed),
       resistance: this.read('R', component, true),
     };
   }

@@ -1,9 +1,9 @@
-import { bridges, nearest, type Circuit } from '../circuit/index.ts';
+import { asMarked, bridges, nearest, resistanceOf, type Circuit } from '../circuit/index.ts';
 import type { Fraction } from '../quantity/index.ts';
 import { benchCautions, benchRemarks } from './bench.ts';
 import { cautionsOf } from './cautions.ts';
 import type { Flow } from './flow.ts';
-import type { Graph } from './graph.ts';
+import { graphOf, type Graph } from './graph.ts';
 import { isNamed, lettersOf, quantities } from './names.ts';
 import { conditionsOf, remarksOf } from './remarks.ts';
 import type { Caution, Fault, Readings, Reason, Remark } from './solution.ts';
@@ -60,7 +60,13 @@ export class Answer<N extends number | Fraction> implements Readings<N> {
 
   get remarks(): readonly Remark[] {
     if (!this.#driven) return conditionsOf(this.#circuit);
-    return [...remarksOf(this.#graph), ...benchRemarks(this.#circuit, this), ...conditionsOf(this.#circuit)];
+    const drawn = asMarked(this.#circuit);
+    const shown = drawn === this.#circuit ? this.#graph : graphOf(bridges(drawn));
+    return [
+      ...remarksOf(this.#graph, shown),
+      ...benchRemarks(this.#circuit, this),
+      ...conditionsOf(this.#circuit),
+    ];
   }
 
   get cautions(): readonly Caution[] {
@@ -184,7 +190,8 @@ export class Answer<N extends number | Fraction> implements Readings<N> {
 
   /** What a letter stands for before the id of a component. */
   #valueOf(letter: string, place = -1): N | undefined {
-    const { emfs, resistances, tails, heads } = this.#graph;
+    const { components, emfs, resistances, tails, heads } = this.#graph;
+    const part = components[place];
     const [emf, ohms] = [emfs[place], resistances[place]];
     const current = (): N | undefined => (place < 0 ? undefined : this.#driven?.current(place));
     switch (letter) {
@@ -195,15 +202,18 @@ export class Answer<N extends number | Fraction> implements Readings<N> {
       case 'P':
         return ohms ? this.#both('product', this.#valueOf('V', place), current()) : current();
       case 'E':
-        return emf && this.#arithmetic.of(emf);
+        return part?.kind === 'supply' ? this.#arithmetic.of(part.emf.value) : undefined;
       case 'Pemf':
         return this.#both('product', emf && this.#arithmetic.of(emf), current());
       case 'Pr':
         return ohms
           ? this.#both('product', this.#both('product', this.#arithmetic.of(ohms), current()), current())
           : current();
-      default:
-        return ohms && this.#arithmetic.of(ohms);
+      default: {
+        // As it is marked, whatever is secretly wrong with it.
+        const marked = part?.fault ? resistanceOf(part, this.#circuit.surroundings) : ohms;
+        return marked && this.#arithmetic.of(marked);
+      }
     }
   }
 

@@ -6,6 +6,8 @@ export interface FaultData {
   'supplies in contradiction': { readonly supplies: readonly string[] };
   /** Loops without resistance that a current enters: how it shares is not determined. One id alone: with the wire across it. */
   'share undetermined': { readonly ids: readonly string[] };
+  /** Something is secretly wrong with a component, which is not named. */
+  'not as marked': Record<never, never>;
   /** Components whose current is not proportional to their p.d.: they need the solver for curves, and have no exact readings. */
   'not ohmic': { readonly ids: readonly string[] };
   /** The steps towards the readings of these do not end. */

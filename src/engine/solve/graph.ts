@@ -1,5 +1,5 @@
-import { resistanceOf, type Circuit, type Component } from '../circuit/index.ts';
-import type { Fraction } from '../quantity/index.ts';
+import { actualResistance, faultIn, type Circuit, type Component } from '../circuit/index.ts';
+import { Fraction } from '../quantity/index.ts';
 import { grow, type Ends, type Forest } from './forest.ts';
 import { inUnits } from './units.ts';
 
@@ -21,6 +21,8 @@ export interface Graph extends Ends, Forest {
   readonly supplies: readonly number[];
 }
 
+const none = new Fraction(0);
+
 /** The forest of the smallest resistances: wires first, then ideal supplies, then by resistance; the first supply's piece is the first. */
 export function forestOf(ends: Ends, ohms: readonly number[], emfs: readonly unknown[]): Forest {
   const ranks = ohms.map((resistance, branch) => resistance || (emfs[branch] ? -1 : -2));
@@ -29,7 +31,8 @@ export function forestOf(ends: Ends, ohms: readonly number[], emfs: readonly unk
 
 /**
  * Compiles a circuit: all resistances in one unit and all e.m.f.s in another, such that every one is a whole number; where their
- * denominators have too little in common for that, in ohms and in volts. Resistances `at` an operating point stand for those of curves.
+ * denominators have too little in common for that, in ohms and in volts. What is secretly wrong with a component counts: a supply at
+ * fault drives nothing. Resistances `at` an operating point stand for those of curves.
  */
 export function graphOf({ components, surroundings }: Circuit, at?: ReadonlyMap<string, Fraction>): Graph {
   const nodes = new Map<string, number>();
@@ -44,12 +47,13 @@ export function graphOf({ components, surroundings }: Circuit, at?: ReadonlyMap<
   for (const component of components) {
     const from = nodeOf(component.from);
     const to = nodeOf(component.to);
-    const emf = component.kind === 'supply' ? component.emf.value : undefined;
+    const fault = faultIn(component);
+    const emf = component.kind === 'supply' ? (fault ? none : component.emf.value) : undefined;
     if (emf) supplies.push(tails.length);
     tails.push(emf ? to : from);
     heads.push(emf ? from : to);
-    const ohms = resistanceOf(component, surroundings);
-    resistances.push(ohms && (at?.get(component.id) ?? ohms));
+    const ohms = actualResistance(component, surroundings);
+    resistances.push(ohms && !fault ? (at?.get(component.id) ?? ohms) : ohms);
     emfs.push(emf);
   }
   const [ohm, ohms] = inUnits(resistances, Infinity);

@@ -11,7 +11,8 @@ const fewOhms = quantity(new Fraction(1n, 2n ** 100n), 'Ω');
 function replaced(circuit: Circuit, id: string, change: (part: Component) => Component): Circuit {
   const components = circuit.components.map((part) => {
     if (part.id !== id) return part;
-    return { ...change(part), ...(part.condition && { condition: part.condition }) };
+    const { condition, fault } = part;
+    return { ...change(part), ...(condition && { condition }), ...(fault && { fault }) };
   });
   return { ...circuit, components };
 }

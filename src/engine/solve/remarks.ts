@@ -36,17 +36,30 @@ export function conditionsOf({ components }: Circuit): Remark[] {
   });
 }
 
-/** What is worth knowing of a circuit that has an answer. */
-export function remarksOf(graph: Graph): Remark[] {
-  const { components, ohms, tails, roots, loops, supplies } = graph;
-  if (supplies.every((supply) => loops[supply]?.length === 0)) {
-    const ids = breaks(graph);
-    return [{ code: 'open loop', data: { at: ids }, ids }];
-  }
+const isOpen = ({ supplies, loops }: Graph): boolean =>
+  supplies.every((supply) => loops[supply]?.length === 0);
+
+/** Whether a branch conducts in no piece with a supply. */
+function cutOff({ ohms, tails, roots, supplies }: Graph): (branch: number) => boolean {
   const pieceOf = (branch: number): number | undefined => roots[tails[branch] ?? 0];
   const conducts = (branch: number): boolean => ohms[branch] !== Infinity;
   const driven = supplies.filter(conducts).map(pieceOf);
-  const isCut = (branch: number): boolean => conducts(branch) && !driven.includes(pieceOf(branch));
-  const ids = idsOf(graph, [...components.keys()].filter(isCut));
+  return (branch) => conducts(branch) && !driven.includes(pieceOf(branch));
+}
+
+/**
+ * What is worth knowing of a circuit that has an answer; where something is secretly wrong with it, of what is named only that which
+ * is so in the circuit `drawn` as well.
+ */
+export function remarksOf(graph: Graph, drawn: Graph): Remark[] {
+  if (isOpen(graph)) {
+    const ids = isOpen(drawn) ? breaks(drawn) : [];
+    return [{ code: 'open loop', data: { at: ids }, ids }];
+  }
+  const [isCut, isSeenCut] = [cutOff(graph), cutOff(drawn)];
+  const ids = idsOf(
+    graph,
+    [...graph.components.keys()].filter((branch) => isCut(branch) && isSeenCut(branch)),
+  );
   return ids.length > 0 ? [{ code: 'cut off', data: { ids }, ids }] : [];
 }

@@ -1,4 +1,4 @@
-import { bridges, hasCurve, inState, type Circuit, type State } from '../circuit/index.ts';
+import { asMarked, bridges, hasCurve, inState, type Circuit, type State } from '../circuit/index.ts';
 import { Fraction } from '../quantity/index.ts';
 import { Answer, type Arithmetic } from './answer.ts';
 import { solverFor } from './equip.ts';
@@ -13,6 +13,15 @@ import { tested } from './terminals.ts';
 
 /** Loops beyond these take longer than a page can wait. */
 const limits = { live: 1000, exact: 200 } as const;
+
+/** Why there is no answer; where that is not to be seen in the drawing, only that something is not as it is marked. */
+function faultsTold(circuit: Circuit, graph: Graph): readonly Fault[] {
+  const faults = faultsOf(graph);
+  const drawn = asMarked(circuit);
+  if (faults.length === 0 || drawn === circuit) return faults;
+  const seen = faultsOf(graphOf(bridges(drawn)));
+  return seen.length > 0 ? seen : [{ code: 'not as marked', data: {}, ids: [] }];
+}
 
 function answer<N extends number | Fraction>(
   circuit: Circuit,
@@ -31,7 +40,7 @@ function answer<N extends number | Fraction>(
         ? [{ code: 'too many loops', data: { count, limit }, ids: [] }]
         : circuit.terminals
           ? []
-          : faultsOf(graph);
+          : faultsTold(circuit, graph);
   return new Answer(circuit, graph, faults, faults.length > 0 ? undefined : flow(graph), arithmetic);
 }
 

@@ -1,4 +1,11 @@
-import { bridges, hasCurve, resistanceOf, withValue, type Circuit } from '../circuit/index.ts';
+import {
+  actualResistance,
+  bridges,
+  hasCurve,
+  resistanceOf,
+  withValue,
+  type Circuit,
+} from '../circuit/index.ts';
 import { solverFor } from './equip.ts';
 import { endsOf, follow, linesOf, shareOf, switched } from './lines.ts';
 import type { Solution } from './solution.ts';
@@ -35,7 +42,7 @@ function powersOf({ components, surroundings }: Circuit, names: readonly string[
     const [letter = '', id = ''] = name.split('_', 2);
     const component = components.find((part) => part.id === id);
     if (!component || !/^Pr?$/.test(letter)) return [];
-    const times = letter === 'P' ? 1 : Number(resistanceOf(component, surroundings) ?? 0);
+    const times = letter === 'P' ? 1 : Number(actualResistance(component, surroundings) ?? 0);
     return [{ place, current: `I_${id}`, times }];
   });
 }

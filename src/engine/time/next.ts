@@ -1,4 +1,4 @@
-import type { Circuit, Fuse, State } from '../circuit/index.ts';
+import { faultIn, type Circuit, type Component, type Fuse, type State } from '../circuit/index.ts';
 import { solve, type Fault, type Solution } from '../solve/index.ts';
 
 /** Keeps a fuse that carries just its rating from being over it by a rounding. */
@@ -13,8 +13,20 @@ function load({ id, ratedCurrent }: Fuse, solution: Solution): number {
   return isUnlimited ? Infinity : Math.abs(solution.current(id) ?? 0) / Number(ratedCurrent.value);
 }
 
+/** A component as it is in truth: a wire for what is secretly bridged, and taken out what is secretly broken. */
+function inTruth(component: Component): Component {
+  const { id, from, to } = component;
+  const fault = faultIn(component);
+  return fault === 'bridged'
+    ? { id, kind: 'wire', from, to }
+    : fault
+      ? { ...component, condition: fault }
+      : component;
+}
+
 /** The fuse that blows first: the one furthest above its rating, and of those that nothing limits the one of the smallest. */
-function weakest(circuit: Circuit, state: State): Fuse | undefined {
+function weakest(told: Circuit, state: State): Fuse | undefined {
+  const circuit = { ...told, components: told.components.map(inTruth) };
   const solution = solve(circuit, { state });
   let first: { readonly fuse: Fuse; readonly times: number } | undefined;
   for (const fuse of circuit.components) {

@@ -1,4 +1,4 @@
-import { bridges as bridged, resistanceOf, type Circuit, type Component } from '../circuit/index.ts';
+import { bridges as bridged, faultIn, resistanceOf, type Circuit, type Component } from '../circuit/index.ts';
 import { blocks } from './blocks.ts';
 import type { Edge } from './edge.ts';
 import { core } from './core.ts';
@@ -20,10 +20,12 @@ export interface Electrical {
 
 /**
  * The circuit as its currents see it: without ideal voltmeters, open switches, what is taken out, and what hangs on one node
- * only. What has no resistance (wires, closed switches, ideal ammeters) stays, and so do the wires across what is bridged.
+ * only; as it is drawn, but for what secretly conducts. What has no resistance (wires, closed switches, ideal ammeters) stays, and so do the wires across what is bridged.
  */
 export function electrical(circuit: Circuit): Electrical {
-  const conducting = bridged(circuit).components.filter((component) => resistanceOf(component) !== undefined);
+  const conducting = bridged(circuit).components.filter(
+    (component) => resistanceOf(component) !== undefined || faultIn(component) === 'bridged',
+  );
   const way = closing(circuit);
   const closers = new Set<Edge>(conducting.filter(({ kind }) => kind === 'supply'));
   if (way) closers.add(way);

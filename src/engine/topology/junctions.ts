@@ -1,4 +1,4 @@
-import { resistanceOf, type Circuit, type Component } from '../circuit/index.ts';
+import { faultIn, resistanceOf, type Circuit, type Component } from '../circuit/index.ts';
 
 /** One end of a component. */
 export interface End {
@@ -16,7 +16,7 @@ export interface Junction {
 
 /** Whether a component is an ideal voltmeter, which only looks on (or any that is taken out). */
 export const looksOn = (component: Component): boolean =>
-  component.kind === 'voltmeter' && resistanceOf(component) === undefined;
+  component.kind === 'voltmeter' && resistanceOf(component) === undefined && faultIn(component) !== 'bridged';
 
 /**
  * The nodes where three or more branches meet, ideal voltmeters left out. Nodes joined by a wire, a closed switch or an

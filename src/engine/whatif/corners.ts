@@ -1,4 +1,4 @@
-import type { Circuit } from '../circuit/index.ts';
+import { faultIn, type Circuit } from '../circuit/index.ts';
 import type { Fraction } from '../quantity/index.ts';
 import { solve } from '../solve/index.ts';
 import { seriesParallel } from '../topology/index.ts';
@@ -17,7 +17,7 @@ const most = 10;
 /** The resistors that have a stated tolerance, and what it lets them be. */
 export const looseOf = ({ components }: Circuit): readonly Loose[] =>
   components.flatMap((each) => {
-    if (each.kind !== 'resistor' || !each.tolerance) return [];
+    if (each.kind !== 'resistor' || !each.tolerance || faultIn(each)) return [];
     const { value } = each.resistance;
     const part = value.mul(each.tolerance).div(100);
     return part.n === 0n ? [] : [{ id: each.id, ends: [value.sub(part), value.add(part)] as const }];

@@ -1,4 +1,4 @@
-import { resistanceOf, type Circuit } from '../circuit/index.ts';
+import { actualResistance, hasFault, resistanceOf, type Circuit } from '../circuit/index.ts';
 import { Fraction } from '../quantity/index.ts';
 import { solveExact, type ExactSolution } from '../solve/index.ts';
 import { varied, type Varied } from './free.ts';
@@ -10,7 +10,7 @@ export interface Sensitivity {
   /** The derivative: SI units of the quantity for each SI unit of what is varied. */
   readonly value: Fraction;
   readonly direction: 'rises' | 'falls' | 'stays the same';
-  /** Why, link by link, as the resistance rises; empty where the circuit is not series and parallel round one supply. */
+  /** Why, link by link, as the resistance rises; empty where the circuit is not series and parallel round one supply, or something is secretly wrong with it. */
   readonly reasons: readonly Because[];
 }
 
@@ -38,7 +38,7 @@ function factorsOf(
   if (letter === 'Pemf') return [[`E_${id}`, `I_${id}`]];
   if (letter === 'P') {
     const component = components.find((each) => each.id === id);
-    const ohms = component && resistanceOf(component, surroundings);
+    const ohms = component && actualResistance(component, surroundings);
     // What has no resistance, or conducts nothing, takes nothing whatever is varied.
     const takes = component?.kind === 'supply' || ohms?.n;
     return takes ? [[`V_${id}`, `I_${id}`]] : [];
@@ -99,6 +99,6 @@ export function sensitivity(circuit: Circuit, quantity: string, what: Varied): S
   return {
     value,
     direction: sign > 0 ? 'rises' : sign < 0 ? 'falls' : 'stays the same',
-    reasons: reasonsFor(circuit, quantity, what, at(0), at(1)),
+    reasons: hasFault(circuit) ? [] : reasonsFor(circuit, quantity, what, at(0), at(1)),
   };
 }

@@ -24,7 +24,7 @@ export function thevenin(circuit: Circuit, p: string, q: string): Equivalent | u
           kind: 'resistor' as const,
           from: each.from,
           to: each.to,
-          ...condition(each),
+          ...stateOf(each),
           resistance: each.internalResistance ?? quantity(0, 'Ω'),
         }
       : each,
@@ -33,7 +33,10 @@ export function thevenin(circuit: Circuit, p: string, q: string): Equivalent | u
   return high && low && resistance && { emf: high.sub(low), resistance };
 }
 
-const condition = ({ condition }: Circuit['components'][number]): object => (condition ? { condition } : {});
+const stateOf = ({ condition, fault }: Circuit['components'][number]): object => ({
+  ...(condition && { condition }),
+  ...(fault && { fault }),
+});
 
 /** The load that takes most power. */
 export interface BestLoad {

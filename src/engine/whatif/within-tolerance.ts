@@ -1,4 +1,4 @@
-import { resistanceOf, type Circuit, type Component } from '../circuit/index.ts';
+import { actualResistance, type Circuit, type Component } from '../circuit/index.ts';
 import { Fraction } from '../quantity/index.ts';
 import { solveExact } from '../solve/index.ts';
 import { looseOf, worstCorners, type Loose } from './corners.ts';
@@ -69,7 +69,7 @@ function ofPower(circuit: Circuit, letter: string, component: Component, loose: 
   const others = loose.filter((each) => each !== own);
   read(circuit, `${letter}_${id}`);
   if (own) return ofLoose(circuit, own, others);
-  const ohms = resistanceOf(component, circuit.surroundings) ?? zero;
+  const ohms = actualResistance(component, circuit.surroundings) ?? zero;
   const current = within(circuit, `I_${id}`, loose);
   const gives = component.kind === 'supply' && letter === 'P';
   return gives ? ofCurrent(component.emf.value, ohms, current) : ofCurrent(zero, ohms.neg(), current);

@@ -160,6 +160,12 @@ void describe('a circuit from JSON', () => {
       'not a setting',
     ],
     [
+      'a secret fault that is none',
+      quay({ ...resistor, fault: 'bridge' }),
+      'components[1].fault',
+      'not a setting',
+    ],
+    [
       'a condition by truth',
       quay({ ...resistor, condition: true }),
       'components[1].condition',
@@ -261,6 +267,7 @@ void describe('a circuit from JSON', () => {
       '__proto__',
       'emf',
       'condition',
+      'fault',
       'broken',
       'internalRange',
       'internalResistance',

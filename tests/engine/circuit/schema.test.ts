@@ -74,6 +74,8 @@ describe('the published schema', () => {
     ['a lamp taken out', quay({ ...lamp, resistance: 8, condition: 'broken' }), true],
     ['a bridged supply', quay({ ...supply, id: 'B2', condition: 'bridged' }), true],
     ['a condition unheard of', quay({ ...resistor, condition: 'intact' }), false],
+    ['a secret fault', quay({ ...resistor, fault: 'bridged' }), true],
+    ['a secret fault unheard of', quay({ ...resistor, fault: 'dim' }), false],
     ['a condition by truth', quay({ ...resistor, condition: true }), false],
     ['a scale unheard of', quay({ ...resistor, range: { min: 1, max: 100, scale: 'E7' } }), false],
     ['a lamp by its resistance', quay({ ...lamp, resistance: 8 }), true],

@@ -122,7 +122,8 @@ export function randomJSON(random: Random, size: number): unknown {
     const hidden = random.pick([{}, {}, { hidden: true }]);
     const condition = random.pick([{}, {}, { condition: 'broken' }, { condition: 'bridged' }]);
     const ends = { from: random.pick(nodes), to: random.pick(nodes) };
-    return { id, kind, ...ends, ...fields(random), ...hidden, ...condition };
+    const fault = random.pick([{}, {}, { fault: 'broken' }, { fault: 'bridged' }]);
+    return { id, kind, ...ends, ...fields(random), ...hidden, ...condition, ...fault };
   });
   const end = (): string => random.pick(components.flatMap(({ from, to }) => [from, to]));
   const surroundings = random.pick<Fields>([

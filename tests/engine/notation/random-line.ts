@@ -139,7 +139,9 @@ export class RandomLine {
     // A code stands right behind the label.
     if (/^\d*[RkKM]\d*Ω?$/.test(told[0] ?? '')) return [...word, shown, ...told].join(' ');
     const condition = random.pick(['broken', 'bridged']);
-    const states = ['reversed', 'hidden', condition].filter(() => random.once(6));
+    const states = ['reversed', 'hidden', condition, `secretly ${random.pick(['broken', 'bridged'])}`].filter(
+      () => random.once(6),
+    );
     return [...word, shown, ...[...told, ...states].sort(() => random.below(3) - 1)].join(' ');
   }
 

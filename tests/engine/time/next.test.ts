@@ -31,6 +31,14 @@ describe('next', () => {
     assert.deepEqual(blown('B1 0.3 V + F1 0.9 A + (R1 1 Ω ∥ R2 1 Ω ∥ R3 1 Ω)'), []);
   });
 
+  it('blows what a secret fault overloads, and no fuse that has one itself', () => {
+    assert.deepEqual(blown('B1 6 V r 1 Ω + F1 2 A + R1 9 Ω secretly bridged'), ['F1']);
+    assert.deepEqual(blown('B1 6 V + F1 2 A + R1 9 Ω secretly bridged'), ['F1']);
+    assert.deepEqual(blown('B1 6 V + F1 2 A + R1 2 Ω secretly broken'), []);
+    assert.deepEqual(blown('B1 6 V + F1 2 A secretly bridged + R1 2 Ω'), []);
+    assert.deepEqual(blown('B1 6 V secretly bridged + F1 2 A + R1 2 Ω'), []);
+  });
+
   it('does nothing in no time, nor in a time that is none', () => {
     for (const seconds of [0, -1, NaN]) {
       assert.equal(next(parseCircuit('B1 6 V + F1 2 A + R1 2 Ω'), whole, seconds), whole);

@@ -129,6 +129,7 @@ export const samples: { readonly [Code in keyof Catalogue]: readonly Catalogue[C
   'cell shorted': [{ supplies: ['B1'] }, { supplies: ['B1', 'B2'] }],
   'over its rating': [{ id: 'R1', power: '3.00 W', rating: '0.500 W' }],
   'not extra-low voltage': [{ limit: '60 V' }],
+  'not as marked': none,
   'circuit has a fault': none,
   'no such quantity': [
     { name: 'I_R9', suggestion: 'I_R1' },

@@ -12,6 +12,8 @@ export const solve: Sentences<FaultData & RemarkData & CautionData & ReasonData>
     `${all(supplies)} set different p.d.s between the same two points, which cannot both be true. Give one of them an internal resistance.`,
   'share undetermined': ({ ids }) =>
     `${ids.length === 1 ? `${all(ids)} and the wire across it` : all(ids)} are joined without any resistance, so how the current shares between them is not determined. Leave one out, or give one a resistance.`,
+  'not as marked': () =>
+    'This cannot be worked out from what the components are marked with: one of them here is not as it is marked.',
   'not ohmic': ({ ids }) =>
     `${all(ids)} ${ids.length === 1 ? 'does' : 'do'} not obey Ohm’s law: there is no one resistance, and no exact fraction, to give.`,
   'not settled': ({ ids }) =>
