@@ -1,6 +1,6 @@
 import type { Circuit } from '../circuit/index.ts';
 import { relation, term, times, type Relation, type Term } from './relation.ts';
-import type { Part } from './structure.ts';
+import { isJoin, type Part } from './structure.ts';
 
 /** What lies between two points. */
 interface Between {
@@ -26,20 +26,45 @@ function along(
   return came.get(point(to));
 }
 
-/** What ideal voltmeters read: the p.d. of parts between the same points, or else what the p.d.s on a way between them come to. */
+/** The points between which a p.d. is given or asked: `V_p_q`. */
+function betweenNamed(named: readonly string[]): readonly (Between & { readonly id: string })[] {
+  return named.flatMap((name) => {
+    const [, from, to] = /^V_([^_]+)_([^_]+)$/.exec(name) ?? [];
+    return from !== undefined && to !== undefined ? [{ id: `${from}_${to}`, from, to }] : [];
+  });
+}
+
+/**
+ * What ideal voltmeters read, and the p.d.s between points that are named: the p.d. of parts between the same points, or else what the
+ * p.d.s on a way between them come to.
+ */
 export function acrossParts(
   { components }: Circuit,
   parts: readonly Part[],
   point: (node: string) => string,
+  named: readonly string[],
 ): readonly Relation[] {
   const ends = ({ from, to }: Between): string => [point(from), point(to)].toSorted().join('\n');
   const between = new Map<string, Part[]>();
   for (const part of parts) between.set(ends(part), [...(between.get(ends(part)) ?? []), part]);
+  const ids = new Set(components.map(({ id }) => id));
+  const joins = components.filter(isJoin);
   const meters = components.filter(
     ({ kind, id }) => kind === 'voltmeter' && !parts.some(({ label }) => label === id),
   );
-  return meters.flatMap((meter) => {
+  return [...meters, ...betweenNamed(named)].flatMap((meter) => {
     const name = `V_${meter.id}`;
+    const own = ids.has(meter.id) ? [meter.id] : [];
+    if (point(meter.from) === point(meter.to))
+      return joins
+        .filter(
+          ({ id, from, to }) =>
+            id !== meter.id && [from, to].includes(meter.from) && [from, to].includes(meter.to),
+        )
+        .map(({ id, from }) => {
+          const pd = term(`V_${id}`, from === meter.from ? 1 : -1);
+          return relation('same p.d.', 'sum', [...own, id], name, pd);
+        });
     const beside = between.get(ends(meter)) ?? [];
     if (beside.length === 0) {
       const way =
@@ -49,13 +74,11 @@ export function acrossParts(
           point,
         ) ?? [];
       const about = way.map((one) => one.name.slice(2));
-      return way.length > 0
-        ? [relation('p.d.s round a loop', 'sum', [meter.id, ...about], name, ...way)]
-        : [];
+      return way.length > 0 ? [relation('p.d.s round a loop', 'sum', [...own, ...about], name, ...way)] : [];
     }
     return beside.map((part) => {
       const pd = term(`V_${part.label}`, times(part.sign, point(part.from) === point(meter.from) ? 1 : -1));
-      return relation('same p.d.', 'sum', [meter.id, ...part.about], name, pd);
+      return relation('same p.d.', 'sum', [...own, ...part.about], name, pd);
     });
   });
 }

@@ -7,6 +7,9 @@ export type Solving =
   | 'one unknown left'
   | 'put back';
 
+/** What holds for some components only. */
+export type Special = 'rating' | 'balanced bridge';
+
 /** Why a step may be taken. */
 export type Reasoning =
   | 'same current'
@@ -29,11 +32,11 @@ export type Reasoning =
   | 'e.m.f. round the loop'
   | 'e.m.f. and internal resistance'
   | 'no internal resistance'
-  | 'rating'
   | 'p.d.s round a loop'
   | 'energy and time'
   | 'charge and time'
   | 'energy and charge'
+  | Special
   | Solving;
 
 /**
@@ -78,4 +81,6 @@ export interface ExplainData extends ReasoningData {
     readonly to: readonly Neighbour[];
   };
   'flows the other way': { readonly name: string };
+  /** Nothing flows through a component: the rest is what it would be without it. */
+  'left out': { readonly id: string };
 }

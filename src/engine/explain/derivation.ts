@@ -5,6 +5,9 @@ import type { Reasoning, ReasoningData } from './codes.ts';
 /** What a hint may say. */
 export type HintCode = 'look at' | 'hint equation' | 'hint numbers' | 'hint answer' | Reasoning;
 
+/** What else is to be said with a step. */
+export type Note = Said<'equations set up' | 'current counted' | 'flows the other way' | 'left out'>;
+
 /** One step: a rule, its equation, and what it gives. Equations are plain text. */
 export interface Step {
   readonly rule: Reasoning;
@@ -28,8 +31,8 @@ export interface Step {
    * equation with numbers, and `value` the number in it that stands without a current.
    */
   readonly unknowns?: readonly string[];
-  /** What else is to be said with it: why equations are set up, the way a current is counted, that one flows the other way. */
-  readonly notes?: readonly Said<'equations set up' | 'current counted' | 'flows the other way'>[];
+  /** What else is to be said with it: why equations are set up, the way a current is counted, that one flows the other way, what may be left out. */
+  readonly notes?: readonly Note[];
 }
 
 /** The way from what is given to what is asked. */

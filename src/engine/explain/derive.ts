@@ -31,6 +31,7 @@ export function valueOf(
 ): Interval | undefined {
   const turned = rearranged(relation, name);
   if (!turned?.right.every((one) => known.has(one.name))) return undefined;
+  if (turned.idle !== undefined && !known.get(turned.idle)?.value.equals(0)) return undefined;
   return evaluate(turned, (one) => {
     const value = known.get(one);
     if (!value) throw new RangeError(`${one} is not known`);
@@ -52,7 +53,7 @@ export function follow(
   };
   for (const [name, value] of given) found(name, { ...value, cost: 0, uses: [] });
   const at = touching(relations);
-  const left = new Map(relations.map((one) => [one, one.right.length + 1]));
+  const left = new Map(relations.map((one) => [one, namesOf(one).length]));
   for (let next = waiting.pop(); next; next = waiting.pop()) {
     const [settled, way] = next;
     if (known.has(settled)) continue;

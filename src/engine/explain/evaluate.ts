@@ -31,6 +31,7 @@ export function evaluate(
   const possible = factors.filter((factor) => factor !== undefined);
   if (possible.length < factors.length) return undefined;
   const product = possible.reduce(multiply, one);
+  if (form === 'balance') return product.value.equals(1) ? zero : undefined;
   if (!root) return product;
   const found = rootOf(product);
   return found && root < 0 ? multiply(found, minus) : found;

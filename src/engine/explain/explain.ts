@@ -16,7 +16,7 @@ import { equationsOf, mostEquations } from './kirchhoff.ts';
 import { placesOf } from './relation.ts';
 import { realOf, relationsOf } from './relations.ts';
 import { holdsIn } from './secret.ts';
-import { rungsOf, stepTo } from './step.ts';
+import { rungsOf, saidOnce, stepTo } from './step.ts';
 import { why } from './why.ts';
 import { shorter } from './shorter.ts';
 import { styleOf, valueText } from './write.ts';
@@ -113,11 +113,11 @@ export function explain(
     const from = roots([find], best).filter((name) => !start.has(name));
     const solved = equations?.way(from.filter((name) => equations.currents.has(name)));
     const before = wayTo([...(solved?.uses ?? []), ...(solved ? from : [])], first);
-    const steps = [
+    const steps = saidOnce([
       ...before.flatMap((name) => stepTo(name, first, course) ?? []),
       ...(solved?.steps ?? []),
       ...after.filter((name) => !before.includes(name)).flatMap((name) => stepTo(name, best, course) ?? []),
-    ];
+    ]);
     const { value } = best.get(find) ?? found;
     const answer = { quantity: find, value, text: valueText(find, value, styleOf(course)) };
     const rungs = rungsOf(steps, course);

@@ -1,3 +1,4 @@
+import type { Component } from '../circuit/index.ts';
 import { relation, term, times, type Relation, type Sign } from './relation.ts';
 import { drives, flow, type Part } from './structure.ts';
 
@@ -45,3 +46,9 @@ export function inPart(part: Part, isReal: boolean, along: Sign | undefined): re
     { ...relation('power from p.d.', 'product', about, P, term(V, 1, 2), term(R, 1, -1)), ...squared },
   ];
 }
+
+/** What holds in a component without resistance: it has no p.d., whatever flows. */
+export const inJoin = ({ id }: Component): readonly Relation[] => [
+  relation('p.d. is current times resistance', 'product', [id], `V_${id}`, term(`I_${id}`), term(`R_${id}`)),
+  relation('power', 'product', [id], `P_${id}`, term(`V_${id}`), term(`I_${id}`)),
+];

@@ -4,6 +4,8 @@ import { namesOf, rearranged, type Relation } from './relation.ts';
 /** Whether a relation gives one of its quantities once the others are known; what is known to be 0 cannot be divided by. */
 function gives(relation: Relation, name: string, zeros: ReadonlySet<string>): boolean {
   const turned = rearranged(relation, name);
+  if (relation.form === 'balance' && relation.left === name) return false;
+  if (turned?.idle !== undefined && !zeros.has(turned.idle)) return false;
   const below = turned?.right.filter(({ power }) => power < 0 || relation.form === 'reciprocals') ?? [];
   return turned !== undefined && !below.some((one) => zeros.has(one.name));
 }
@@ -20,7 +22,7 @@ export function missing(
   find: string,
 ): string | undefined {
   const at = touching(relations);
-  const left = new Map(relations.map((one) => [one, one.right.length + 1]));
+  const left = new Map(relations.map((one) => [one, namesOf(one).length]));
   const reached = new Set<string>();
   let looks = 0;
   /** Everything that follows from one more quantity; gives back how to forget it again. */

@@ -1,13 +1,14 @@
 import type { Circuit } from '../circuit/index.ts';
 import { acrossParts } from './across.ts';
+import { balance, bridgesOf } from './balance.ts';
 import { inBlock } from './in-block.ts';
-import { inPart } from './in-part.ts';
+import { inJoin, inPart } from './in-part.ts';
 import { inTime } from './in-time.ts';
 import { inWeb } from './in-web.ts';
 import { fromRating } from './rating.ts';
 import { relation, term, times, type Relation, type Sign } from './relation.ts';
 import { roundSupply, type Round } from './round-supply.ts';
-import { every, flow, points, structure, type Part } from './structure.ts';
+import { every, flow, isJoin, points, structure, type Part } from './structure.ts';
 
 /** The way of the current along a tree round supplies, where they leave no doubt. */
 function wayOf(roots: readonly Part[], { components }: Circuit): Sign | undefined {
@@ -39,15 +40,35 @@ export const realOf =
     named.includes(`r_${id}`) ||
     components.some((one) => one.id === id && one.kind === 'supply' && one.internalResistance !== undefined);
 
-/** All that holds between the quantities of a circuit; `named` are those that are given or asked. */
+const keyOf = ({ rule, left, right }: Relation): string =>
+  [rule, left, ...right.map(({ name }) => name)].join(' ');
+
+/**
+ * All that holds between the quantities of a circuit; `named` are those that are given or asked. Of a circuit with a bridge also what holds
+ * where nothing flows between its middles: that component might as well be left out.
+ */
 export function relationsOf(circuit: Circuit, named: readonly string[]): readonly Relation[] {
+  const plain = plainRelations(circuit, named);
+  const bridges = bridgesOf(circuit);
+  const known = new Set(plain.map(keyOf));
+  const idle = bridges
+    .filter(({ shows, middle }) => shows.startsWith('I') && !isJoin(middle))
+    .flatMap(({ middle, shows }) =>
+      plainRelations({ ...circuit, components: circuit.components.filter((one) => one !== middle) }, named)
+        .filter((one) => !known.has(keyOf(one)))
+        .map((one): Relation => ({ ...one, idle: shows })),
+    );
+  return [...plain, ...bridges.map(balance), ...idle];
+}
+
+function plainRelations(circuit: Circuit, named: readonly string[]): readonly Relation[] {
   const supplies = circuit.components.flatMap((one) => (one.kind === 'supply' ? [one] : []));
   const isReal = realOf(circuit, named);
   const whole = structure(circuit);
   const rounds = whole.map((part): Round => {
     const plain = { roots: [part], relations: [], names: [] };
     const total = relation('resistances in series', 'sum', part.about, 'R_total', term(`R_${part.label}`));
-    if (circuit.terminals) return { ...plain, relations: [total] };
+    if (circuit.terminals) return whole.length === 1 ? { ...plain, relations: [total] } : plain;
     return (part.from === part.to ? roundSupply(part, isReal) : undefined) ?? plain;
   });
   const parts = rounds.flatMap(({ roots }) => roots.flatMap(every));
@@ -66,9 +87,10 @@ export function relationsOf(circuit: Circuit, named: readonly string[]): readonl
         ...roots.flatMap(every).flatMap((part) => inPart(part, isReal(part.label), way)),
       ];
     }),
-    ...acrossParts(circuit, parts, points(circuit)),
+    ...acrossParts(circuit, parts, points(circuit), named),
     ...inWeb(circuit, circuit.terminals ? [] : whole),
     ...(supplies.length > 0 ? totals : []),
+    ...circuit.components.filter(isJoin).flatMap(inJoin),
     ...circuit.components.flatMap(fromRating),
     ...inTime(named),
   ];

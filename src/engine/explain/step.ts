@@ -1,8 +1,8 @@
 import type { Said } from '../reasons/index.ts';
 import type { Course } from '../words/index.ts';
 import type { Known } from './derive.ts';
-import type { HintCode, Step } from './derivation.ts';
-import { placesOf, rearranged } from './relation.ts';
+import type { HintCode, Note, Step } from './derivation.ts';
+import { placeOf, placesOf, rearranged } from './relation.ts';
 import { why } from './why.ts';
 import { trialOf } from './trial.ts';
 import { styleOf, symbol, valueText, written } from './write.ts';
@@ -31,14 +31,36 @@ export function stepTo(gives: string, known: ReadonlyMap<string, Known>, course:
     value,
     text: valueText(gives, value, style),
     why: why(by.rule, placesOf(by), course),
+    ...(by.idle !== undefined && { notes: [{ code: 'left out', data: { id: placeOf(by.idle) } }] }),
   };
   return noted(step, course);
+}
+
+/** Steps with what may be left out said once of each component. */
+export function saidOnce(steps: readonly Step[]): readonly Step[] {
+  const said = new Set<string>();
+  const isNew = (note: Note): boolean => {
+    if (note.code !== 'left out') return true;
+    const isFirst = !said.has(note.data.id);
+    said.add(note.data.id);
+    return isFirst;
+  };
+  return steps.map(({ notes, ...step }) => {
+    const left = notes?.filter(isNew) ?? [];
+    return left.length > 0 ? { ...step, notes: left } : step;
+  });
 }
 
 /** A step with what is to be said of a current that comes out negative. */
 export const noted = (step: Step, course: Course): Step =>
   step.gives.startsWith('I_') && step.value.compare(0) < 0
-    ? { ...step, notes: [{ code: 'flows the other way', data: { name: symbol(step.gives, course) } }] }
+    ? {
+        ...step,
+        notes: [
+          ...(step.notes ?? []),
+          { code: 'flows the other way', data: { name: symbol(step.gives, course) } },
+        ],
+      }
     : step;
 
 /** Of each step five hints, one saying more than the other. */

@@ -1,8 +1,10 @@
 import type { Said } from '../reasons/index.ts';
 import type { Course } from '../words/index.ts';
-import type { Reasoning, Solving } from './codes.ts';
+import type { Reasoning, Solving, Special } from './codes.ts';
 
-const solving: ReadonlySet<string> = new Set<Solving>([
+const half: ReadonlySet<string> = new Set<Solving | Special>([
+  'rating',
+  'balanced bridge',
   'currents at a junction',
   'e.m.f.s round a loop',
   'one alone',
@@ -11,7 +13,7 @@ const solving: ReadonlySet<string> = new Set<Solving>([
   'put back',
 ]);
 
-const isSolving = (rule: Reasoning): rule is Solving => solving.has(rule);
+const isInHalf = (rule: Reasoning): rule is Solving | Special => half.has(rule);
 
 /** Why a step may be taken, to be said. (In two halves: the compiler does not match a union of more than 25 with one object.) */
 export function why(
@@ -20,5 +22,5 @@ export function why(
   { wording: pd }: Pick<Course, 'wording'>,
 ): Said<Reasoning> {
   const data = { ids, pd };
-  return isSolving(rule) ? { code: rule, data } : { code: rule, data };
+  return isInHalf(rule) ? { code: rule, data } : { code: rule, data };
 }

@@ -40,6 +40,10 @@ export function written({ form, left, right, root, trial }: Turned, text: (name:
     const alone = first && others.length === 0 && first.sign > 0 ? text(first.name) : undefined;
     return `${text(left)} = ${alone ?? chained(right.map(({ name, sign }) => [sign, bracketed(name)]))}`;
   }
+  if (form === 'balance') {
+    const [one = '', two = '', three = '', four = ''] = right.map(({ name }) => bracketed(name));
+    return `${one} ÷ ${two} = ${three} ÷ ${four}`;
+  }
   if (trial) {
     const currents = right.map(({ name }) => `${text(trial)} ÷ ${bracketed(name)}`).join(' + ');
     return `${text(left)} = ${text(trial)} ÷ (${currents})`;

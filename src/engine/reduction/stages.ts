@@ -39,7 +39,8 @@ const called = (name: string): string => name.replace(/^[^_]*_/, '');
 /** Of a block, its make-up; brackets only round blocks in it. */
 function labelOf({ uses, rule, about }: Step, { ids }: Level): string {
   if (about.length > most) return `${about[0] ?? ''}…${about.at(-1) ?? ''}`;
-  const parts = uses.map((name) => ids.get(called(name)) ?? called(name));
+  const resistances = uses.filter((name) => name.startsWith('R_'));
+  const parts = resistances.map((name) => ids.get(called(name)) ?? called(name));
   return parts.map((part) => (/[ …]/.test(part) ? `(${part})` : part)).join(joined[rule]);
 }
 
@@ -64,6 +65,16 @@ function reduced(level: Level, step: Step): Level {
   };
 }
 
+/** The level without a component that carries no current. */
+function without({ circuit, ids, ...level }: Level, id: string): Level {
+  const components = circuit.components.filter((one) => one.id !== id);
+  return {
+    ...level,
+    circuit: { ...circuit, components },
+    ids: new Map([...ids].filter(([, own]) => own !== id)),
+  };
+}
+
 const isReduction = ({ rule, equation, rearranged }: Step): boolean =>
   joined[rule] !== undefined && equation === rearranged;
 
@@ -84,6 +95,8 @@ export function stagesOf(circuit: Circuit, steps: readonly Step[]): readonly (St
   const levels = [start];
   let shown = start.circuit;
   return steps.map((step) => {
+    for (const note of step.notes ?? [])
+      if (note.code === 'left out') levels.push(without(levels.at(-1) ?? start, note.data.id));
     const last = levels.at(-1) ?? start;
     if (isReduction(step)) {
       const next = reduced(last, step);

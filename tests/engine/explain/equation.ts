@@ -70,7 +70,7 @@ export function sidesOf(equation: string, of: (name: string) => About): readonly
   const name = (): string => {
     let text = match(/[A-Z]?[a-z]*_/) ?? '';
     if (!text) return match(/t\b/) ?? '';
-    if (equation.charAt(place) !== '(') return text + (match(/[A-Za-z0-9]+(?: rated)?/) ?? '');
+    if (equation.charAt(place) !== '(') return text + (match(/[A-Za-z0-9_]+(?: rated)?/) ?? '');
     let depth = 0;
     do {
       const char = equation.charAt(place);

@@ -25,6 +25,7 @@ export const reasonSamples: { readonly [Code in keyof ExplainData]: readonly Exp
   'power is conserved': [{ ids: ['B1'], pd: 'p.d.' }],
   'internal resistance in series': [{ ids: ['B1'], pd: 'p.d.' }],
   'e.m.f. round the loop': [{ ids: ['B1'], pd: 'p.d.' }],
+  'balanced bridge': [{ ids: ['R1', 'R2', 'R3', 'R4', 'A1'], pd: 'p.d.' }],
   rating: [{ ids: ['L1'], pd: 'p.d.' }],
   'no internal resistance': [{ ids: ['B1'], pd: 'p.d.' }],
   'energy and time': [{ ids: ['R1'], pd: 'p.d.' }],
@@ -65,5 +66,6 @@ export const reasonSamples: { readonly [Code in keyof ExplainData]: readonly Exp
     },
     { name: 'I_B1', id: 'B1', from: [], to: [] },
   ],
+  'left out': [{ id: 'R5' }],
   'flows the other way': [{ name: 'I_R5' }],
 };

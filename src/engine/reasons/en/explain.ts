@@ -2,9 +2,15 @@ import type { ExplainData, Neighbour } from '../../explain/index.ts';
 import type { Sentences } from '../../words/index.ts';
 import { all as list } from '../../words/index.ts';
 
-/** Components and blocks, and what is outside the supply as a whole. */
+/** Components and blocks, what is outside the supply as a whole, and two points: `p_q`. */
 const all = (ids: readonly string[]): string =>
-  list(ids.map((id) => (id === 'total' ? 'the whole circuit outside the supply' : id)));
+  list(
+    ids.map((id) =>
+      id === 'total'
+        ? 'the whole circuit outside the supply'
+        : id.replace(/^(.+)_(.+)$/, 'the points $1 and $2'),
+    ),
+  );
 
 const ends = (some: readonly Neighbour[]): string =>
   list(some.map(({ id, side }) => (side ? `the ${side} end of ${id}` : id)));
@@ -39,6 +45,8 @@ export const explain: Sentences<ExplainData> = {
   'e.m.f. round the loop': () => 'Round the whole circuit, the e.m.f. is current times all the resistance.',
   'e.m.f. and internal resistance': ({ ids, pd }) =>
     `For ${all(ids)}: part of the e.m.f. is the ${pd} across the internal resistance.`,
+  'balanced bridge': ({ ids: [one = '', two = '', three = '', four = '', middle = ''] }) =>
+    `The bridge is balanced: ${one} is to ${two} as ${three} is to ${four}, and nothing drives a current through ${middle}.`,
   rating: ({ ids }) => `What is marked on ${all(ids)} gives its resistance.`,
   'no internal resistance': ({ ids, pd }) =>
     `Without internal resistance, the ${pd} across ${all(ids)} is the e.m.f.`,
@@ -61,7 +69,7 @@ export const explain: Sentences<ExplainData> = {
   'hint answer': ({ answer }) => answer,
   'one is missing': ({ find, missing }) => `To find ${find}, ${missing} is missing.`,
   'not enough known': ({ find }) => `Too little is known to find ${find}.`,
-  'readings disagree': ({ names }) => `${all(names)} cannot all be right: they disagree.`,
+  'readings disagree': ({ names }) => `${list(names)} cannot all be right: they disagree.`,
   'needs a rule': ({ find, rule }) => `To find ${find}, this rule is needed. ${rule}`,
   'too large to explain': ({ count, limit }) =>
     `Circuits of up to ${limit} components are explained; this one has ${count}.`,
@@ -73,5 +81,6 @@ export const explain: Sentences<ExplainData> = {
     from.length > 0 && to.length > 0
       ? `${name} is counted through ${id} from ${ends(from)} to ${ends(to)}.`
       : `${name} is counted out of the + end of ${id}.`,
+  'left out': ({ id }) => `No current flows through ${id}: the rest is what it would be without it.`,
   'flows the other way': ({ name }) => `${name} is negative: this current flows the other way.`,
 };
