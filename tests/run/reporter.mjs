@@ -39,10 +39,12 @@ export default async function* report(events) {
   }
 }
 
+/** What went wrong, and what that came of: a property tells its counterexample, its cause what failed there. */
 function explain(error, indent) {
   const cause = error?.cause ?? error;
   const text = cause?.stack ?? inspect(cause);
-  return text
+  const deeper = cause?.cause ? `\n${cause.cause.stack ?? inspect(cause.cause)}` : '';
+  return `${text}${deeper}`
     .split('\n')
     .filter((line) => !/node:internal|^\s+at .*node_modules/.test(line))
     .map((line) => indent + line)

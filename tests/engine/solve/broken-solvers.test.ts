@@ -70,6 +70,10 @@ interface Steps {
   readonly volts: (component: Component) => number;
   /** What a branch's current counts at the node that it enters. */
   readonly enters: (component: Component) => number;
+  /** What the potential of that node counts in the branch's own law. */
+  readonly meets: number;
+  /** The siemens between every node and the first. */
+  readonly leak: number;
   /** A number on the way. */
   readonly carried: (value: number) => number;
   /** The row that is taken out next, from this one on. */
@@ -86,6 +90,8 @@ const right: Steps = {
   ohms: (component, ideal) => Number(resistanceOf(component) ?? ideal),
   volts: (component) => (component.kind === 'supply' ? Number(component.emf.value) : 0),
   enters: () => -1,
+  meets: -1,
+  leak: 0,
   carried: (value) => value,
   pivot: largest,
 };
@@ -121,13 +127,17 @@ const nodal =
     const add = (to: number[], place: number, value: number): void => {
       if (place >= 0) to[place] = (to[place] ?? 0) + value;
     };
-    const balance = nodes.map(row);
+    const balance = nodes.map((_, place) => {
+      const sum = row();
+      add(sum, place, steps.leak);
+      return sum;
+    });
     const laws = branches.map((branch, place) => {
       const law = row();
       const [p, q] = [nodes.indexOf(branch.from), nodes.indexOf(branch.to)];
       const sign = branch.kind === 'supply' ? -1 : 1;
       add(law, p, 1);
-      add(law, q, -1);
+      add(law, q, steps.meets);
       add(law, nodes.length + place, -sign * steps.ohms(branch, 0));
       add(law, size, steps.volts(branch));
       const [leaves, enters] = [balance[p], balance[q]];
@@ -160,6 +170,16 @@ const broken: Readonly<Record<string, Solver>> = {
   'that forgets a branch at a junction': nodal({ enters: ({ id }) => (id === 'R2' ? 0 : -1) }),
   'that rounds on the way': nodal({ carried: (value) => Number(value.toPrecision(7)) }),
   'that does not exchange rows': nodal({ pivot: (_, from) => from }),
+  'that misreads one resistance by 1 %': nodal({
+    ohms: (each, ideal) => right.ohms(each, ideal) * (each.id === 'R2' ? 1.01 : 1),
+  }),
+  'that takes every resistance for 1 % less': nodal({
+    ohms: (each, ideal) => right.ohms(each, ideal) * 0.99,
+  }),
+  'that puts a milliohm into everything': nodal({ ohms: (each, ideal) => right.ohms(each, ideal) + 1e-3 }),
+  'that lets a microsiemens leak from every node': nodal({ leak: 1e-6 }),
+  'whose equations are not symmetric': nodal({ meets: -1.001 }),
+  'that loses the sign of an e.m.f.': nodal({ volts: (each) => Math.abs(right.volts(each)) }),
 };
 
 const meters = fc.constantFrom(
@@ -197,6 +217,8 @@ function broke(solver: Solver, among: fc.Arbitrary<Circuit>): Set<string> {
 }
 
 describe('the laws', () => {
+  const finding = new Set<string>();
+
   it('hold for our solver', () => {
     assert.deepEqual([...broke(solve, circuits)], []);
   });
@@ -207,7 +229,13 @@ describe('the laws', () => {
 
   for (const [name, solver] of Object.entries(broken)) {
     it(`find a solver ${name}`, () => {
-      assert.ok(broke(solver, plain).size > 0);
+      const found = broke(solver, plain);
+      assert.ok(found.size > 0);
+      for (const law of found) finding.add(law);
     });
   }
+
+  it('each find one of them at least', () => {
+    assert.deepEqual([...finding].sort(), Object.keys(laws).sort());
+  });
 });

@@ -4,6 +4,7 @@ import fc from 'fast-check';
 import { parseCircuit } from '../../../src/engine/notation/index.ts';
 import { Fraction } from '../../../src/engine/quantity/index.ts';
 import { solveExact } from '../../../src/engine/solve/index.ts';
+import { exact } from './resistor-network.ts';
 
 /** A resistor, or parts in series and in parallel by turns. */
 type Shape = string | readonly Shape[];
@@ -19,6 +20,10 @@ const { shape } = fc.letrec<{ shape: Shape }>((tie) => ({
   ),
 }));
 
+const sizeOf = (whole: Shape): number =>
+  typeof whole === 'string' ? 1 : whole.reduce((sum, each) => sum + sizeOf(each), 0);
+const resistorsOf = (whole: Shape): string[] => Array.from({ length: sizeOf(whole) }, (_, k) => `R${k + 1}`);
+
 /** A line of a shape; its dual has parallel for series, and 1/R for R. */
 function line(whole: Shape, inSeries: boolean, dual: boolean): string {
   let count = 0;
@@ -31,8 +36,7 @@ function line(whole: Shape, inSeries: boolean, dual: boolean): string {
   };
   return text(whole, inSeries);
 }
-const total = (text: string): Fraction =>
-  solveExact(parseCircuit(text)).totalResistance() ?? new Fraction(NaN);
+const total = (text: string): Fraction => exact(solveExact(parseCircuit(text)).totalResistance());
 
 describe('series and parallel', () => {
   it('are duals: with + for ∥ and 1/R for R the total is 1/total', () => {
@@ -45,10 +49,27 @@ describe('series and parallel', () => {
     );
   });
 
-  it('make 1, 2, 4, 9, 22, 53 totals of one to six equal resistors (OEIS A048211)', () => {
+  it('change places with their duals: driven by as many volts as the other takes amperes, each p.d. is the other’s current', () => {
+    fc.assert(
+      fc.property(shape, fc.integer({ min: 1, max: 24 }), (whole, volts) => {
+        const own = solveExact(parseCircuit(`B1 ${volts} V + ${line(whole, true, false)}`));
+        const main = exact(own.current('B1')).toFraction();
+        const dual = solveExact(parseCircuit(`B1 ${main} V + ${line(whole, false, true)}`));
+        for (const id of ['B1', ...resistorsOf(whole)]) {
+          assert.ok(exact(own.current(id)).equals(exact(dual.voltage(id))), id);
+          assert.ok(exact(own.voltage(id)).equals(exact(dual.current(id))), id);
+        }
+      }),
+      { numRuns: 1000 },
+    );
+  });
+
+  it('make 1, 2, 4, 9, 22, 53, 131 totals of one to seven equal resistors (OEIS A048211), none of larger terms than F(n + 1) (S. A. Khan 2012)', () => {
+    const counts = [1, 2, 4, 9, 22, 53, 131];
+    const fibonacci = [1n, 2n, 3n, 5n, 8n, 13n, 21n];
     const totals: Map<string, Fraction>[] = [new Map<string, Fraction>(), new Map([['1', new Fraction(1)]])];
     // One resistor more is the sum, or the parallel sum, of two smaller networks; the solver says what each is.
-    const found = [1, 2, 4, 9, 22, 53].map((_, index) => {
+    const found = counts.map((_, index) => {
       const n = index + 1;
       const all = totals[n] ?? new Map<string, Fraction>();
       for (let k = 1; k <= n / 2; k++) {
@@ -62,9 +83,14 @@ describe('series and parallel', () => {
         }
       }
       totals[n] = all;
+      const terms = [...all.values()].flatMap(({ n, d }) => [n, d]);
+      assert.equal(
+        terms.reduce((most, term) => (term > most ? term : most)),
+        fibonacci[index],
+      );
       return all.size;
     });
-    assert.deepEqual(found, [1, 2, 4, 9, 22, 53]);
+    assert.deepEqual(found, counts);
   });
 
   it('the seven-twelfths, three-quarters and five-sixths of a cube of equal resistors (handbook values)', () => {

@@ -3,17 +3,10 @@ import { describe, it } from 'node:test';
 import fc from 'fast-check';
 import { Fraction } from '../../../src/engine/quantity/index.ts';
 import { solveExact } from '../../../src/engine/solve/index.ts';
-import { circuit, numRuns, parts, plainParts, positive, resistor, type Part } from './random-circuit.ts';
+import { circuit, numRuns, plainParts, positive, type Part } from './random-circuit.ts';
+import { between, networks, ohmsOf, part, passive } from './resistor-network.ts';
 
-const resistorParts = parts(resistor(), resistor());
 const share = fc.integer({ min: 1, max: 9 }).map((tenths) => new Fraction(tenths, 10));
-const part = (id: string, from: string, to: string, resistance: Fraction | string): Part => ({
-  id,
-  kind: 'resistor',
-  from,
-  to,
-  resistance: new Fraction(resistance).toFraction(),
-});
 const ideal = (id: string, from: string, to: string, emf: string): Part => ({
   id,
   kind: 'supply',
@@ -21,12 +14,6 @@ const ideal = (id: string, from: string, to: string, emf: string): Part => ({
   to,
   emf,
 });
-const ohms = (value: unknown): Fraction => new Fraction(typeof value === 'string' ? value : NaN);
-
-/** The resistance between two nodes of a network. */
-function between(components: readonly Part[], p: string, q: string): Fraction {
-  return solveExact(circuit(components, [p, q])).totalResistance() ?? new Fraction(NaN);
-}
 
 describe('equivalent circuits', () => {
   it('a resistor split in two, in series or in parallel, changes nothing elsewhere', () => {
@@ -34,8 +21,8 @@ describe('equivalent circuits', () => {
       fc.property(plainParts, share, fc.boolean(), (list, f, inSeries) => {
         const split = list.find(({ kind }) => kind === 'resistor');
         fc.pre(split !== undefined);
-        const { id, from, to, resistance } = split;
-        const [r, rest] = [ohms(resistance), new Fraction(1).sub(f)];
+        const { id, from, to } = split;
+        const [r, rest] = [ohmsOf(split), new Fraction(1).sub(f)];
         const two = inSeries
           ? [part(id, from, 'x', r.mul(f)), part('R99', 'x', to, r.mul(rest))]
           : [part(id, from, to, r.div(f)), part('R99', from, to, r.div(rest))];
@@ -56,11 +43,7 @@ describe('equivalent circuits', () => {
       fc.property(plainParts, positive, (list, load) => {
         const open = solveExact(circuit([...list, { id: 'V99', kind: 'voltmeter', from: 'a', to: 'b' }]));
         const source = open.voltage('V99') ?? new Fraction(NaN);
-        const passive = list.map((one) => {
-          const inside = one.kind === 'supply' ? one['internalResistance'] : one['resistance'];
-          return part(one.id, one.from, one.to, ohms(inside));
-        });
-        const inside = between(passive, 'a', 'b');
+        const inside = between(passive(list), 'a', 'b');
         const current = (more: Part): Fraction | undefined =>
           solveExact(circuit([...list, more])).current('R99');
         assert.ok(current(part('R99', 'a', 'b', load))?.equals(source.div(inside.add(load))));
@@ -90,7 +73,7 @@ describe('equivalent circuits', () => {
 
   it('reciprocity: an e.m.f. moved from one branch to another gives in the first what it gave in the other', () => {
     fc.assert(
-      fc.property(resistorParts, fc.nat(), fc.nat(), (list, j, k) => {
+      fc.property(networks, fc.nat(), fc.nat(), (list, j, k) => {
         const [one, other] = [list[j % list.length], list[k % list.length]];
         /** The e.m.f. is put at the `to` end of its branch. */
         const current = (driven: Part | undefined, id: string | undefined): Fraction | undefined => {
@@ -98,31 +81,6 @@ describe('equivalent circuits', () => {
           return solveExact(circuit([...moved, ideal('B99', driven?.to ?? '', 'x', '5')])).current(id ?? '');
         };
         assert.ok(current(one, other?.id)?.equals(current(other, one?.id) ?? NaN));
-      }),
-      { numRuns },
-    );
-  });
-
-  it('Foster: over all resistors, r/R sums to the number of nodes less one (R. M. Foster 1949)', () => {
-    fc.assert(
-      fc.property(resistorParts, (list) => {
-        const nodes = new Set(list.flatMap(({ from, to }) => [from, to]));
-        const sum = list
-          .map(({ from, to, resistance }) => between(list, from, to).div(ohms(resistance)))
-          .reduce((total, term) => total.add(term));
-        assert.ok(sum.equals(nodes.size - 1));
-      }),
-      { numRuns },
-    );
-  });
-
-  it('resistance is a distance: never more from s to t than by way of u (Klein and Randić 1993)', () => {
-    fc.assert(
-      fc.property(resistorParts, (list) => {
-        fc.pre(list.some(({ from, to }) => from === 'c' || to === 'c'));
-        const byWay = between(list, 'a', 'c').add(between(list, 'c', 'b'));
-        assert.ok(between(list, 'a', 'b').compare(byWay) <= 0);
-        assert.ok(between(list, 'a', 'b').equals(between(list, 'b', 'a')));
       }),
       { numRuns },
     );

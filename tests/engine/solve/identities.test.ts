@@ -3,31 +3,23 @@ import { describe, it } from 'node:test';
 import fc from 'fast-check';
 import { Fraction } from '../../../src/engine/quantity/index.ts';
 import { solveExact, type ExactSolution } from '../../../src/engine/solve/index.ts';
-import { circuit, numRuns, parts, plainParts, positive, resistor, type Part } from './random-circuit.ts';
+import { circuit, numRuns, plainParts, positive, type Part } from './random-circuit.ts';
+import { between, exact, networks, nodesOf, ohmsOf, part, total, zero } from './resistor-network.ts';
 
-const zero = new Fraction(0);
-const resistorParts = parts(resistor(), resistor());
-const ohmsOf = (part: Part): Fraction => new Fraction(String(part['resistance']));
 const withOhms = (part: Part, ohms: Fraction): Part => ({ ...part, resistance: ohms.toFraction() });
 const source = (emf: string): Part => ({ id: 'B99', kind: 'supply', from: 'a', to: 'b', emf });
 
-/** The resistance between two nodes of a network. */
-function between(list: readonly Part[], p = 'a', q = 'b'): Fraction {
-  return solveExact(circuit(list, [p, q])).totalResistance() ?? new Fraction(NaN);
-}
-
-const current = (solution: ExactSolution, { id }: Part): Fraction =>
-  solution.current(id) ?? new Fraction(NaN);
-const volts = (solution: ExactSolution, { id }: Part): Fraction => solution.voltage(id) ?? new Fraction(NaN);
+const current = (solution: ExactSolution, { id }: Part): Fraction => exact(solution.current(id));
+const volts = (solution: ExactSolution, { id }: Part): Fraction => exact(solution.voltage(id));
 
 describe('identities of networks', () => {
-  it('Tellegen: p.d.s of one network and currents of another on the same graph give no power', () => {
+  it('Tellegen: p.d.s of one network and currents of another on the same graph, with other e.m.f.s, give no power (B. D. H. Tellegen 1952)', () => {
     fc.assert(
       fc.property(plainParts, fc.array(positive, { minLength: 13, maxLength: 13 }), (list, ohms) => {
         const other = list.map((part, k): Part => {
           const value = ohms[k] ?? '1';
           return part.kind === 'supply'
-            ? { ...part, internalResistance: value }
+            ? { ...part, emf: `${k - 3}`, internalResistance: value }
             : { ...part, resistance: value };
         });
         const [one, two] = [solveExact(circuit(list)), solveExact(circuit(other))];
@@ -46,10 +38,10 @@ describe('identities of networks', () => {
 
   it('Rayleigh: raising a resistance never lowers the total, and cutting it out never does either', () => {
     fc.assert(
-      fc.property(resistorParts, fc.nat(), positive, (list, at, more) => {
+      fc.property(networks, fc.nat(), positive, (list, at, more) => {
         const chosen = list[at % list.length];
         const raised = list.map((part) => (part === chosen ? withOhms(part, ohmsOf(part).add(more)) : part));
-        const [before, after] = [between(list), between(raised)];
+        const [before, after] = [between(list, 'a', 'b'), between(raised, 'a', 'b')];
         assert.ok(after.compare(before) >= 0);
         // Strictly, exactly where it carries a current.
         const carries = chosen && !current(solveExact(circuit([...list, source('1')])), chosen).equals(0);
@@ -66,13 +58,13 @@ describe('identities of networks', () => {
 
   it('Euler: the resistances, weighed with the squares of their currents at 1 A, sum to the total', () => {
     fc.assert(
-      fc.property(resistorParts, (list) => {
+      fc.property(networks, (list) => {
         const driven = solveExact(circuit([...list, source('1')]));
         const main = driven.current('B99') ?? zero;
         const sum = list
           .map((part) => current(driven, part).div(main).pow(2).mul(ohmsOf(part)))
           .reduce((total, term) => total.add(term), zero);
-        assert.ok(sum.equals(between(list)));
+        assert.ok(sum.equals(between(list, 'a', 'b')));
       }),
       { numRuns },
     );
@@ -100,7 +92,7 @@ describe('identities of networks', () => {
 
   it('no gain: with one supply no p.d. is more than the supply’s and no current more than the main one', () => {
     fc.assert(
-      fc.property(resistorParts, (list) => {
+      fc.property(networks, (list) => {
         const driven = solveExact(circuit([...list, source('7')]));
         for (const part of list) {
           assert.ok(volts(driven, part).abs().compare(7) <= 0);
@@ -115,54 +107,28 @@ describe('identities of networks', () => {
     );
   });
 
-  it('any current is (a + b R)/(R + R₀) in any one resistance: three settings tell a fourth', () => {
+  it('a star of a, b and c is a delta of (ab + bc + ca) over the arm opposite each side, and back (Kennelly 1899)', () => {
     fc.assert(
-      fc.property(plainParts, fc.nat(), (list, at) => {
-        const chosen = list.find(({ kind }) => kind === 'resistor');
-        fc.pre(chosen !== undefined);
-        const other = list[at % list.length] ?? chosen;
-        const [i1, i2, i3, i4] = [1, 2, 4, 9].map((ohms) =>
-          current(
-            solveExact(
-              circuit(list.map((part) => (part === chosen ? withOhms(part, new Fraction(ohms)) : part))),
-            ),
-            other,
-          ),
+      fc.property(networks, fc.tuple(positive, positive, positive), (list, arms) => {
+        const [p = '', q = '', s = 'y'] = nodesOf(list);
+        const [x = zero, y = zero, z = zero] = arms.map((arm) => new Fraction(arm));
+        const pairs = total([x.mul(y), y.mul(z), z.mul(x)]);
+        const sides = [pairs.div(x), pairs.div(y), pairs.div(z)] as const;
+        const [qs, sp, pq] = sides;
+        const star = [part('R90', p, 'z', x), part('R91', q, 'z', y), part('R92', s, 'z', z)];
+        const delta = [part('R90', q, s, qs), part('R91', s, p, sp), part('R92', p, q, pq)];
+        // Each arm is the product of the sides that meet at its end over the sum of all.
+        const back = [sp.mul(pq), pq.mul(qs), qs.mul(sp)].map((product) => product.div(total(sides)));
+        assert.deepEqual(
+          back.map((arm) => arm.toFraction()),
+          [x, y, z].map((arm) => arm.toFraction()),
         );
-        // The cross-ratio of four values of a bilinear function is that of their arguments: (1 − 4)(2 − 9)/((2 − 4)(1 − 9)).
-        const [p, q] = [
-          i1?.sub(i3 ?? 0).mul(i2?.sub(i4 ?? 0) ?? 0),
-          i2?.sub(i3 ?? 0).mul(i1?.sub(i4 ?? 0) ?? 0),
-        ];
-        assert.ok(p?.mul(16).equals(q?.mul(21) ?? NaN));
-      }),
-      { numRuns },
-    );
-  });
-
-  it('a star of a, b and c is a delta of (ab + bc + ca) over the arm opposite each side (Kennelly 1899)', () => {
-    fc.assert(
-      fc.property(positive, positive, positive, positive, (a, b, c, load) => {
-        const arms = [a, b, c].map((arm) => new Fraction(arm));
-        const [x = zero, y = zero, z = zero] = arms;
-        const pairs = x.mul(y).add(y.mul(z)).add(z.mul(x));
-        const part = (id: string, from: string, to: string, ohms: Fraction): Part => {
-          return { id, kind: 'resistor', from, to, resistance: ohms.toFraction() };
-        };
-        const rest = [part('R7', 'a', 'b', new Fraction(load)), part('R8', 'c', 'b', new Fraction(7))];
-        const star = [part('R1', 'a', 's', x), part('R2', 'b', 's', y), part('R3', 'c', 's', z), ...rest];
-        const delta = [
-          part('R4', 'b', 'c', pairs.div(x)),
-          part('R5', 'c', 'a', pairs.div(y)),
-          part('R6', 'a', 'b', pairs.div(z)),
-          ...rest,
-        ];
-        for (const [p, q] of [
-          ['a', 'b'],
-          ['b', 'c'],
-          ['c', 'a'],
+        for (const [from, to] of [
+          [p, q],
+          [q, s],
+          [s, p],
         ] as const)
-          assert.ok(between(star, p, q).equals(between(delta, p, q)));
+          assert.ok(between([...list, ...star], from, to).equals(between([...list, ...delta], from, to)));
       }),
       { numRuns },
     );

@@ -3,64 +3,24 @@ import { describe, it } from 'node:test';
 import fc from 'fast-check';
 import { Fraction } from '../../../src/engine/quantity/index.ts';
 import { solveExact } from '../../../src/engine/solve/index.ts';
-import { circuit, parts, plainParts, positive, resistor, type Part } from './random-circuit.ts';
+import { circuit, plainParts, positive, type Part } from './random-circuit.ts';
+import {
+  between,
+  exact,
+  merged,
+  networks,
+  nodesOf,
+  ohmsOf,
+  one,
+  part,
+  passive,
+  proper,
+  total,
+  trees,
+  unitFlow,
+} from './resistor-network.ts';
 
 const numRuns = 1000;
-const zero = new Fraction(0);
-const one = new Fraction(1);
-const networks = parts(resistor(), resistor());
-const ohmsOf = ({ resistance }: Part): Fraction => new Fraction(String(resistance));
-const part = (id: string, from: string, to: string, ohms: Fraction): Part => ({
-  id,
-  kind: 'resistor',
-  from,
-  to,
-  resistance: ohms.toFraction(),
-});
-const total = (fractions: readonly Fraction[]): Fraction =>
-  fractions.reduce((sum, each) => sum.add(each), zero);
-const nodesOf = (list: readonly Part[]): string[] => [...new Set(list.flatMap(({ from, to }) => [from, to]))];
-const exact = (value: Fraction | undefined): Fraction => value ?? new Fraction(NaN);
-
-/** The resistance between two nodes. */
-const between = (list: readonly Part[], p: string, q: string): Fraction =>
-  p === q ? zero : exact(solveExact(circuit(list, [p, q])).totalResistance());
-
-/** The potentials of all nodes against `to`, and the currents of all resistors, while 1 A flows in at `from` and out at `to`. */
-function unitFlow(
-  list: readonly Part[],
-  from: string,
-  to: string,
-): { readonly potential: (node: string) => Fraction; readonly current: (part: Part) => Fraction } {
-  const driven = solveExact(circuit([...list, { id: 'B99', kind: 'supply', from, to, emf: '1' }]));
-  const main = exact(driven.current('B99'));
-  return {
-    potential: (node) =>
-      exact(driven.potential(node))
-        .sub(exact(driven.potential(to)))
-        .div(main),
-    current: ({ id }) => exact(driven.current(id)).div(main),
-  };
-}
-/** Loops of one component carry nothing and count nowhere. */
-const proper = (list: readonly Part[]): Part[] => list.filter(({ from, to }) => from !== to);
-
-/** The sum over all spanning trees of the product of their conductances, by brute force. */
-function trees(list: readonly Part[], count: number): Fraction {
-  const [first, ...rest] = list;
-  if (count === 1) return one;
-  if (!first) return zero;
-  const merged = rest
-    .map((each) => ({
-      ...each,
-      from: each.from === first.to ? first.from : each.from,
-      to: each.to === first.to ? first.from : each.to,
-    }))
-    .filter(({ from, to }) => from !== to);
-  return trees(merged, count - 1)
-    .div(ohmsOf(first))
-    .add(trees(rest, count));
-}
 
 describe('a network of resistors', () => {
   it('cut law: across any cut flows the main current if it parts the terminals, else nothing', () => {
@@ -206,33 +166,6 @@ describe('a network of resistors', () => {
     );
   });
 
-  it('Foster’s second: over pairs of branches uv and vw, r(u,w) over R R′ and all that meets at v sums to n − 2 (from memory)', () => {
-    fc.assert(
-      fc.property(networks, (list) => {
-        const branches = proper(list);
-        const known = new Map<string, Fraction>();
-        const r = (u: string, w: string): Fraction => {
-          const key = u < w ? u + w : w + u;
-          const found = known.get(key) ?? between(list, u, w);
-          known.set(key, found);
-          return found;
-        };
-        const sum = total(
-          nodesOf(list).flatMap((v) => {
-            const there = branches.filter(({ from, to }) => from === v || to === v);
-            const all = total(there.map((each) => one.div(ohmsOf(each))));
-            const end = ({ from, to }: Part): string => (from === v ? to : from);
-            return there.flatMap((e, k) =>
-              there.slice(k + 1).map((f) => r(end(e), end(f)).div(ohmsOf(e)).div(ohmsOf(f)).div(all)),
-            );
-          }),
-        );
-        assert.ok(sum.equals(nodesOf(list).length - 2), sum.toFraction());
-      }),
-      { numRuns: 300 },
-    );
-  });
-
   it('matrix–tree: r(s,t) is the trees with s and t made one over all trees, and r/R the share of the trees with the branch (Kirchhoff 1847)', () => {
     fc.assert(
       fc.property(networks, (all) => {
@@ -240,13 +173,7 @@ describe('a network of resistors', () => {
         const nodes = nodesOf(list);
         const whole = trees(list, nodes.length);
         fc.pre(whole.n !== 0n && nodes.includes('a') && nodes.includes('b'));
-        const joined = proper(
-          list.map((each) => ({
-            ...each,
-            from: each.from === 'b' ? 'a' : each.from,
-            to: each.to === 'b' ? 'a' : each.to,
-          })),
-        );
+        const joined = merged(list, 'a', 'b');
         assert.ok(
           trees(joined, nodes.length - 1)
             .div(whole)
@@ -324,15 +251,7 @@ describe('a network with supplies', () => {
         const voltmeter = { id: 'V99', kind: 'voltmeter', from: 'a', to: 'b' };
         const ideal = exact(solveExact(circuit([...list, voltmeter])).voltage('V99'));
         const real = exact(solveExact(circuit([...list, { ...voltmeter, resistance: ohms }])).voltage('V99'));
-        const passive = list.map((each) =>
-          part(
-            each.id,
-            each.from,
-            each.to,
-            each.kind === 'supply' ? new Fraction(String(each['internalResistance'])) : ohmsOf(each),
-          ),
-        );
-        const seen = between(passive, 'a', 'b');
+        const seen = between(passive(list), 'a', 'b');
         const own = new Fraction(ohms);
         assert.ok(real.equals(ideal.mul(own).div(own.add(seen))));
       }),

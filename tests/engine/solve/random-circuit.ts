@@ -8,7 +8,7 @@ type Kind = Readonly<Record<string, unknown>> & { readonly kind: string };
 export type Part = Kind & { readonly id: string; readonly from: string; readonly to: string };
 
 /** How many random circuits each law is tried on. */
-export const numRuns = 2000;
+export const numRuns = 1000;
 
 /** A positive value: k/m with k to 30 and m to 3. */
 export const positive: fc.Arbitrary<string> = fc

@@ -66,7 +66,7 @@ describe('a tracked resistor', () => {
         fc.pre(resistor !== undefined);
         assert.ok(error(circuit, resistor.id, ohms) <= 1e-15);
       }),
-      { numRuns: numRuns / 4 },
+      { numRuns: numRuns / 2 },
     );
   });
 
@@ -77,7 +77,7 @@ describe('a tracked resistor', () => {
         fc.pre(resistor !== undefined);
         assert.ok(error(circuit, resistor.id, ohms) <= 1e-15);
       }),
-      { numRuns: numRuns / 4 },
+      { numRuns: numRuns / 2 },
     );
   });
 
@@ -87,7 +87,7 @@ describe('a tracked resistor', () => {
         assert.ok(error(circuitOf(list, ['a', 'b']), 'R1', ohms) <= 1e-15);
         assert.ok(error(circuitOf(list, ['a', 'b']), 'R2', ohms) <= 1e-15);
       }),
-      { numRuns: numRuns / 4 },
+      { numRuns: numRuns / 2 },
     );
   });
 
