@@ -299,7 +299,8 @@ export class RheoletSteps extends LitElement {
     fire(this, 'rheolet-reveal', { board: board?.id ?? '', of: this.of, shown, steps: this.#steps.length });
     if (way > 0) speak(this, word ?? this.#said(mode === 'gaps' ? before : next - 1, snapshot));
     this.requestUpdate();
-    void this.updateComplete.then(() => this.#stay());
+    const focused = this.shadowRoot?.activeElement;
+    void this.updateComplete.then(() => this.#stay(focused));
   }
 
   /** A rung in words; where steps are uncovered as wholes, the step. */
@@ -316,13 +317,12 @@ export class RheoletSteps extends LitElement {
     return this.#mode === 'steps' ? all.slice(1).join(' ') : (all[rung % rungs] ?? '');
   }
 
-  /** The focus is not lost with a button that has nothing more to do, and goes on to the next number to be filled in. */
-  #stay(): void {
+  /** The focus is not lost with a button that has nothing more to do (browsers take it away at once), and goes on to the next number to be filled in. */
+  #stay(focused: Element | null | undefined): void {
     const box = this.renderRoot.querySelector<HTMLElement>('[part=gap]:not(.later *)');
     const last = this.renderRoot.querySelector<HTMLElement>('[part=step][tabindex="0"]');
-    const button = this.shadowRoot?.activeElement;
     if (this.#mode === 'gaps') (box ?? last)?.focus();
-    else if (button?.matches(':disabled')) last?.focus();
+    else if (focused?.matches(':disabled')) last?.focus();
   }
 
   readonly #fill = (typed: string): void => {
