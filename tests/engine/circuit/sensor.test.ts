@@ -24,6 +24,41 @@ describe('a sensor', () => {
     });
   }
 
+  // IEC 60539-1 defines B25/85 = ln(R25/R85) / (1/T25 − 1/T85), in kelvins (from memory); makers state 2000 K to 6000 K, most near 4000 K.
+  it('a thermistor has the B of its equation between 25 °C and 85 °C, as between any two temperatures', () => {
+    for (const [low, high] of [
+      [25, 85],
+      [25, 50],
+      [-20, 100],
+    ] as const) {
+      const [a, b] = [low, high].map((at) => ohms(`B1 6 V + T1 10 kΩ; at ${at} °C`, 'T1'));
+      const found = Math.log((a ?? NaN) / (b ?? NaN)) / (1 / (low + 273.15) - 1 / (high + 273.15));
+      assert.ok(Math.abs(found - 3950) < 0.01, `${found}`);
+    }
+  });
+
+  // R/R25 of a part of B25/85 = 3977 K, 1.5 % at 25 °C, from its maker's table (from memory).
+  it('a thermistor is within 4 % of a maker’s table from 0 °C to 100 °C', () => {
+    for (const [at, share] of [
+      [0, 3.265],
+      [25, 1],
+      [50, 0.3605],
+      [85, 0.107],
+      [100, 0.0677],
+    ] as const) {
+      const found = ohms(`B1 6 V + T1 10 kΩ; at ${at} °C`, 'T1') / 10_000;
+      assert.ok(Math.abs(found / share - 1) < 0.04, `${at} °C: ${found}`);
+    }
+  });
+
+  it('an LDR falls as a power of the light between the 0.5 and the 0.9 of makers’ parts, over four decades (from memory)', () => {
+    const at = (lux: number): number => ohms(`B1 6 V + LDR1 10 kΩ; at ${lux} lx`, 'LDR1');
+    for (const lux of [0.1, 1, 10, 100, 1000]) {
+      const power = Math.log10(at(lux) / at(10 * lux));
+      assert.ok(power > 0.5 && power < 0.9, `${lux} lx: ${power}`);
+    }
+  });
+
   it('an LDR has a fifth of its resistance in ten times the light (common practice: a power of 0.7)', () => {
     const [dim, bright] = [
       ohms('B1 6 V + LDR1 8 kΩ; at 10 lx', 'LDR1'),

@@ -67,6 +67,7 @@ export const letters: Readonly<Record<string, string>> = {
   led: 'LED',
   diode: 'D',
   thermistor: 'T',
+  ldr: 'LDR',
   fuse: 'F',
   push: 'S',
   switch: 'S',
