@@ -30,7 +30,7 @@ export function heard(text: string, course: Course): string {
     .replaceAll('>=', '≥')
     .replace(/[-–]/g, '−')
     .replace(/[*·]/g, '×')
-    .replace(/[=<>≤≥≠+−×/²]/g, (sign) => ` ${say({ code: 'sign', data: { sign } })} `)
+    .replace(/[=<>≤≥≠+−×/²()]/g, (sign) => ` ${say({ code: 'sign', data: { sign } })} `)
     .replace(name, (quantity) => calledQuantity(quantity, course));
   return said.replace(/\s+/g, ' ').trim();
 }

@@ -25,6 +25,10 @@ describe('a statement is heard in words', () => {
       'p.d. across B1 equals e.m.f. of B1 minus current through B1 internal resistance of B1',
     ],
     ['V_p_q = 0', 'p.d. between p and q equals 0'],
+    [
+      '2 (I_R1 + I_R2) = 3 A',
+      '2 open bracket current through R1 plus current through R2 close bracket equals 3 A',
+    ],
     ['', ''],
     ['what?', 'what?'],
   ] as const;

@@ -3,6 +3,9 @@ import { describe, it } from 'node:test';
 import fc from 'fast-check';
 import { explain, formulaOf, heard, type Formula } from '../../../src/engine/explain/index.ts';
 import { parseCircuit } from '../../../src/engine/notation/index.ts';
+import { sidesOf } from './equation.ts';
+import { driven, told } from './random-circuit.ts';
+import { web } from './random-web.ts';
 
 /** A formula as text again, every group in brackets of its own kind. */
 function shape(formula: Formula): string {
@@ -81,6 +84,39 @@ void describe('an equation is read out', () => {
       '1 over resistance of R1 beside R2 equals 1 over 6.00 Ω',
     );
     assert.equal(heard('R_total = 4 Ω', course), 'total resistance equals 4 Ω');
+  });
+  void it('with its brackets, but for those round one number', () => {
+    assert.equal(
+      heard('t = (12 V − (−2 V)) ÷ (3 Ω + 4 Ω)', course),
+      'time equals open bracket 12 V minus minus 2 V close bracket divided by open bracket 3 Ω plus 4 Ω close bracket',
+    );
+    assert.equal(heard('t = (6 V)² ÷ 2 Ω', course), 'time equals 6 V squared divided by 2 Ω');
+    assert.match(heard('P = (−6 V)²', course), /open bracket minus 6 V close bracket squared$/);
+    assert.match(heard('P = √(6 V × 2 A)', course), /the square root of open bracket 6 V times 2 A close/);
+  });
+  void it('so that what is heard can be worked out, and comes to what is written', () => {
+    const signs = Array.from('=+−×÷/²√()', (sign) => [heard(sign, course), sign] as const);
+    /** Words as signs again; a minus that follows something stands between blanks, like every sign that joins. */
+    const back = (text: string): string =>
+      signs
+        .toSorted(([a], [b]) => b.length - a.length)
+        .reduce((some, [word, sign]) => some.replaceAll(word, sign), text)
+        .replaceAll(' ', '')
+        .replace(/[=+×÷]|(?<=[\d)²])−/g, ' $& ');
+    const numbered = (text: string): string => text.replace(/\u202f\p{L}+/gu, '');
+    const value = (text: string): number[] =>
+      sidesOf(text, () => ({ value: 7, error: 0 })).map((side) => side.value);
+    fc.assert(
+      fc.property(fc.oneof(driven, web), fc.nat(), (circuit, pick) => {
+        const names = [...told(circuit).keys()];
+        const { steps } = explain(circuit, { find: names[pick % names.length] ?? '' });
+        for (const { substituted, unknowns } of steps) {
+          const text = numbered(substituted).replace(/^[^=]* = /, '7 = ');
+          if (unknowns || text.includes('_')) continue;
+          assert.deepEqual(value(back(heard(text, course))), value(text), heard(text, course));
+        }
+      }),
+    );
   });
   void it('in the words of the course, whatever its letter', () => {
     assert.equal(heard('U_R1 = 3 V', { wording: 'voltage' }), 'voltage across R1 equals 3 V');

@@ -17,8 +17,8 @@ const signs: Readonly<Record<string, string>> = {
   '²': 'squared',
   '÷': 'divided by',
   '√': 'the square root of',
-  '(': '',
-  ')': '',
+  '(': 'open bracket',
+  ')': 'close bracket',
 };
 
 const stepsButtons = { step: 'Next step', hint: 'Next hint', answer: 'Show the number', back: 'Back' };
@@ -30,16 +30,17 @@ const others: Readonly<Record<string, string>> = {
   t: 'time',
   W: 'energy of',
   Q: 'charge through',
-  Vr: 'p.d. across the internal resistance of',
 };
 
-/** A block as it is put together: `(R2∥(R3+R4))`. */
+/** A block as it is put together, `(R2∥(R3+R4))`; a group inside it ends with a comma, so that it is not heard as another block. */
 const block = (label: string): string =>
   label
     .replace(/^\((.*)\)$/, '$1')
+    .replaceAll('(', 'the group ')
+    .replace(/\)+(?=.)/g, ',')
+    .replaceAll(')', '')
     .replaceAll('+', ' and then ')
-    .replaceAll('∥', ' beside ')
-    .replace(/[()]/g, '');
+    .replaceAll('∥', ' beside ');
 
 const gapMistakes: Readonly<Record<GapMistake, string>> = {
   'not a number': 'Write a number, such as 0.25.',
@@ -89,7 +90,7 @@ export const elements: Sentences<ReasoningElementData> = {
     (alike ? '; they differ in later figures.' : '.'),
   sign: ({ sign }) => signs[sign] ?? sign,
   quantity: ({ letter, of, wording }) => {
-    const own = others[letter];
+    const own = letter === 'Vr' ? `${wording} across the internal resistance of` : others[letter];
     const [id = '', isRated] = of.split(/ (rated)$/);
     if (isRated) return `rated ${say({ code: 'measures', data: { letter, of: id, wording, ohms: '' } })}`;
     if (own) return of ? `${own} ${block(of)}` : own;
