@@ -48,6 +48,9 @@ export function lines(step: Step, { mode, course, rungs, isLast, gap }: Shown): 
           >${equation(follows || isAlone ? `= ${step.text}` : value, course)}</span
         >`
       : html`${equation(follows || isAlone ? '=' : `${name} =`, course)} ${gap}`;
+  // An equation that is itself the result stands there alone; a hint has it first.
+  const written = [...new Set([step.equation, step.rearranged])];
+  const symbols = written.filter((text) => mode === 'hints' || text !== step.substituted);
   const first = isAlone ? equation(name, course) : equation(step.substituted, course);
   return html`${
       mode === 'hints'
@@ -56,14 +59,13 @@ export function lines(step: Step, { mode, course, rungs, isLast, gap }: Shown): 
     }
     ${notes.map((note) => html`<p part="note" class=${later(note.code === 'flows the other way' ? 4 : 0)}>${sentence(say(note), course)}</p>`)}
     <p part="why" class=${later(1)}>${sentence(say(step.why), course)}</p>
-    <p part="symbols" class=${later(2)}>
-      <span class="one">${equation(step.equation, course)}</span>
-      ${
-        step.rearranged === step.equation
-          ? nothing
-          : html`<span class="one">${equation(step.rearranged, course)}</span>`
-      }
-    </p>
+    ${
+      symbols.length > 0
+        ? html`<p part="symbols" class=${later(2)}>
+            ${symbols.map((text) => html`<span class="one">${equation(text, course)}</span>`)}
+          </p>`
+        : nothing
+    }
     <p part="numbers" class=${later(isAlone && gap === nothing ? 4 : 3)}>
       <span class=${follows || isAlone ? '' : 'one'}>${first}</span>
       <span class=${later(gap === nothing ? 4 : 3)}>${number}</span>

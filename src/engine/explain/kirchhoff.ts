@@ -95,15 +95,17 @@ export function equationsOf(
   course: Course,
 ): Equations | undefined {
   const branches = branchesOf(circuit);
-  const network = networkOf(branches, isReal);
-  const { chords } = network;
+  const network = networkOf(branches, isReal, value);
+  const { chords, given: others } = network;
   const [first] = chords;
-  if (chords.length < 2 || !first) return undefined;
+  if (chords.length + others.length < 2 || !first) return undefined;
   const name = (one: string): string => symbol(one, course);
   const ground: Ground = { network, value, isReal, name, style: styleOf(course) };
   const isTooMany = chords.length > mostEquations;
   const needed = isTooMany ? [] : needs(ground);
-  const isEnough = needed.every((one) => value(one));
+  const laws = isTooMany ? [] : setUp(ground);
+  const loopLaws = laws.filter(({ alone }) => alone === undefined);
+  const isEnough = isTooMany || loopLaws.length === chords.length;
   const whole = {
     count: chords.length,
     needs: needed,
@@ -111,12 +113,9 @@ export function equationsOf(
     loop: network.loop(first).flatMap(([one]) => along(one)),
   };
   if (isTooMany) return { ...whole, currents: new Map(), way: () => ({ uses: [], steps: [] }) };
-  const laws = setUp(ground);
   const asked = branches.find((one) => along(one).includes(find.replace(/^[^_]*_/, '')));
-  const [junctions, loops] = [false, true].map((isLoop) =>
-    laws.filter(({ alone }) => (alone === undefined) === isLoop),
-  ) as [Draft[], Draft[]];
-  const drafts = [...laws, ...eliminate(loops, junctions, asked?.current ?? '', ground)];
+  const junctions = laws.filter((law) => !loopLaws.includes(law));
+  const drafts = [...laws, ...eliminate(loopLaws, junctions, asked?.current ?? '', ground)];
   const way = (currents: readonly string[]) => {
     const own = leadingTo(drafts, currents);
     const given = new Set(own.map(({ gives }) => gives));

@@ -1,5 +1,5 @@
 import type { Branch } from './branches.ts';
-import { amount, plus, scaled, type Linear } from './linear.ts';
+import { amount, constant, plus, scaled, type Linear } from './linear.ts';
 import type { Sign } from './relation.ts';
 import { Fraction } from '../quantity/index.ts';
 
@@ -10,9 +10,11 @@ export type Met = readonly [branch: Branch, along: Sign];
 export interface Network {
   /** The branches whose currents are the unknowns, each closing one loop. */
   readonly chords: readonly Branch[];
+  /** The branches that close a loop though their current is known. */
+  readonly given: readonly Branch[];
   /** The junction law for the current of any other branch: the node, and the branches whose currents it is the sum of. */
   readonly junction: ReadonlyMap<Branch, { readonly node: string; readonly sum: readonly Met[] }>;
-  /** What the current of each branch is in the unknown ones. */
+  /** What the current of each branch is in the unknown ones; a number where it is known. */
   readonly currents: ReadonlyMap<Branch, Linear>;
   /** The loop that a chord closes, the way its current is counted. */
   readonly loop: (chord: Branch) => readonly Met[];
@@ -23,14 +25,26 @@ const isIdeal = ({ passed }: Branch, isReal: (id: string) => boolean): boolean =
 
 /**
  * Chooses the unknown currents so that there are as few as can be, each in a short loop: a tree holds the branches of supplies without
- * resistance first, then those at the node where most meet, supplies last.
+ * resistance first, then those at the node where most meet, supplies last. A current that is known is no unknown, and a branch of
+ * which something else is not known is in no loop but its own: they are left out of the tree if they can be.
  */
-export function networkOf(branches: readonly Branch[], isReal: (id: string) => boolean): Network {
+export function networkOf(
+  branches: readonly Branch[],
+  isReal: (id: string) => boolean,
+  value: (name: string) => Fraction | undefined,
+): Network {
   const meeting = (node: string): number =>
     branches.filter(({ tail, head }) => tail === node || head === node).length;
   const nodes = [...new Set(branches.flatMap(({ tail, head }) => [tail, head]))];
   const centre = nodes.reduce((best, node) => (meeting(node) > meeting(best) ? node : best), nodes[0] ?? '');
+  const isUnknown = ({ passed }: Branch): boolean =>
+    passed.some(({ part: { kind, label } }) => {
+      const names =
+        kind !== 'supply' ? [`R_${label}`] : [`E_${label}`, ...(isReal(label) ? [`r_${label}`] : [])];
+      return names.some((name) => !value(name));
+    });
   const rank = (branch: Branch): number =>
+    (value(branch.current) || isUnknown(branch) ? 8 : 0) +
     (isIdeal(branch, isReal) ? 0 : 4) +
     ([branch.tail, branch.head].includes(centre) ? 0 : 2) +
     (branch.passed.some(({ part }) => part.kind === 'supply') ? 1 : 0);
@@ -42,7 +56,8 @@ export function networkOf(branches: readonly Branch[], isReal: (id: string) => b
     tree.push(branch);
     for (const [node, own] of piece) if (own === other) piece.set(node, one);
   }
-  const chords = branches.filter((branch) => !tree.includes(branch));
+  const closing = branches.filter((branch) => !tree.includes(branch));
+  const chords = closing.filter(({ current }) => !value(current));
 
   const way = new Map<string, Met>();
   const order: string[] = [];
@@ -58,7 +73,12 @@ export function networkOf(branches: readonly Branch[], isReal: (id: string) => b
   };
   for (const root of [centre, ...nodes]) if (!order.includes(root)) grow(root);
 
-  const currents = new Map<Branch, Linear>(chords.map((chord) => [chord, amount(chord.current)]));
+  const currents = new Map<Branch, Linear>(
+    closing.map((chord) => {
+      const own = value(chord.current);
+      return [chord, own ? constant(own) : amount(chord.current)];
+    }),
+  );
   const junction = new Map<Branch, { node: string; sum: readonly Met[] }>();
   for (const node of order.toReversed()) {
     const up = way.get(node);
@@ -93,5 +113,6 @@ export function networkOf(branches: readonly Branch[], isReal: (id: string) => b
       ...before.map(([branch, along]): Met => [branch, along === 1 ? -1 : 1]).reverse(),
     ];
   };
-  return { chords, junction, currents, loop };
+  const given = closing.filter((branch) => !chords.includes(branch));
+  return { chords, given, junction, currents, loop };
 }

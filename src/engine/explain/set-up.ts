@@ -62,14 +62,15 @@ function ofJunction(branch: Branch, sum: readonly Met[], { network, name, style 
   const says = network.currents.get(branch) ?? constant(new Fraction(0));
   const right = chained(sum.map(([one, sign]) => [sign, name(one.current)]));
   const inner = sum.map(([one]) => one).filter((one) => network.junction.has(one));
+  const known = sum.map(([one]) => one).filter((one) => network.given.includes(one));
   const found = `${name(branch.current)} = ${linearText(says, { name, style, factor: '', number: 'I' })}`;
   return {
     rule: 'currents at a junction',
     about: [branch, ...sum.map(([one]) => one)].flatMap(along),
-    uses: inner.map(junctionLaw),
+    uses: [...inner.map(junctionLaw), ...known.map(({ current }) => current)],
     gives: junctionLaw(branch),
     equation: `${name(branch.current)} = ${right}`,
-    rearranged: inner.length > 0 ? found : `${name(branch.current)} = ${right}`,
+    rearranged: inner.length + known.length > 0 ? found : `${name(branch.current)} = ${right}`,
     substituted: found,
     names: [branch, ...sum.map(([one]) => one)].map(({ current }) => placeOf(current)),
     says,
@@ -93,17 +94,20 @@ function ofLoop(chord: Branch, ground: Ground): Draft | undefined {
   const left = emfs.length > 0 ? chained(emfs.map((one) => [one.sign, name(one.name)])) : noVolts;
   const written = (current: (branch: Branch) => string): string =>
     `${left} = ${chained(ohms.map((one) => [one.sign, `${current(one.branch)} × ${name(one.name)}`]))}`;
-  const says = upright({ number: driving, of: dropping.of });
+  const says = upright({ number: driving.sub(dropping.number), of: dropping.of });
   const inUnknowns = (branch: Branch): string => {
     const sum: Linear = network.currents.get(branch) ?? constant(new Fraction(0));
     const text = linearText(sum, { name, style, factor: '', number: 'I' });
-    return sum.of.size > 1 || text.startsWith('−') ? `(${text})` : text;
+    const terms = sum.of.size + (sum.number.equals(0) ? 0 : 1);
+    return terms > 1 || text.startsWith('−') ? `(${text})` : text;
   };
-  const laws = [...new Set(ohms.map(({ branch }) => branch))].filter((one) => network.junction.has(one));
+  const passed = [...new Set(ohms.map(({ branch }) => branch))];
+  const laws = passed.filter((one) => network.junction.has(one));
+  const given = passed.filter((one) => network.given.includes(one)).map(({ current }) => current);
   return {
     rule: 'e.m.f.s round a loop',
     about: network.loop(chord).flatMap(([branch]) => along(branch)),
-    uses: [...laws.map(junctionLaw), ...known.keys()],
+    uses: [...laws.map(junctionLaw), ...given, ...known.keys()],
     gives: `loop of ${chord.current}`,
     equation: written(({ current }) => name(current)),
     rearranged: written(inUnknowns),
@@ -115,8 +119,12 @@ function ofLoop(chord: Branch, ground: Ground): Draft | undefined {
   };
 }
 
-/** The equations of the junctions and of the loops, as far as what they need is known. */
-export const setUp = (ground: Ground): readonly Draft[] => [
-  ...[...ground.network.junction].map(([branch, { sum }]) => ofJunction(branch, sum, ground)),
-  ...ground.network.chords.flatMap((chord) => ofLoop(chord, ground) ?? []),
-];
+/** The equations of the junctions, and of as many loops as there are unknown currents, as far as what they need is known. */
+export function setUp(ground: Ground): readonly Draft[] {
+  const { junction, chords, given } = ground.network;
+  const loops = [...chords, ...given].flatMap((chord) => ofLoop(chord, ground) ?? []);
+  return [
+    ...[...junction].map(([branch, { sum }]) => ofJunction(branch, sum, ground)),
+    ...loops.filter(({ says }) => says.of.size > 0).slice(0, chords.length),
+  ];
+}

@@ -36,9 +36,10 @@ export function written({ form, left, right, root, trial }: Turned, text: (name:
     return `${text(name).includes(thinSpace) ? `(${text(name)})` : text(name)}²`;
   };
   if (form === 'sum') {
-    const [first, ...others] = right;
+    const terms = right.toSorted((a, b) => b.sign - a.sign);
+    const [first, ...others] = terms;
     const alone = first && others.length === 0 && first.sign > 0 ? text(first.name) : undefined;
-    return `${text(left)} = ${alone ?? chained(right.map(({ name, sign }) => [sign, bracketed(name)]))}`;
+    return `${text(left)} = ${alone ?? chained(terms.map(({ name, sign }) => [sign, bracketed(name)]))}`;
   }
   if (form === 'balance') {
     const [one = '', two = '', three = '', four = ''] = right.map(({ name }) => bracketed(name));

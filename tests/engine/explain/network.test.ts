@@ -5,6 +5,7 @@ import type { Circuit } from '../../../src/engine/circuit/index.ts';
 import { branchesOf } from '../../../src/engine/explain/branches.ts';
 import { networkOf } from '../../../src/engine/explain/network.ts';
 import { parseCircuit } from '../../../src/engine/notation/index.ts';
+import { Fraction } from '../../../src/engine/quantity/index.ts';
 import { solveExact } from '../../../src/engine/solve/index.ts';
 import { web } from './random-web.ts';
 import { truthOf } from './truth.ts';
@@ -13,6 +14,12 @@ const real =
   ({ components }: Circuit) =>
   (id: string): boolean =>
     components.some((one) => one.id === id && one.kind === 'supply' && one.internalResistance !== undefined);
+/** What is known of a circuit: the resistances of its parts and its e.m.f.s; no current. */
+const knownIn = (circuit: Circuit) => {
+  const truth = truthOf(circuit);
+  return (name: string): Fraction | undefined =>
+    /^[REr]_/.test(name) ? new Fraction(truth(name)) : undefined;
+};
 const near = (a: number, b: number, what: string): void => {
   assert.ok(Math.abs(a - b) <= 1e-9 * (1 + Math.abs(a)), `${what}: ${a} is not ${b}`);
 };
@@ -61,21 +68,21 @@ describe('the unknown currents', () => {
       fc.property(web, (circuit) => {
         const branches = branchesOf(circuit);
         const nodes = new Set(branches.flatMap(({ tail, head }) => [tail, head]));
-        const { chords, junction } = networkOf(branches, real(circuit));
+        const { chords, junction } = networkOf(branches, real(circuit), knownIn(circuit));
         assert.equal(chords.length, branches.length - nodes.size + 1);
         assert.equal(junction.size, nodes.size - 1);
       }),
     );
   });
   it('leave the current of a supply without resistance to the end', () => {
-    const { chords } = networkOf(branchesOf(bridge), real(bridge));
+    const { chords } = networkOf(branchesOf(bridge), real(bridge), knownIn(bridge));
     assert.deepEqual(chords.map(({ current }) => current).toSorted(), ['I_R1', 'I_R2', 'I_R3']);
   });
   it('make up all the others, as the solver finds them', () => {
     fc.assert(
       fc.property(web, (circuit) => {
         const truth = truthOf(circuit);
-        const { currents, junction } = networkOf(branchesOf(circuit), real(circuit));
+        const { currents, junction } = networkOf(branchesOf(circuit), real(circuit), knownIn(circuit));
         for (const [branch, { number, of }] of currents) {
           const sum = [...of].reduce((whole, [name, factor]) => whole + factor.valueOf() * truth(name), 0);
           near(number.valueOf() + sum, truth(branch.current), branch.current);
@@ -95,7 +102,7 @@ it('a loop closes on itself, and the p.d.s round it come to nothing', () => {
   fc.assert(
     fc.property(web, (circuit) => {
       const solution = solveExact(circuit);
-      const network = networkOf(branchesOf(circuit), real(circuit));
+      const network = networkOf(branchesOf(circuit), real(circuit), knownIn(circuit));
       for (const chord of network.chords) {
         const loop = network.loop(chord);
         let at = chord.tail;

@@ -53,7 +53,10 @@ export const reasonSamples: { readonly [Code in keyof ExplainData]: readonly Exp
   ],
   'too large to explain': [{ count: 201, limit: 200 }],
   'too many equations': [{ count: 9, limit: 6 }],
-  'equations set up': [{ find: 'I_R5', unknowns: ['I_R1', 'I_R2', 'I_R5'] }],
+  'equations set up': [
+    { find: 'V_R1', unknowns: ['I_R1'] },
+    { find: 'I_R5', unknowns: ['I_R1', 'I_R2', 'I_R5'] },
+  ],
   'current counted': [
     {
       name: 'I_R5',

@@ -76,7 +76,10 @@ export const explain: Sentences<ExplainData> = {
   'too many equations': ({ count, limit }) =>
     `This needs ${count} equations solved together; by hand, ${limit} are enough.`,
   'equations set up': ({ find, unknowns }) =>
-    `No rule alone leads to ${find}: Kirchhoff’s laws give as many equations as there are unknown currents, ${list(unknowns)}.`,
+    `No rule alone leads to ${find}: Kirchhoff’s laws give ` +
+    (unknowns.length > 1
+      ? `as many equations as there are unknown currents, ${list(unknowns)}.`
+      : `an equation for the one unknown current, ${list(unknowns)}.`),
   'current counted': ({ name, id, from, to }) =>
     from.length > 0 && to.length > 0
       ? `${name} is counted through ${id} from ${ends(from)} to ${ends(to)}.`
