@@ -5,8 +5,9 @@ import { say, type Said } from '../reasons/index.ts';
 import { usualCourse, type Course } from '../words/index.ts';
 import type { Reasoning } from './codes.ts';
 import { direct } from './direct.ts';
+import { thinkOfSupply } from './between-terminals.ts';
 import { follow, roots, wayTo } from './derive.ts';
-import type { Derivation } from './derivation.ts';
+import type { Derivation, Step } from './derivation.ts';
 import { disagreement } from './disagreement.ts';
 import { figuresGiven } from './figures.ts';
 import { stated } from './given.ts';
@@ -58,6 +59,13 @@ function askable({ components }: Circuit, find: string): readonly string[] {
   return [...own, 't', ...readings, `P${asked}`, `R${asked}`];
 }
 
+/** The derivation that some steps make. */
+function finished(find: string, value: Fraction, steps: readonly Step[], course: Course): Derivation {
+  const answer = { quantity: find, value, text: valueText(find, value, styleOf(course)) };
+  const rungs = rungsOf(steps, course);
+  return { status: 'found', answer, steps, hints: rungs.map((rung) => say(rung)), rungs };
+}
+
 /**
  * How a quantity follows from what is given, in few steps of one equation each, with its reasons and hints; or which quantity is
  * missing, which readings disagree, or which rule the course leaves out.
@@ -91,7 +99,7 @@ export function explain(
   const isReal = realOf(circuit, [...start.keys(), find]);
   const isSecret = hasFault(circuit);
   const equations =
-    isSecret || single.has(find)
+    isSecret || circuit.terminals || single.has(find)
       ? undefined
       : equationsOf(circuit, (name) => single.get(name)?.value, isReal, find, course);
   const mayUse = !course.without?.includes('e.m.f.s round a loop');
@@ -118,10 +126,7 @@ export function explain(
       ...(solved?.steps ?? []),
       ...after.filter((name) => !before.includes(name)).flatMap((name) => stepTo(name, best, course) ?? []),
     ]);
-    const { value } = best.get(find) ?? found;
-    const answer = { quantity: find, value, text: valueText(find, value, styleOf(course)) };
-    const rungs = rungsOf(steps, course);
-    return { status: 'found', answer, steps, hints: rungs.map((rung) => say(rung)), rungs };
+    return finished(find, (best.get(find) ?? found).value, steps, course);
   }
   if (isSecret) return without('not enough', { code: 'not as marked', data: {} });
   if (!given) {
@@ -136,6 +141,17 @@ export function explain(
   if (barred) {
     const rule = say(why(barred.rule, placesOf(barred), course));
     return without('not enough', { code: 'needs a rule', data: { find, rule } });
+  }
+  const thought = find === 'R_total' ? thinkOfSupply(circuit, course) : undefined;
+  if (thought) {
+    const [name, emf] = thought.start;
+    const more = explain(thought.circuit, {
+      given: { ...Object.fromEntries([...start].map(([one, { value }]) => [one, value])), [name]: emf },
+      find,
+      course,
+    });
+    if (more.answer) return finished(find, more.answer.value, [thought.step, ...more.steps], course);
+    if (more.reason?.code === 'needs a rule' || more.reason?.code === 'too many equations') return more;
   }
   if (equations?.isEnough && !mayUse)
     return without('not enough', {

@@ -5,6 +5,7 @@ import type { Reasoning, Solving, Special } from './codes.ts';
 const half: ReadonlySet<string> = new Set<Solving | Special>([
   'rating',
   'balanced bridge',
+  'trial supply',
   'currents at a junction',
   'e.m.f.s round a loop',
   'one alone',

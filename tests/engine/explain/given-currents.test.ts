@@ -115,8 +115,8 @@ describe('in any web', () => {
         const { id } = resistors[pick % resistors.length] ?? { id: '' };
         const own = solution.quantity(`I_${id}`);
         if (!own || own.equals(0)) return;
-        const given = { ...statedOf(circuit), [`I_${id}`]: own.toFraction() };
-        delete given[`R_${id}`];
+        const others = Object.entries(statedOf(circuit)).filter(([name]) => name !== `R_${id}`);
+        const given = Object.fromEntries([...others, [`I_${id}`, own.toFraction()]]);
         const derivation = explain(circuit, { find: `R_${id}`, given });
         if (derivation.status !== 'found') return;
         found += 1;

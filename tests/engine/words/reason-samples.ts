@@ -26,6 +26,7 @@ export const reasonSamples: { readonly [Code in keyof ExplainData]: readonly Exp
   'internal resistance in series': [{ ids: ['B1'], pd: 'p.d.' }],
   'e.m.f. round the loop': [{ ids: ['B1'], pd: 'p.d.' }],
   'balanced bridge': [{ ids: ['R1', 'R2', 'R3', 'R4', 'A1'], pd: 'p.d.' }],
+  'trial supply': [{ ids: ['B0'], pd: 'p.d.' }],
   rating: [{ ids: ['L1'], pd: 'p.d.' }],
   'no internal resistance': [{ ids: ['B1'], pd: 'p.d.' }],
   'energy and time': [{ ids: ['R1'], pd: 'p.d.' }],

@@ -47,6 +47,8 @@ export const explain: Sentences<ExplainData> = {
     `For ${all(ids)}: part of the e.m.f. is the ${pd} across the internal resistance.`,
   'balanced bridge': ({ ids: [one = '', two = '', three = '', four = '', middle = ''] }) =>
     `The bridge is balanced: ${one} is to ${two} as ${three} is to ${four}, and nothing drives a current through ${middle}.`,
+  'trial supply': ({ ids, pd }) =>
+    `Think of a supply ${all(ids)} between the terminals: its ${pd} over its current is the resistance between them.`,
   rating: ({ ids }) => `What is marked on ${all(ids)} gives its resistance.`,
   'no internal resistance': ({ ids, pd }) =>
     `Without internal resistance, the ${pd} across ${all(ids)} is the e.m.f.`,
