@@ -37,7 +37,10 @@ export const pictures: Readonly<Record<string, Picture>> = {
     circuit: 'Rfog 6 Ω + (R2 4 Ω ∥ (R3 8 Ω + (R4 2 Ω ∥ R5 3 Ω))) + R6 1 Ω',
     width: 300,
   },
-  'zigzag-symbols': { circuit: 'B1 6 V + R1 [4..40] 12 Ω + (R2 24 Ω ∥ V1)', symbols: 'ansi' },
+  'zigzag-symbols': {
+    circuit: 'B1 6 V + A1 + R1 [4..40] 12 Ω + R2 24 Ω; V1 across R1; V2 across R2',
+    symbols: 'ansi',
+  },
   'nested-harbour': {
     circuit:
       'B1 12 V + S1 closed + ((A1 + R1 4 Ω + (R2 8 Ω ∥ V1)) ∥ (A2 + (L1 6 Ω ∥ L2 6 Ω) + R3 3 Ω) ∥ (R4 20 Ω + S2))',
