@@ -73,9 +73,15 @@ export function stretchesOf(
 /** The least length of a wire between two rails. */
 const least = 28;
 
+/** What a column whose labels stand at its left has besides at its right, where wires across it and across the next column face each other. */
+const facing = 8;
+
 /** The room of an edge. */
 export function roomOf(stretch: Stretch | undefined): Room {
-  if (stretch?.block) return stretch.block;
+  if (stretch?.block) {
+    const { length, before, after } = stretch.block;
+    return { length, before, after: stretch.left ? after + facing : after };
+  }
   const side = stretch ? ribbonRoom + 2 : margin;
   return { length: least, before: side, after: side };
 }
