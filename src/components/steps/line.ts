@@ -23,9 +23,16 @@ export interface Shown {
 }
 
 /** An equation for the eye and for the ear. */
-export const equation = (text: string, course: Shown['course']): TemplateResult =>
-  html`<span dir="ltr" aria-hidden="true">${formula(text)}</span
-    ><span class="heard">${heard(text, course)}</span>`;
+export const equation = (
+  text: string,
+  course: Shown['course'],
+  words: string = heard(text, course),
+): TemplateResult =>
+  html`<span dir="ltr" aria-hidden="true">${formula(text)}</span><span class="heard">${words}</span>`;
+
+/** What the equation of a step is called. */
+export const numberOf = ({ gives }: Step): string =>
+  say({ code: 'equation number', data: { number: gives } });
 
 /** The names in a sentence are set as in the equations, in the letters of the course. */
 export function sentence(text: string, { letter }: Pick<Course, 'letter'>): readonly unknown[] {
@@ -33,25 +40,28 @@ export function sentence(text: string, { letter }: Pick<Course, 'letter'>): read
   return pieces.map((piece, place) => (place % 2 > 0 ? formula(piece) : piece));
 }
 
+/** Whether the equation with numbers says nothing that is not said before it or after it: the same current, what a junction says. */
+export const repeats = (step: Step, { letter }: Pick<Course, 'letter'>): boolean =>
+  [step.rearranged, `${step.gives.replace(/^V/, letter)} = ${step.text}`].includes(step.substituted);
+
 /** The rungs of a step, those that are still covered too. */
 export function lines(step: Step, { mode, course, rungs, isLast, gap }: Shown): TemplateResult {
   const later = (rung: number): string => (rungs > rung ? '' : 'later');
   const { notes = [], unknowns } = step;
   const name = step.gives.replace(/^V/, course.letter);
   const value = `${name} = ${step.text}`;
-  const isAlone = step.substituted === value;
   const follows = step.substituted.startsWith(`${name} = `);
   const number = unknowns
-    ? equation(step.gives, course)
+    ? equation(step.gives, course, numberOf(step))
     : gap === nothing
       ? html`<span part=${isLast ? 'value answer' : 'value'}
-          >${equation(follows || isAlone ? `= ${step.text}` : value, course)}</span
+          >${equation(follows ? `= ${step.text}` : value, course)}</span
         >`
-      : html`${equation(follows || isAlone ? '=' : `${name} =`, course)} ${gap}`;
+      : html`${equation(follows ? '=' : `${name} =`, course)} ${gap}`;
   // An equation that is itself the result stands there alone; a hint has it first.
   const written = [...new Set([step.equation, step.rearranged])];
   const symbols = written.filter((text) => mode === 'hints' || text !== step.substituted);
-  const first = isAlone ? equation(name, course) : equation(step.substituted, course);
+  const first = step.substituted === value ? equation(name, course) : equation(step.substituted, course);
   return html`${
       mode === 'hints'
         ? html`<p part="look" class=${later(0)}>${say({ code: 'look at', data: { ids: step.about } })}</p>`
@@ -66,8 +76,8 @@ export function lines(step: Step, { mode, course, rungs, isLast, gap }: Shown): 
           </p>`
         : nothing
     }
-    <p part="numbers" class=${later(isAlone && gap === nothing ? 4 : 3)}>
-      <span class=${follows || isAlone ? '' : 'one'}>${first}</span>
+    <p part="numbers" class=${later(repeats(step, course) && gap === nothing ? 4 : 3)}>
+      <span class=${follows ? '' : 'one'}>${first}</span>
       <span class=${later(gap === nothing ? 4 : 3)}>${number}</span>
     </p>`;
 }

@@ -7,13 +7,14 @@ import {
   type TemplateResult,
 } from 'lit';
 import { nearest } from '../../engine/core.ts';
-import { agreement, heard, workedSolution, type Step, type Worked } from '../../engine/explain/index.ts';
+import { agreement, workedSolution, type Step, type Worked } from '../../engine/explain/index.ts';
 import { say, type GapMistake } from '../../engine/reasons/index.ts';
 import { BoardLink, figuresOf, fire, type Snapshot } from '../link/index.ts';
 import { buttons, formulas, ink, later, speak } from '../page/index.ts';
 import { Spotlight } from '../spotlight/index.ts';
 import { gap } from './gap.ts';
-import { equation, lines, rungs, sentence, type Mode } from './line.ts';
+import { equation, repeats, lines, rungs, sentence, type Mode } from './line.ts';
+import { spoken } from './spoken.ts';
 import { styles } from './styles.ts';
 
 const modes: readonly Mode[] = ['steps', 'whole', 'hints', 'gaps'];
@@ -178,7 +179,7 @@ export class RheoletSteps extends LitElement {
     ].join();
     if (kept === this.#kept) return;
     this.#kept = kept;
-    this.#rungs = this.#past(starts[mode]);
+    this.#rungs = this.#past(starts[mode], 1);
     this.#at = 0;
     this.#forget();
   }
@@ -273,10 +274,18 @@ export class RheoletSteps extends LitElement {
     </li>`;
   }
 
-  /** Where numbers are filled in, an equation has none: on to the next step that has. */
-  #past(rung: number): number {
+  /**
+   * Where numbers are filled in, an equation has none: on to the next step that has. Of hints the equation with numbers is passed over where it
+   * repeats another.
+   */
+  #past(rung: number, way: 1 | -1): number {
+    const step = (at: number): Step | undefined => this.#steps[Math.floor(at / rungs)];
     let next = rung;
-    while (this.#mode === 'gaps' && this.#steps[Math.floor(next / rungs)]?.unknowns) next += rungs;
+    while (this.#mode === 'gaps' && step(next)?.unknowns) next += rungs;
+    const { course } = this.#link.snapshot ?? {};
+    const same = step(next);
+    if (this.#mode === 'hints' && next % rungs === rungs - 1 && course && same && repeats(same, course))
+      next += way;
     return Math.min(next, this.#all);
   }
 
@@ -290,7 +299,7 @@ export class RheoletSteps extends LitElement {
     const { snapshot, board } = this.#link;
     const mode = this.#mode;
     const before = this.#rungs;
-    const next = this.#past(Math.min(Math.max(before + way * strides[mode], starts[mode]), this.#all));
+    const next = this.#past(Math.min(Math.max(before + way * strides[mode], starts[mode]), this.#all), way);
     if (!snapshot || next === before) return;
     this.#rungs = next;
     this.#at = Math.max(0, Math.ceil(next / rungs) - 1);
@@ -306,15 +315,9 @@ export class RheoletSteps extends LitElement {
   /** A rung in words; where steps are uncovered as wholes, the step. */
   #said(rung: number, { course }: Snapshot): string {
     const step = this.#steps[Math.floor(rung / rungs)];
-    if (!step) return '';
-    const result = step.unknowns ? step.text : `${step.gives} = ${step.text}`;
-    const equations = [step.rearranged, step.substituted, result];
-    const all = [
-      say({ code: 'look at', data: { ids: step.about } }),
-      say(step.why),
-      ...equations.map((text) => heard(text, course)),
-    ];
-    return this.#mode === 'steps' ? all.slice(1).join(' ') : (all[rung % rungs] ?? '');
+    const mode = this.#mode;
+    const all = step ? spoken(step, { mode, course }) : [];
+    return mode === 'steps' ? all.filter(Boolean).join(' ') : (all[rung % rungs] ?? '');
   }
 
   /** The focus is not lost with a button that has nothing more to do (browsers take it away at once), and goes on to the next number to be filled in. */

@@ -43,6 +43,8 @@ export interface ReasoningElementData {
   'solution heading': { readonly part: 'given' | 'find' };
   /** A worked solution, by its name on the page. */
   'worked solution': Record<never, never>;
+  /** What an equation is called that others are put into; its number stands in brackets. */
+  'equation number': { readonly number: string };
   'steps button': { readonly does: 'step' | 'hint' | 'answer' | 'back' };
   'step count': { readonly shown: number; readonly steps: number };
   /** What is asked is among what is given. */

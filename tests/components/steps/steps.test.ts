@@ -60,7 +60,10 @@ describe('a worked solution', () => {
         .texts('[part=numbers] .heard')
         .slice(0, 2)
         .map((text) => text.trim()),
-    ).to.deep.equal(['current through R5 equals current through R2 minus current through R3', '1']);
+    ).to.deep.equal([
+      'current through R5 equals current through R2 minus current through R3',
+      'equation (1)',
+    ]);
     expect(made.texts('[part~=answer] .heard')).to.deep.equal(['equals 0.0166 A']);
   });
 

@@ -47,6 +47,7 @@ export const elementSamples: Pick<
   ],
   'solution heading': [{ part: 'given' }, { part: 'find' }],
   'worked solution': [{}],
+  'equation number': [{ number: '(3)' }],
   'steps button': [{ does: 'step' }, { does: 'hint' }, { does: 'answer' }, { does: 'back' }],
   'step count': [{ shown: 2, steps: 8 }],
   'is given': [{}],

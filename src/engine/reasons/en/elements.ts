@@ -98,6 +98,7 @@ export const elements: Sentences<ReasoningElementData> = {
   },
   'solution heading': ({ part }) => (part === 'given' ? 'Given' : 'Find'),
   'worked solution': () => 'Worked solution',
+  'equation number': ({ number }) => `equation ${number}`,
   'steps button': ({ does }) => stepsButtons[does],
   'step count': ({ shown, steps }) => `${shown} of ${steps}`,
   'is given': () => 'There is nothing to work out: what is asked is given.',
