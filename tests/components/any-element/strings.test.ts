@@ -106,23 +106,25 @@ async function wellFormed(board: RheoletBoard, given: string): Promise<void> {
   expect(injected(picture), given).to.deep.equal([]);
 }
 
-for (const tag of tags)
-  describe(`${tag} takes any string`, () => {
-    for (const name of [...attributesOf(tag), 'text'])
-      it(name === 'text' ? 'as its content' : `as ${name}`, async function () {
-        this.timeout(40_000);
-        const others = Object.fromEntries(
-          attributesOf(tag).map((other) => [
-            other,
-            other === 'board' ? fc.constant('quay') : fc.option(otherText, { nil: undefined }),
-          ]),
-        );
-        const sample = fc.record({ ...others, [name]: anyText });
-        await fc.assert(
-          fc.asyncProperty(fc.array(sample, { minLength: 12, maxLength: 12 }), (samples) =>
-            check(tag, samples),
-          ),
-          { numRuns: 1, interruptAfterTimeLimit: 20_000, endOnFailure: true, includeErrorInReport: true },
-        );
-      });
-  });
+/** Elements in which any string stands in the place that is named, and something likely or nothing in the others. */
+function samplesOf(tag: string, place: string): fc.Arbitrary<Sample[]> {
+  const others = Object.fromEntries(
+    attributesOf(tag).map((other) => [
+      other,
+      other === 'board' ? fc.constant('quay') : fc.option(otherText, { nil: undefined }),
+    ]),
+  );
+  return fc.array(fc.record({ ...others, [place]: anyText }), { minLength: 30, maxLength: 30 });
+}
+
+describe('any string, thirty times in each attribute and as the content,', () => {
+  for (const tag of tags)
+    it(`is taken by ${tag}`, async function () {
+      this.timeout(60_000);
+      const places = [...attributesOf(tag), 'text'].map((place) => samplesOf(tag, place));
+      await fc.assert(
+        fc.asyncProperty(fc.tuple(...places), (samples) => check(tag, samples.flat())),
+        { numRuns: 1, endOnFailure: true, includeErrorInReport: true },
+      );
+    });
+});
