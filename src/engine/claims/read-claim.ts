@@ -124,14 +124,15 @@ class Reader {
 
   signed(): Part {
     const minus = this.take(/[\-‐-―−]/y);
+    const before = this.degree;
     const part = this.value();
-    const squared = this.take(/²|\^\s*2(?!\d)/y) ? this.squared(part) : part;
+    const squared = this.take(/²|\^\s*2(?!\d)/y) ? this.squared(part, this.degree - before) : part;
     const less: Part = { dimension: bare, expression: { kind: 'number', value: new Fraction(-1) } };
     return minus ? this.joined('*', less, squared) : squared;
   }
 
-  squared(part: Part): Part {
-    this.count(this.degree);
+  squared(part: Part, degree: number): Part {
+    this.count(degree);
     return this.joined('*', part, part);
   }
 

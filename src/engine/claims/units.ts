@@ -48,7 +48,7 @@ export function unitOf({ volts, amperes }: Dimension): string {
   return (side(1) || '1') + (side(-1) && `/${side(-1)}`);
 }
 
-const unit = /\s*(p|n|[uµμ]|m|k|M|G)?(V|A|W|[ΩΩ]|ohms?)(?![\p{L}\d_])/uy;
+const unit = /\s*(p|n|[uµμ]|m|k|M|G)?(V|A|W|[Ω\u2126]|ohms?)(?![\p{L}\d_])/uy;
 
 /** The unit that stands at a place in a text: what a number there is multiplied by; undefined where there is none. */
 export function scanUnit(
