@@ -24,9 +24,11 @@ export const styles: CSSResult = css`
   [part='given'],
   [part='find'] {
     position: relative;
+    padding-inline-start: 4em;
   }
   strong {
     display: inline-block;
+    margin-inline-start: -4em;
     min-inline-size: 4em;
   }
   ol {

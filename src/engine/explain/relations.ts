@@ -8,6 +8,7 @@ import { inWeb } from './in-web.ts';
 import { fromRating } from './rating.ts';
 import { relation, term, times, type Relation, type Sign } from './relation.ts';
 import { roundSupply, type Round } from './round-supply.ts';
+import { sameAtOnce } from './same.ts';
 import { every, flow, isJoin, points, structure, type Part } from './structure.ts';
 
 /** The way of the current along a tree round supplies, where they leave no doubt. */
@@ -58,7 +59,7 @@ export function relationsOf(circuit: Circuit, named: readonly string[]): readonl
         .filter((one) => !known.has(keyOf(one)))
         .map((one): Relation => ({ ...one, idle: shows })),
     );
-  return [...plain, ...bridges.map(balance), ...idle];
+  return [...plain, ...sameAtOnce(plain, named), ...bridges.map(balance), ...idle];
 }
 
 function plainRelations(circuit: Circuit, named: readonly string[]): readonly Relation[] {

@@ -50,3 +50,32 @@ describe('what is the same is the same at once', () => {
     ]);
   });
 });
+
+describe('what adds up is called by what is read', () => {
+  const quay = 'B1 6 V + A1 + ((A2 + L1 12 Ω) ∥ (A3 + L2 24 Ω))';
+
+  it('two meters in branches and one in the line: one step', () => {
+    assert.deepEqual(steps(quay, 'I_A1', { I_A2: '0.50', I_A3: '0.25' }), ['I_A1 = I_A2 + I_A3 (L1 L2)']);
+  });
+
+  it('backwards too', () => {
+    assert.deepEqual(
+      steps(quay, 'I_A3', { I_A1: '0.75', I_A2: '0.50' }).at(-1),
+      'I_A3 = I_A1 − I_A2 (L1 L2)',
+    );
+  });
+
+  it('voltmeters along a path', () => {
+    const path = 'B1 9 V + L1 12 Ω + L2 6 Ω; V1 across L1; V2 across L2';
+    assert.deepEqual(steps(path, 'E_B1', { V_V1: '6', V_V2: '3' }).at(0), 'V_B1 = V_V1 + V_V2 (L1 L2)');
+  });
+
+  it('a resistance from the two meters beside and before it', () => {
+    const bench = 'B1 6 V + A1 + (R1 15 Ω ∥ V1)';
+    assert.deepEqual(steps(bench, 'R_R1', { V_V1: '6.0', I_A1: '0.40' }), [
+      'V_R1 = V_V1 (V1 R1)',
+      'I_R1 = I_A1 (R1 A1)',
+      'R_R1 = V_R1 ÷ I_R1 (R1)',
+    ]);
+  });
+});

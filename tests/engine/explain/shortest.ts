@@ -35,7 +35,7 @@ function outside(circuit: Circuit): Node | undefined {
 }
 
 /** Every single step that a textbook allows in a circuit round one supply B1, as the quantities that it ties together. */
-export function bondsOf(circuit: Circuit): readonly Bond[] {
+export function bondsOf(circuit: Circuit, named: readonly string[] = []): readonly Bond[] {
   const whole = outside(circuit);
   if (!whole) return [];
   const isReal = circuit.components.some((one) => one.kind === 'supply' && one.internalResistance);
@@ -80,38 +80,44 @@ export function bondsOf(circuit: Circuit): readonly Bond[] {
         : [];
     return [...own, ...bonds, ...sums, ...parts.flatMap(inside)];
   };
-  return closed([
-    ...inside(whole),
-    ['P_B1', 'V_B1', 'I_B1'],
-    ['Pemf_B1', 'E_B1', 'I_B1'],
-    ['P_total', 'Pemf_B1'],
-    ['I_total', 'I_B1'],
-    ...whole.joins.map((id) => [`I_${id}`, 'I_B1']),
-    ...(whole.parts.length > 0
-      ? []
-      : [
-          ['V_B1', `V_${whole.label}`],
-          ['I_B1', `I_${whole.label}`],
-          ['R_total', ohms],
-        ]),
-    ...(isReal
-      ? [
-          ['R_loop', ohms, 'r_B1'],
-          ['E_B1', 'I_B1', 'R_loop'],
-          ['Vr_B1', 'I_B1', 'r_B1'],
-          ['E_B1', 'V_B1', 'Vr_B1'],
-          ['Pr_B1', 'I_B1', 'r_B1'],
-        ]
-      : [
-          ['R_loop', ohms],
-          ['E_B1', 'V_B1'],
-          ['E_B1', 'I_B1', ohms],
-        ]),
-  ]);
+  return closed(
+    [
+      ...inside(whole),
+      ['P_B1', 'V_B1', 'I_B1'],
+      ['Pemf_B1', 'E_B1', 'I_B1'],
+      ['P_total', 'Pemf_B1'],
+      ['I_total', 'I_B1'],
+      ...whole.joins.map((id) => [`I_${id}`, 'I_B1']),
+      ...(whole.parts.length > 0
+        ? []
+        : [
+            ['V_B1', `V_${whole.label}`],
+            ['I_B1', `I_${whole.label}`],
+            ['R_total', ohms],
+          ]),
+      ...(isReal
+        ? [
+            ['R_loop', ohms, 'r_B1'],
+            ['E_B1', 'I_B1', 'R_loop'],
+            ['Vr_B1', 'I_B1', 'r_B1'],
+            ['E_B1', 'V_B1', 'Vr_B1'],
+            ['Pr_B1', 'I_B1', 'r_B1'],
+          ]
+        : [
+            ['R_loop', ohms],
+            ['E_B1', 'V_B1'],
+            ['E_B1', 'I_B1', ohms],
+          ]),
+    ],
+    named,
+  );
 }
 
-/** With every two that are the same by one rule as a step of its own, whatever is between them; currents by currents, p.d.s by p.d.s. */
-function closed(bonds: readonly Bond[]): readonly Bond[] {
+/**
+ * With every two that are the same by one rule as a step of its own, whatever is between them, currents by currents, p.d.s by p.d.s; and
+ * with sums of currents or of p.d.s called by what is the same and named in the question.
+ */
+function closed(bonds: readonly Bond[], named: readonly string[]): readonly Bond[] {
   const groups: Set<string>[] = [];
   for (const [a = '', b = '', ...others] of bonds) {
     if (others.length > 0 || !b.startsWith(a.charAt(0)) || !/^[IV]_/.test(a)) continue;
@@ -123,7 +129,21 @@ function closed(bonds: readonly Bond[]): readonly Bond[] {
     const names = [...group];
     return names.flatMap((one, index) => names.slice(index + 1).map((other) => [one, other]));
   });
-  return [...bonds, ...pairs];
+  const alike = (name: string): readonly string[] => {
+    const group = groups.find((one) => one.has(name));
+    return [name, ...named.filter((one) => one !== name && group?.has(one))];
+  };
+  const isSum = (bond: Bond): boolean =>
+    bond.length > 2 && ['I_', 'V_'].some((letter) => bond.every((name) => name.startsWith(letter)));
+  const sums = bonds
+    .filter(isSum)
+    .flatMap((bond) =>
+      bond.reduce<readonly Bond[]>(
+        (all, name) => all.flatMap((one) => alike(name).map((other) => [...one, other])),
+        [[]],
+      ),
+    );
+  return [...bonds, ...pairs, ...sums];
 }
 
 /** Whether a quantity can be derived in at most so many steps: every way is tried, from the end backwards, none in a circle. */

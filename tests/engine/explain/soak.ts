@@ -67,7 +67,7 @@ export function soak(count: number, seed: number): Soaked {
         circuit.components.filter(({ kind }) => kind === 'supply').length > 1
       )
         continue;
-      const bonds = bondsOf(circuit);
+      const bonds = bondsOf(circuit, [...Object.keys(question.given ?? {}), question.find]);
       if (bonds.length === 0 || steps.length === 0) continue;
       compared += 1;
       const start = new Set(question.given ? Object.keys(question.given) : statedNames(circuit));
