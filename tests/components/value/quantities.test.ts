@@ -1,13 +1,26 @@
 import { expect } from '@open-wc/testing';
 import '../../../src/components/value/define.ts';
 import type { RheoletValue } from '../../../src/components/value/index.ts';
-import { besideBoard, settled, type BesideBoard } from '../beside-board.ts';
+import { BesideBoard, besideBoard, settled } from '../beside-board.ts';
 
 type Made = BesideBoard<RheoletValue>;
 type Attributes = Readonly<Record<string, string>>;
 
 const open = (circuit: string, attributes: Attributes = {}): Promise<Made> =>
   besideBoard<RheoletValue>('rheolet-value', circuit, attributes);
+/** Values with these attributes, beside one board. */
+async function together(circuit: string, all: readonly Attributes[]): Promise<readonly Made[]> {
+  const { page, board } = await open(circuit);
+  const values = all.map((attributes) => {
+    const value = document.createElement('rheolet-value');
+    for (const [name, text] of Object.entries(attributes)) value.setAttribute(name, text);
+    page.append(value);
+    return new BesideBoard(page, board, value);
+  });
+  await settled();
+  return values;
+}
+const shownBy = (all: readonly Made[]): readonly string[] => all.map((value) => value.part('value'));
 const heard = (made: Made): string => made.texts('.heard')[0] ?? '';
 
 /** A circuit, the working on paper, and what each quantity is written as. */
@@ -183,13 +196,14 @@ const boards: readonly Board[] = [
 ];
 
 for (const { name, circuit, working, readings } of boards)
-  describe(`${name}: ${working}`, () => {
-    for (const [of, expected] of Object.entries(readings))
-      it(`${of} is ${expected}`, async () => {
-        const made = await open(circuit, { of });
-        expect(made.part('value')).to.equal(expected);
-        expect(made.part('problem')).to.equal('');
-      });
+  it(`${name}: ${working}`, async () => {
+    const names = Object.keys(readings);
+    const values = await together(
+      circuit,
+      names.map((of) => ({ of })),
+    );
+    const shown = values.map((value, place) => [names[place], value.part('value') || value.part('problem')]);
+    expect(Object.fromEntries(shown)).to.deep.equal(readings);
   });
 
 describe('a reading that cannot exist has its reason for those who hear it', () => {
@@ -219,7 +233,7 @@ describe('a reading that cannot exist has its reason for those who hear it', () 
 
 describe('the number of figures', () => {
   // 10 V over 7 Ω: 1.428571… A.
-  for (const [figures, shown] of [
+  const cases = [
     ['1', '1 A'],
     ['2', '1.4 A'],
     ['3', '1.43 A'],
@@ -229,16 +243,16 @@ describe('the number of figures', () => {
     ['0', '1.43 A'],
     ['−2', '1.43 A'],
     ['many', '1.43 A'],
-  ] as const)
-    it(`figures="${figures}" writes ten sevenths as ${shown}`, async () => {
-      const made = await open('B1 10 V + R1 7 Ω', { of: 'I_R1', figures });
-      expect(made.part('value')).to.equal(shown);
-    });
+  ] as const;
+  it('is that which is asked for, from one to six, else that of the course', async () => {
+    const asked = cases.map(([figures]) => ({ of: 'I_R1', figures }));
+    expect(shownBy(await together('B1 10 V + R1 7 Ω', asked))).to.deep.equal(cases.map(([, shown]) => shown));
+  });
 });
 
 describe('the unit fixes the prefix', () => {
   const line = 'B1 5 V + R1 2 kΩ'; // 2.5 mA, 12.5 mW
-  for (const [of, unit, shown, said] of [
+  const cases = [
     ['I_R1', '', '2.50 mA', '2.50 milliamperes'],
     ['I_R1', 'mA', '2.50 mA', '2.50 milliamperes'],
     ['I_R1', 'µA', '2500 µA', '2500 microamperes'],
@@ -250,30 +264,40 @@ describe('the unit fixes the prefix', () => {
     ['R_R1', 'Ω', '2000 Ω', '2000 ohms'],
     ['R_R1', 'kΩ', '2.00 kΩ', '2.00 kiloohms'],
     ['R_R1', 'MΩ', '0.00200 MΩ', '0.00200 megaohms'],
-  ] as const)
-    it(`${of} in ${unit || 'what suits it'} is ${shown}`, async () => {
-      const made = await open(line, { of, unit });
-      expect([made.part('value'), heard(made)]).to.deep.equal([shown, said]);
-    });
+  ] as const;
+  it('for the eye and for the ear', async () => {
+    const made = await together(
+      line,
+      cases.map(([of, unit]) => ({ of, unit })),
+    );
+    expect(made.map((each) => [each.part('value'), heard(each)])).to.deep.equal(
+      cases.map(([, , shown, said]) => [shown, said]),
+    );
+  });
 
-  for (const [of, unit] of [
+  const refused = [
     ['I_R1', 'V'],
     ['I_R1', 'ma'],
     ['V_R1', 'A'],
     ['P_R1', 'J'],
     ['R_R1', 'ohm'],
     ['E_B1', 'kilovolts'],
-  ] as const)
-    it(`${of} in “${unit}” is refused with a sentence`, async () => {
-      const made = await open(line, { of, unit });
-      expect(made.part('problem')).to.contain(`“${unit}” is not a unit of this reading`);
-      expect(made.all('[part=value]')).to.have.length(0);
-    });
+  ] as const;
+  it('and what is no unit of a reading is refused with a sentence', async () => {
+    const made = await together(
+      line,
+      refused.map(([of, unit]) => ({ of, unit })),
+    );
+    for (const [place, [, unit]] of refused.entries()) {
+      expect(made[place]?.part('problem')).to.contain(`“${unit}” is not a unit of this reading`);
+      expect(made[place]?.all('[part=value]')).to.have.length(0);
+    }
+  });
 });
 
 describe('a sign or a fraction is shown where it is asked for', () => {
   const charging = 'B1 9 V + B2 3 V reversed + R1 9 Ω + A1 reversed'; // 6 V over 9 Ω: two thirds of an ampere
-  for (const [of, as, shown] of [
+  const cases = [
     ['I_A1', '', '0.667 A'],
     ['I_A1', 'magnitude', '0.667 A'],
     ['I_A1', 'signed', '−0.667 A'],
@@ -286,11 +310,11 @@ describe('a sign or a fraction is shown where it is asked for', () => {
     ['P_B1', 'fraction', '6 W'],
     ['V_R1', 'fraction', '6 V'],
     ['I_B2', 'signed', '−0.667 A'],
-  ] as const)
-    it(`${of} as "${as}" is ${shown}`, async () => {
-      const made = await open(charging, { of, as });
-      expect(made.part('value')).to.equal(shown);
-    });
+  ] as const;
+  it('of currents, p.d.s and powers', async () => {
+    const asked = cases.map(([of, as]) => ({ of, as }));
+    expect(shownBy(await together(charging, asked))).to.deep.equal(cases.map(([, , shown]) => shown));
+  });
 });
 
 describe('a class has its own way of writing', () => {
