@@ -1,9 +1,10 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { isMeter, say, type Component } from '../../engine/core.ts';
+import { isMeter, isOwn, isSupply, say, type Component } from '../../engine/core.ts';
 import { readingOf, type ReadingStyle, type Snapshot } from '../link/index.ts';
 
 const letters: Readonly<Partial<Record<Component['kind'], readonly string[]>>> = {
   supply: ['V', 'I', 'P'],
+  source: ['I', 'V', 'P'],
   switch: ['V', 'I'],
   push: ['V', 'I'],
   fuse: ['V', 'I'],
@@ -17,13 +18,13 @@ export const lettersOf = ({ kind }: Component): readonly string[] => letters[kin
 
 /** Meters show signs, and the power of a supply, which may be charged. */
 export function styleOf(component: Component, letter: string): ReadingStyle {
-  return isMeter(component) || (component.kind === 'supply' && letter === 'P') ? { as: 'signed' } : {};
+  return isMeter(component) || (isSupply(component) && letter === 'P') ? { as: 'signed' } : {};
 }
 
 function reading(component: Component, snapshot: Snapshot, letter: string): TemplateResult {
   const { id, hidden } = component;
   const name = `${letter}_${id}`;
-  const own = letter === 'R' && (hidden ?? false);
+  const own = (hidden ?? false) && isOwn(component, name);
   const style = styleOf(component, letter);
   const text = own ? '?' : readingOf(snapshot, name, style).text;
   const change = snapshot.comparison?.changeOf(snapshot, name, style);

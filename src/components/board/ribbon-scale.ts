@@ -2,6 +2,7 @@ import {
   type Circuit,
   exactText,
   feltBy,
+  isSupply,
   isSwitch,
   type Solution,
   solve,
@@ -38,12 +39,12 @@ function driven(circuit: Circuit, least: boolean): Circuit {
     circuit,
   );
   return circuit.components.reduce((each, component) => {
-    const { id, kind } = component;
+    const { id } = component;
     if (isSwitch(component)) return withValue(each, id, 'closed');
     const range = least && 'range' in component && component.range;
     if (!range) return each;
     const [low, high] = [range.min.value, range.max.value];
-    const most = kind === 'supply' && high.abs().compare(low.abs()) > 0 ? high : low;
+    const most = isSupply(component) && high.abs().compare(low.abs()) > 0 ? high : low;
     return withValue(each, id, most);
   }, within);
 }

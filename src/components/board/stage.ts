@@ -2,6 +2,7 @@ import {
   describeCircuit,
   drawSchematic,
   isMeter,
+  isSupply,
   type Circuit,
   type Component,
   type Drawing,
@@ -176,7 +177,7 @@ export class Stage {
   #changes(component: Component): boolean {
     const { shown } = this.#style;
     if (isMeter(component)) return shown.has('meters');
-    const turns = component.kind === 'supply' || 'range' in component;
+    const turns = isSupply(component) || 'range' in component;
     return turns && !component.hidden && shown.has('values');
   }
 }

@@ -4,6 +4,7 @@ import {
   type Condition,
   conditions,
   feltBy,
+  isSupply,
   isSwitch,
   say,
   writeReading,
@@ -85,7 +86,7 @@ function controls({ snapshot, shown, toggle }: View): TemplateResult | typeof no
   return html`${snapshot.circuit.components.map((component) => {
     const { id, kind } = component;
     if (kind === 'resistor' && component.range) return html`<rheolet-resistor of=${id}></rheolet-resistor>`;
-    if (kind === 'supply' && (component.range ?? component.internalRange))
+    if (isSupply(component) && (component.range ?? ('internalRange' in component && component.internalRange)))
       return html`<rheolet-supply of=${id}></rheolet-supply>`;
     if (!isSwitch(component)) return nothing;
     const state = say({ code: 'switch state', data: { closed: component.closed } });

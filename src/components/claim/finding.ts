@@ -28,7 +28,8 @@ export function failsText({ circuit }: Snapshot, counterexample: Settings): stri
 export function nowText(snapshot: Snapshot, claim: string): string {
   const { circuit, covered } = snapshot;
   const isTold = circuit.components.some(
-    ({ id, hidden }) => hidden && new RegExp(`[REr]_${id}\\b`).test(claim),
+    ({ id, kind, hidden }) =>
+      hidden && new RegExp(`${kind === 'source' ? 'I' : '[REr]'}_${id}\\b`).test(claim),
   );
   const now = covered || isTold ? undefined : claimNow(circuit, claim);
   if (!now) return '';

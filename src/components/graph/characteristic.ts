@@ -19,6 +19,7 @@ import type { Turned } from './turned.ts';
 /** What has no characteristic: it drives, it measures, or it opens and closes. */
 const others: readonly Component['kind'][] = [
   'supply',
+  'source',
   'ammeter',
   'voltmeter',
   'switch',

@@ -1,6 +1,7 @@
 import {
   feltBy,
   quantity,
+  sourceRange,
   supplyRanges,
   surroundingOf,
   surroundingRanges,
@@ -32,8 +33,13 @@ function allTurned(circuit: Circuit, start: Circuit): readonly Turned[] {
     if (hidden) return [];
     if (each.kind === 'resistor' && each.range)
       return [{ what: id, name: `R_${id}`, now: each.resistance, range: each.range, stated: true }];
-    if (each.kind !== 'supply') return [];
     const first = start.components[place];
+    if (each.kind === 'source') {
+      const range = sourceRange(first?.kind === 'source' ? first : each);
+      const stated = each.range !== undefined;
+      return [{ what: id, name: `I_${id}`, now: each.current, range, stated }];
+    }
+    if (each.kind !== 'supply') return [];
     const ranges = supplyRanges(first?.kind === 'supply' ? first : each);
     const { emf, range, internalResistance = quantity(0, 'Ω'), internalRange } = each;
     return [

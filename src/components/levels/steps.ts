@@ -1,4 +1,4 @@
-import { say, suitablePrefix, writeReading, type Component } from '../../engine/core.ts';
+import { isSupply, say, suitablePrefix, writeReading, type Component } from '../../engine/core.ts';
 import { figuresOf, readingOf, type Snapshot } from '../link/index.ts';
 
 /** A component of a level diagram: from one height to another, along the current. */
@@ -23,12 +23,18 @@ function spokenHeight(snapshot: Snapshot, volts: number): string {
   return say({ code: 'spoken', data: { number, prefix, unit: 'V' } });
 }
 
-/** A supply that delivers lifts from its negative terminal to its positive; everything else is a drop, from the higher end. */
-function heightsOf({ readings }: Snapshot, { id, kind, from, to }: Component): Step['heights'] {
+/**
+ * A supply that delivers lifts from its negative terminal to its positive, a constant current goes its way up or down; everything else is
+ * a drop, from the higher end.
+ */
+function heightsOf({ readings }: Snapshot, component: Component): Step['heights'] {
+  const { id, kind, from, to } = component;
   const [start, end] = [from, to].map((node) => readings.potential(node));
   if (start === undefined || end === undefined) return undefined;
   const [a, b] = [Number(start), Number(end)];
-  const lifts = kind === 'supply' && Number(readings.current(id) ?? 0) >= 0;
+  const isForward = Number(readings.current(id) ?? 0) >= 0;
+  if (kind === 'source' && !isForward) return [a, b];
+  const lifts = isSupply(component) && isForward;
   return lifts || a < b ? [b, a] : [a, b];
 }
 
@@ -38,7 +44,7 @@ export function stepOf(snapshot: Snapshot, component: Component): Step {
   const heights = heightsOf(snapshot, component);
   const { text, spoken } = readingOf(snapshot, `V_${id}`);
   const carries =
-    kind === 'supply' || (kind !== 'voltmeter' && Number(snapshot.readings.current(id) ?? 0) !== 0);
+    isSupply(component) || (kind !== 'voltmeter' && Number(snapshot.readings.current(id) ?? 0) !== 0);
   if (!heights) return { id, heights, carries, text: '—', spoken: `${id}: ${spoken}` };
   const [from, to] = heights;
   const step = from === to ? 'none' : from < to ? 'lift' : 'drop';

@@ -38,6 +38,7 @@ function aspects(board: string, component: Component): readonly ChangeDetail[] {
     changeOfQuantity(board, id, `${letter}_${id}`, of);
   return [
     ...(kind === 'resistor' ? [value('R', component.resistance)] : []),
+    ...(kind === 'source' ? [value('I', component.current)] : []),
     ...(kind === 'supply'
       ? [value('E', component.emf), value('r', component.internalResistance ?? quantity(0, 'Ω'))]
       : []),

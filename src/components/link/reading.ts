@@ -2,6 +2,7 @@ import {
   Fraction,
   exponentOf,
   figuresWritten,
+  isOwn,
   say,
   sharedPrefix,
   suitablePrefix,
@@ -87,7 +88,7 @@ function ratio(value: Fraction | number, unit: Unit): { readonly number: string;
 
 /** Whether a quantity is a component's own value that is kept from the pupil. */
 export function isHidden({ circuit }: Pick<Snapshot, 'circuit'>, name: string): boolean {
-  return /^[REr]_/.test(name) && circuit.components.some(({ id, hidden }) => hidden && id === name.slice(2));
+  return circuit.components.some((each) => each.hidden && isOwn(each, name));
 }
 
 /** A quantity of a board, by its name, as it is shown and heard. */

@@ -4,8 +4,8 @@ import { exactText, type Fraction, type Quantity, type Range, type Surrounding }
 export interface Dial {
   /** What a board is asked to set: the label of a component, or the name of what surrounds the circuit. */
   readonly id: string;
-  /** R, E or r, as in the name of a component's quantity: `r_B1`; else the same name. */
-  readonly letter: 'R' | 'E' | 'r' | Surrounding;
+  /** R, E, r or I, as in the name of a component's quantity: `r_B1`; else the same name. */
+  readonly letter: 'R' | 'E' | 'r' | 'I' | Surrounding;
   readonly quantity: Quantity;
   /** The settings of the slider. */
   readonly range: Range;

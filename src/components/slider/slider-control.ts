@@ -7,7 +7,8 @@ import { Slider } from './slider.ts';
 /** What stands before a slider: the symbol of textbooks, the word where there is none; nothing before the one of a resistor. */
 function symbolOf(letter: Dial['letter']): TemplateResult | typeof nothing {
   if (letter === 'R') return nothing;
-  if (letter === 'E' || letter === 'r') return html`<var part="label" aria-hidden="true">${letter}</var>`;
+  if (letter === 'E' || letter === 'r' || letter === 'I')
+    return html`<var part="label" aria-hidden="true">${letter}</var>`;
   const word = say({ code: 'turns', data: { letter, of: '' } });
   return html`<span part="label" class="word" lang="en" aria-hidden="true">${word}</span>`;
 }

@@ -1,4 +1,4 @@
-import { say } from '../../engine/core.ts';
+import { isSupply, say } from '../../engine/core.ts';
 import { extremesOf } from '../extremes/index.ts';
 import { unitOf, type Snapshot } from '../link/index.ts';
 import { columnOf, entryOf, isSigned, numberIn } from './entry.ts';
@@ -19,7 +19,7 @@ const meaningless: readonly string[] = ['no such quantity', 'several supplies', 
 
 /** The quantity that is read for a cell: p.d. and power of the whole are those at the terminals of the one supply. */
 function sourceOf({ circuit }: Snapshot, name: string): string {
-  const [only, ...more] = circuit.components.filter(({ kind }) => kind === 'supply');
+  const [only, ...more] = circuit.components.filter(isSupply);
   const [, letter] = /^([VP])_total$/.exec(name) ?? [];
   return letter && only && more.length === 0 ? `${letter}_${only.id}` : name;
 }

@@ -1,5 +1,6 @@
 import { componentFrom, node } from './component-from.ts';
 import { object, refuse, shown } from './fields.ts';
+import { isSupply } from './is-supply.ts';
 import type { Circuit, Component } from './model.ts';
 import { surroundingsFrom } from './surroundings.ts';
 
@@ -11,7 +12,7 @@ function terminalsOf(
   found: unknown,
   components: readonly Component[],
 ): readonly [string, string] | undefined {
-  const supplied = components.some(({ kind }) => kind === 'supply');
+  const supplied = components.some(isSupply);
   if (found === undefined && supplied) return undefined;
   if (found === undefined) refuse('', { code: 'terminals missing', data: {} });
   if (supplied) refuse('terminals', { code: 'terminals with a supply', data: {} });

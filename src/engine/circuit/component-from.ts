@@ -12,6 +12,7 @@ const label = /^[A-Z]{1,20}[a-z]{0,20}\d{0,9}[a-z]?$/;
 /** The fields of each kind, besides those that all have. */
 const fieldsOf = {
   supply: ['emf', 'internalResistance', 'cells', 'range', 'internalRange', 'form'],
+  source: ['current', 'range'],
   resistor: ['resistance', 'range', 'tolerance', 'ratedPower'],
   lamp: ['resistance', 'ratedVoltage', 'ratedPower', 'ratedCurrent', 'filament'],
   heater: ['resistance', 'ratedVoltage', 'ratedPower', 'ratedCurrent'],
@@ -79,11 +80,12 @@ function rangeOf(fields: Fields, name: string, path: string, value: Quantity | u
   // A scale tells its own steps.
   if (scale) object(range, where, ['min', 'max', 'scale']);
   const { unit } = value;
-  const any = unit === 'V' ? 'any' : 'not negative';
+  const isOhms = unit === 'Ω';
+  const any = isOhms ? 'not negative' : 'any';
   const step = field(range, 'step', where, unit, 'positive');
   const written: Range = {
     min: requiredField(range, 'min', where, unit, scale ? 'positive' : any),
-    max: requiredField(range, 'max', where, unit, unit === 'V' ? any : 'positive'),
+    max: requiredField(range, 'max', where, unit, isOhms ? 'positive' : any),
     ...(step && { step }),
     ...(scale && { scale }),
   };
@@ -186,6 +188,10 @@ export function componentFrom(json: unknown, path: string): Component {
       if (!isCounted(supply, form))
         refuse(path, { code: 'unknown field', data: { field: 'cells', suggestion: '' } });
       return inForm(supply, form);
+    }
+    case 'source': {
+      const current = requiredField(fields, 'current', path, 'A', 'any');
+      return { ...ends, kind, current, ...present({ range: rangeOf(fields, 'range', path, current) }) };
     }
     case 'resistor': {
       const resistance = requiredField(fields, 'resistance', path, 'Ω', 'not negative');

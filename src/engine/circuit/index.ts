@@ -10,6 +10,7 @@ export type {
   Circuit,
   Component,
   Condition,
+  CurrentSource,
   Kind,
   Diode,
   Fuse,
@@ -28,6 +29,8 @@ export type {
 export { hasCurve, type Curved } from './has-curve.ts';
 export { isMeter } from './is-meter.ts';
 export { inState, type State } from './in-state.ts';
+export { isOwn } from './is-own.ts';
+export { isSupply } from './is-supply.ts';
 export { isSwitch } from './is-switch.ts';
 export { nearest } from './nearest.ts';
 export { defaultStep, lastSetting, nearestSetting, settingAt } from './range.ts';
@@ -36,7 +39,7 @@ export { resistanceOf } from './resistance.ts';
 export { usualSurroundings } from './sensor.ts';
 export { settingOf } from './setting.ts';
 export { formOf, inForm, isCounted, supplyForms } from './supply-form.ts';
-export { supplyRanges } from './supply-ranges.ts';
+export { sourceRange, supplyRanges } from './supply-ranges.ts';
 export {
   checkSurrounding,
   feltBy,

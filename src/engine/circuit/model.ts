@@ -4,7 +4,7 @@ import type { Fraction, Quantity } from '../quantity/index.ts';
 interface TwoTerminal {
   /** The label on the diagram: `R1`. */
   readonly id: string;
-  /** The node at its first end: the positive terminal of a supply, where the arrow of a current starts elsewhere. */
+  /** The node at its first end: of a supply the one that its current leaves by, elsewhere the one where the arrow of a current starts. */
   readonly from: string;
   /** The node at its other end. */
   readonly to: string;
@@ -36,6 +36,15 @@ export interface Supply extends TwoTerminal {
   readonly range?: Range;
   /** The internal resistances that it may be set to; absent where that is fixed. */
   readonly internalRange?: Range;
+}
+
+/** An ideal supply of constant current, whatever it is joined to; the current leaves it at its `from`. */
+export interface CurrentSource extends TwoTerminal {
+  readonly kind: 'source';
+  /** Amperes out of `from`; may be 0 or negative. */
+  readonly current: Quantity;
+  /** The currents that it may be set to; absent where it is fixed. */
+  readonly range?: Range;
 }
 
 /** The settings that a slider may reach. */
@@ -119,7 +128,8 @@ export interface Wire extends TwoTerminal {
 }
 
 /** Anything with two terminals. */
-export type Component = Supply | Resistor | Lamp | Load | Diode | Sensor | Fuse | Switch | Meter | Wire;
+export type Component =
+  Supply | CurrentSource | Resistor | Lamp | Load | Diode | Sensor | Fuse | Switch | Meter | Wire;
 
 /** The kinds of component. */
 export type Kind = Component['kind'];

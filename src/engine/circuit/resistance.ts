@@ -7,7 +7,8 @@ const zero = new Fraction(0);
 
 /**
  * The resistance of a component in ohms: of a supply its internal resistance, of a sensor what it has where it stands, of what has a
- * curve the one at its rating. Undefined for what conducts nothing: what is broken, an open switch, a blown fuse, an ideal voltmeter.
+ * curve the one at its rating. Undefined for what conducts nothing by itself: what is broken, an open switch, a blown fuse, an ideal
+ * voltmeter, a supply of constant current.
  */
 export function resistanceOf(component: Component, surroundings?: Surroundings): Fraction | undefined {
   if (component.condition === 'broken') return undefined;
@@ -37,6 +38,8 @@ export function resistanceOf(component: Component, surroundings?: Surroundings):
       return component.resistance?.value ?? zero;
     case 'voltmeter':
       return component.resistance?.value;
+    case 'source':
+      return undefined;
     case 'wire':
       return zero;
   }

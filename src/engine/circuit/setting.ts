@@ -7,6 +7,8 @@ function values(component: Component): readonly string[] {
   switch (component.kind) {
     case 'resistor':
       return [exactText(component.resistance.value)];
+    case 'source':
+      return [exactText(component.current.value)];
     case 'supply': {
       const inside = component.internalResistance;
       return [exactText(component.emf.value), ...(inside ? [`r ${exactText(inside.value)}`] : [])];

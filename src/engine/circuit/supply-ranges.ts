@@ -1,5 +1,5 @@
 import { Fraction, quantity, roundUp, type Quantity, type Unit } from '../quantity/index.ts';
-import type { Range, Supply } from './model.ts';
+import type { CurrentSource, Range, Supply } from './model.ts';
 import { defaultStep } from './range.ts';
 
 /** From 0 to a round value at or beyond twice the value, on its side of 0; up to `most` where the value is 0. */
@@ -28,3 +28,6 @@ export function supplyRanges(supply: Supply): { readonly emf: Range; readonly in
     internalResistance: internalRange ?? roomy(internalResistance, 'Ω', 5),
   };
 }
+
+/** What a supply of constant current may be turned through: the range that it states, else likewise (1 A for none). */
+export const sourceRange = ({ current, range }: CurrentSource): Range => range ?? roomy(current, 'A', 1);

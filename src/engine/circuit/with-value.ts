@@ -10,7 +10,7 @@ import { nearest } from './nearest.ts';
 import { formOf, inForm } from './supply-form.ts';
 
 /**
- * What a component may be set to: ohms or volts as a number or a fraction; a switch to true (closed) or false; or a text of words,
+ * What a component may be set to: ohms, volts or amperes as a number or a fraction; a switch to true (closed) or false; or a text of words,
  * each of which sets one thing and leaves the rest: "20" or "1/3", "r 0.5" (the internal resistance of a supply), "open" or
  * "closed", "broken", "bridged" or "intact", "secretly broken", "secretly bridged" or "secretly intact" (what is wrong with it, for
  * a pupil to find), and together: "6 r 0.5 bridged".
@@ -63,6 +63,8 @@ function withMain(component: Component, value: Setting): Component {
     }
     case 'resistor':
       return { ...component, resistance: reset(id, component.resistance, value, component.range) };
+    case 'source':
+      return { ...component, current: reset(id, component.current, value, component.range) };
     case 'supply':
       // No setting makes another thing of it.
       return inForm(
@@ -115,9 +117,9 @@ function withWords(component: Component, text: string): Component {
 }
 
 /**
- * The same circuit with one component set anew: a resistor's ohms, a supply's e.m.f. or internal resistance (each within its range,
- * on its steps), a switch, a fuse ("blown" or "whole"), and whether it is broken or bridged, openly or secretly; or, for an id,
- * 'temperature' (°C) and 'light' (lx). The other components are the same objects. Throws CircuitFormatError; its path is the id.
+ * The same circuit with one component set anew: a resistor's ohms, a supply's e.m.f., internal resistance or constant current (each
+ * within its range, on its steps), a switch, a fuse ("blown" or "whole"), and whether it is broken or bridged, openly or secretly; or,
+ * for an id, 'temperature' (°C) and 'light' (lx). The other components are the same objects. Throws CircuitFormatError; its path is the id.
  */
 export function withValue(circuit: Circuit, id: string, value: Setting): Circuit {
   if (isSurrounding(id)) return withSurrounding(circuit, id, value);

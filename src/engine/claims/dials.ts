@@ -17,7 +17,7 @@ export interface Dial {
   readonly last: number;
   /** Where it stands. */
   readonly now: number;
-  /** Ohms or volts at a place; 0 and 1 for a switch. */
+  /** Ohms, volts or amperes at a place; 0 and 1 for a switch. */
   readonly at: (place: number) => Fraction;
   readonly turn: (circuit: Circuit, place: number) => Circuit;
   readonly isSlider: boolean;
@@ -44,6 +44,8 @@ function dialsOf(component: Component): Dial[] {
   const { id } = component;
   if (component.kind === 'resistor' && component.range)
     return [slider(id, component.range, component.resistance.value, (value) => value)];
+  if (component.kind === 'source' && component.range)
+    return [slider(id, component.range, component.current.value, (value) => value)];
   if (component.kind === 'supply') {
     const { emf, range, internalResistance, internalRange } = component;
     const inside = internalResistance?.value ?? new Fraction(0);

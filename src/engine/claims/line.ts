@@ -1,4 +1,4 @@
-import { hasCurve, type Circuit } from '../circuit/index.ts';
+import { hasCurve, isSupply, type Circuit, type CurrentSource, type Supply } from '../circuit/index.ts';
 import type { Dial } from './dials.ts';
 import { evaluate } from './expression.ts';
 import { constant, inRatios, product, sum, through, valueAt, type Ratio, type Three } from './ratio.ts';
@@ -23,10 +23,13 @@ export interface Line {
 }
 
 /** Every factor of a power is a ratio of straight lines. */
-function factorsOf(name: string, supplies: readonly string[]): readonly (readonly string[])[] {
+function factorsOf(
+  name: string,
+  supplies: readonly (Supply | CurrentSource)[],
+): readonly (readonly string[])[] {
   const id = name.slice(name.indexOf('_') + 1);
   if (name === 'P_total' || name === 'P_dissipated')
-    return supplies.map((each) => [`E_${each}`, `I_${each}`]);
+    return supplies.map(({ id, kind }) => [`${kind === 'supply' ? 'E' : 'V'}_${id}`, `I_${id}`]);
   if (name.startsWith('P_')) return [[`V_${id}`, `I_${id}`]];
   if (name.startsWith('Pemf_')) return [[`E_${id}`, `I_${id}`]];
   return name.startsWith('Pr_') ? [[`r_${id}`, `I_${id}`, `I_${id}`]] : [[name]];
@@ -40,7 +43,7 @@ function ratiosOf(
 ): (name: string) => Ratio | undefined {
   const reads = places.map((place) => reader(dial.turn(circuit, place)));
   const settings = places.map(dial.at);
-  const supplies = circuit.components.flatMap(({ id, kind }) => (kind === 'supply' ? [id] : []));
+  const supplies = circuit.components.filter(isSupply);
   const lineOf = (name: string): Ratio | undefined => {
     const values = reads.map((read) => read(name));
     const [first] = values;

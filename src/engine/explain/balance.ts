@@ -1,4 +1,4 @@
-import { resistanceOf, type Circuit, type Component } from '../circuit/index.ts';
+import { isSupply, resistanceOf, type Circuit, type Component } from '../circuit/index.ts';
 import { looksOn } from '../topology/index.ts';
 import { relation, term, type Relation } from './relation.ts';
 import { isJoin, points } from './structure.ts';
@@ -26,8 +26,7 @@ function bridgeAt(circuit: Circuit, middle: Component): Bridge | undefined {
   if (ends[0] === ends[1] || !one || !two || !three || !four || third.length + fifth.length > 0)
     return undefined;
   const arms = [one, two, three, four];
-  if (new Set(arms).size < 4 || arms.some((arm) => arm.kind === 'supply' || !resistanceOf(arm)))
-    return undefined;
+  if (new Set(arms).size < 4 || arms.some((arm) => isSupply(arm) || !resistanceOf(arm))) return undefined;
   const [a, b, c, d] = [
     other(point, one, ends[0]),
     other(point, two, ends[0]),
@@ -42,7 +41,7 @@ function bridgeAt(circuit: Circuit, middle: Component): Bridge | undefined {
 /** The bridges of a circuit, as textbooks draw them: four resistances, and something between their middles that conducts or looks on. */
 export const bridgesOf = (circuit: Circuit): readonly Bridge[] =>
   circuit.components.flatMap((middle) => {
-    if (middle.kind === 'supply' || middle.kind === 'wire') return [];
+    if (isSupply(middle) || middle.kind === 'wire') return [];
     if (!looksOn(middle) && !resistanceOf(middle)) return [];
     return bridgeAt(circuit, middle) ?? [];
   });

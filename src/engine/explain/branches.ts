@@ -1,6 +1,6 @@
 import type { Circuit } from '../circuit/index.ts';
 import type { Sign } from './relation.ts';
-import { every, flow, points, structure, type Part } from './structure.ts';
+import { every, flow, isDriver, points, structure, type Part } from './structure.ts';
 
 /** A part that is passed on the way along a branch: `along` is 1 where its own current is counted the same way. */
 export interface Passed {
@@ -25,7 +25,10 @@ function atoms(part: Part): readonly Part[] {
   return isWhole ? [part] : part.parts.flatMap(atoms);
 }
 
-const isPlain = ({ kind }: Part): boolean => kind !== 'supply';
+const isPlain = (part: Part): boolean => !isDriver(part);
+
+/** Whether the current of a branch is that of a supply of constant current. */
+export const isGiven = ({ passed }: Branch): boolean => passed.some(({ part }) => part.kind === 'source');
 
 const turned = ({ part, along, tail, head }: Passed): Passed => ({
   part,

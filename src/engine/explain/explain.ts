@@ -52,7 +52,7 @@ function startOf(circuit: Circuit, given: Question['given']): ReadonlyMap<string
 /** Names that a lack is told by: what the line of a circuit states, then what a meter reads, then what is asked of a component. */
 function askable({ components }: Circuit, find: string): readonly string[] {
   const own = components.flatMap(({ id, kind }) =>
-    kind === 'supply' ? [`E_${id}`, `r_${id}`] : [`R_${id}`],
+    kind === 'supply' ? [`E_${id}`, `r_${id}`] : [kind === 'source' ? `I_${id}` : `R_${id}`],
   );
   const readings = components.flatMap(({ id }) => [`I_${id}`, `V_${id}`]);
   const asked = find.replace(/^[^_]*/, '');

@@ -1,7 +1,7 @@
-import type { Circuit } from '../circuit/index.ts';
+import { isSupply, type Circuit } from '../circuit/index.ts';
 import { electrical } from '../topology/index.ts';
 import { relation, term, times, type Relation, type Sign, type Term } from './relation.ts';
-import { every, flow, isJoin, points, type Part } from './structure.ts';
+import { every, flow, isDriver, isJoin, points, type Part } from './structure.ts';
 
 /** A part between two points. */
 interface Way {
@@ -43,7 +43,7 @@ function atJoins(circuit: Circuit): readonly Relation[] {
   return [...nodes].flatMap((node) => {
     const here = live.filter((one) => one.from !== one.to && (one.from === node || one.to === node));
     const into = here.map((one): Term => {
-      const sign: Sign = (one.to === node) === (one.kind !== 'supply') ? 1 : -1;
+      const sign: Sign = (one.to === node) === !isSupply(one) ? 1 : -1;
       return term(`I_${one.id}`, sign);
     });
     const ids = here.map(({ id }) => id);
@@ -66,7 +66,7 @@ export function inWeb(circuit: Circuit, parts: readonly Part[]): readonly Relati
     const ids = here.flatMap(({ part }) => part.about);
     return flowingIn(ids, into);
   });
-  const [only, ...more] = parts.flatMap(every).filter(({ kind }) => kind === 'supply');
+  const [only, ...more] = parts.flatMap(every).filter(isDriver);
   const ids = circuit.components.map(({ id }) => id);
   const whole = (letter: string, id: string, ohms: string): Relation =>
     relation(
@@ -78,6 +78,11 @@ export function inWeb(circuit: Circuit, parts: readonly Part[]): readonly Relati
       term(ohms),
     );
   const totals =
-    only && more.length === 0 ? [whole('V', only.label, 'R_total'), whole('E', only.label, 'R_loop')] : [];
+    only && more.length === 0
+      ? [
+          whole('V', only.label, 'R_total'),
+          ...(only.kind === 'supply' ? [whole('E', only.label, 'R_loop')] : []),
+        ]
+      : [];
   return [...junctions, ...ways.flatMap((way) => loopOf(way, at)), ...totals, ...atJoins(circuit)];
 }

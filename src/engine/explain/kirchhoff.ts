@@ -1,4 +1,4 @@
-import type { Circuit } from '../circuit/index.ts';
+import { isSupply, type Circuit } from '../circuit/index.ts';
 import { looksOn } from '../topology/index.ts';
 import type { Said } from '../reasons/index.ts';
 import type { Fraction } from '../quantity/index.ts';
@@ -11,7 +11,7 @@ import { eliminate } from './eliminate.ts';
 import { networkOf } from './network.ts';
 import { placeOf } from './relation.ts';
 import { along, needs, setUp, type Ground } from './set-up.ts';
-import { points } from './structure.ts';
+import { isDriver, points } from './structure.ts';
 import { noted } from './step.ts';
 import { why } from './why.ts';
 import { styleOf, symbol, valueText } from './write.ts';
@@ -47,7 +47,7 @@ function neighbours(
   return components.flatMap((one): readonly Neighbour[] => {
     const side = [one.from, one.to].map(point).indexOf(node);
     if (side < 0 || own.includes(one.id) || looksOn(one)) return [];
-    return [{ id: one.id, side: one.kind !== 'supply' ? '' : side === 0 ? '+' : '−' }];
+    return [{ id: one.id, side: !isSupply(one) ? '' : side === 0 ? '+' : '−' }];
   });
 }
 
@@ -57,7 +57,7 @@ function counted(circuit: Circuit, branch: Branch, course: Course): Said<'curren
   const name = symbol(current, course);
   const named = passed.find(({ part }) => `I_${part.label}` === current);
   const id = named?.part.label ?? '';
-  if (!named || named.part.kind === 'supply')
+  if (!named || isDriver(named.part))
     return { code: 'current counted', data: { name, id, from: [], to: [] } };
   const beside = (node: string) => neighbours(circuit, points(circuit), named.part.about, node);
   const data = { name, id: placeOf(current), from: beside(named.tail), to: beside(named.head) };

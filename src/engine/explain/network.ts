@@ -8,7 +8,7 @@ export type Met = readonly [branch: Branch, along: Sign];
 
 /** What the currents and the loops of branches come to. */
 export interface Network {
-  /** The branches whose currents are the unknowns, each closing one loop. */
+  /** The branches whose currents are the unknowns, each closing one loop; a constant current is none. */
   readonly chords: readonly Branch[];
   /** The branches that close a loop though their current is known. */
   readonly given: readonly Branch[];
@@ -26,7 +26,8 @@ const isIdeal = ({ passed }: Branch, isReal: (id: string) => boolean): boolean =
 /**
  * Chooses the unknown currents so that there are as few as can be, each in a short loop: a tree holds the branches of supplies without
  * resistance first, then those at the node where most meet, supplies last. A current that is known is no unknown, and a branch of
- * which something else is not known is in no loop but its own: they are left out of the tree if they can be.
+ * which something else is not known, such as the p.d. of a constant current, is in no loop but its own: they are left out of the tree if they
+ * can be.
  */
 export function networkOf(
   branches: readonly Branch[],
@@ -39,6 +40,7 @@ export function networkOf(
   const centre = nodes.reduce((best, node) => (meeting(node) > meeting(best) ? node : best), nodes[0] ?? '');
   const isUnknown = ({ passed }: Branch): boolean =>
     passed.some(({ part: { kind, label } }) => {
+      if (kind === 'source') return true;
       const names =
         kind !== 'supply' ? [`R_${label}`] : [`E_${label}`, ...(isReal(label) ? [`r_${label}`] : [])];
       return names.some((name) => !value(name));

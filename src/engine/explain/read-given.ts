@@ -1,4 +1,4 @@
-import type { Circuit } from '../circuit/index.ts';
+import { isOwn, type Circuit } from '../circuit/index.ts';
 import { readQuantity } from '../notation/index.ts';
 import { exponentOf, fixed, type Fraction } from '../quantity/index.ts';
 import type { Question } from './explain.ts';
@@ -20,7 +20,7 @@ function valueOf(name: string, text: string): string | undefined {
 
 /** What a circuit keeps from the pupil is not given. */
 const isKept = ({ components }: Circuit, name: string): boolean =>
-  /^[REr]_/.test(name) && components.some(({ id, hidden }) => hidden && name.slice(2) === id);
+  components.some((each) => each.hidden && isOwn(each, name));
 
 /**
  * Reads what is given: `I_R1 = 0.5 A; R_R1` is a current as it is written, and a resistance as `quantity` has it. Nothing at all

@@ -1,4 +1,4 @@
-import type { Circuit } from '../circuit/index.ts';
+import { isSupply, type Circuit } from '../circuit/index.ts';
 import { acrossParts } from './across.ts';
 import { balance, bridgesOf } from './balance.ts';
 import { inBlock } from './in-block.ts';
@@ -9,18 +9,31 @@ import { fromRating } from './rating.ts';
 import { relation, term, times, type Relation, type Sign } from './relation.ts';
 import { roundSupply, type Round } from './round-supply.ts';
 import { sameAtOnce } from './same.ts';
-import { every, flow, isJoin, points, structure, type Part } from './structure.ts';
+import { every, flow, isDriver, isJoin, points, structure, type Part } from './structure.ts';
 
 /** The way of the current along a tree round supplies, where they leave no doubt. */
 function wayOf(roots: readonly Part[], { components }: Circuit): Sign | undefined {
-  const ways = roots
-    .filter(({ kind }) => kind === 'supply')
-    .map((one) => {
-      const supply = components.find(({ id }) => id === one.label);
-      return times(flow(one), supply?.kind === 'supply' && supply.emf.value.compare(0) < 0 ? -1 : 1);
-    });
+  const drivers = roots.filter(isDriver);
+  // A constant current flows the way that it is set, whatever drives as well.
+  const deciding = drivers.some(({ kind }) => kind === 'source')
+    ? drivers.filter(({ kind }) => kind === 'source')
+    : drivers;
+  const ways = deciding.map((one) => {
+    const driver = components.find(({ id }) => id === one.label);
+    const value =
+      driver?.kind === 'supply' ? driver.emf : driver?.kind === 'source' ? driver.current : undefined;
+    return times(flow(one), value && value.value.compare(0) < 0 ? -1 : 1);
+  });
   const [way] = ways;
   return ways.every((one) => one === way) ? way : undefined;
+}
+
+/** The p.d.s round a circuit that closes on itself come to nothing. */
+function around({ parts, about }: Part): readonly Relation[] {
+  const [first, ...others] = parts;
+  if (!first || others.length === 0) return [];
+  const terms = others.map((one) => term(`V_${one.label}`, times(one.sign, first.sign === 1 ? -1 : 1)));
+  return [relation('p.d.s round a loop', 'sum', about, `V_${first.label}`, ...terms)];
 }
 
 /** The same relations where some quantities go by the names of others. */
@@ -63,20 +76,27 @@ export function relationsOf(circuit: Circuit, named: readonly string[]): readonl
 }
 
 function plainRelations(circuit: Circuit, named: readonly string[]): readonly Relation[] {
-  const supplies = circuit.components.flatMap((one) => (one.kind === 'supply' ? [one] : []));
+  const supplies = circuit.components.filter(isSupply);
   const isReal = realOf(circuit, named);
   const whole = structure(circuit);
   const rounds = whole.map((part): Round => {
     const plain = { roots: [part], relations: [], names: [] };
     const total = relation('resistances in series', 'sum', part.about, 'R_total', term(`R_${part.label}`));
     if (circuit.terminals) return whole.length === 1 ? { ...plain, relations: [total] } : plain;
-    return (part.from === part.to ? roundSupply(part, isReal) : undefined) ?? plain;
+    if (part.from !== part.to) return plain;
+    return roundSupply(part, isReal) ?? { ...plain, relations: around(part) };
   });
   const parts = rounds.flatMap(({ roots }) => roots.flatMap(every));
   const [only] = supplies.length === 1 ? supplies : [];
   const ids = circuit.components.map(({ id }) => id);
   const totals = [
-    relation('power is conserved', 'sum', ids, 'P_total', ...supplies.map(({ id }) => term(`Pemf_${id}`))),
+    relation(
+      'power is conserved',
+      'sum',
+      ids,
+      'P_total',
+      ...supplies.map(({ id, kind }) => term(`${kind === 'supply' ? 'Pemf' : 'P'}_${id}`)),
+    ),
     relation('power is conserved', 'sum', ids, 'P_dissipated', term('P_total')),
   ];
   const relations = [

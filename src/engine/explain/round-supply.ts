@@ -1,5 +1,5 @@
 import { relation, term, times, type Relation, type Sign } from './relation.ts';
-import { every, flow, group, type Part } from './structure.ts';
+import { every, flow, group, isDriver, type Part } from './structure.ts';
 
 /** A circuit round its supplies. */
 export interface Round {
@@ -11,7 +11,7 @@ export interface Round {
   readonly names: readonly (readonly [name: string, called: string])[];
 }
 
-/** Supplies one after another as one, counted the way that the first drives. */
+/** Supplies one after another as one, counted the way that one of them drives. */
 function inRow(supplies: readonly Part[], first: Part): readonly Relation[] {
   const about = supplies.map(({ label }) => label);
   const turned = (one: Part): Sign => times(flow(one), flow(first));
@@ -23,11 +23,13 @@ function inRow(supplies: readonly Part[], first: Part): readonly Relation[] {
       `${letter}_(${about.join('+')})`,
       ...supplies.map((one) => term(`${letter}_${one.label}`, turned(one))),
     );
-  const currents = supplies.slice(1).map((one) => {
+  const others = supplies.filter((one) => one !== first);
+  const currents = others.map((one) => {
     const current = term(`I_${first.label}`, turned(one));
     return relation('same current', 'sum', [first.label, one.label], `I_${one.label}`, current);
   });
-  return [...currents, sum('e.m.f.s in series', 'E'), sum('p.d.s add', 'V')];
+  const hasEmf = supplies.every(({ kind }) => kind === 'supply');
+  return [...currents, ...(hasEmf ? [sum('e.m.f.s in series', 'E')] : []), sum('p.d.s add', 'V')];
 }
 
 /**
@@ -36,10 +38,11 @@ function inRow(supplies: readonly Part[], first: Part): readonly Relation[] {
  */
 export function roundSupply(ring: Part, isReal: (id: string) => boolean): Round | undefined {
   const row = ring.kind === 'series' ? ring.parts : [ring];
-  const supplies = row.filter(({ kind }) => kind === 'supply');
-  const rest = row.filter(({ kind }) => kind !== 'supply');
-  const [supply] = supplies;
-  if (!supply || rest.flatMap(every).some(({ kind }) => kind === 'supply')) return undefined;
+  const supplies = row.filter(isDriver);
+  const rest = row.filter((part) => !isDriver(part));
+  const given = supplies.find(({ kind }) => kind === 'source');
+  const supply = given ?? supplies[0];
+  if (!supply || rest.flatMap(every).some(isDriver)) return undefined;
   const [first] = rest;
   const B = supply.label;
   const turn = flow(supply);
@@ -68,6 +71,16 @@ export function roundSupply(ring: Part, isReal: (id: string) => boolean): Round 
     return relation('same p.d.', 'sum', [B, ...part.about], `V_${part.label}`, pd);
   };
   const ids = [...supplies.map((one) => one.label), ...about];
+  const roundLoop = (): readonly Relation[] =>
+    inner.length > 0
+      ? [
+          relation('internal resistance in series', 'sum', ids, 'R_loop', term(ohms), ...inner),
+          product('e.m.f. round the loop', ids, 'R_loop'),
+        ]
+      : [
+          relation('resistances in series', 'sum', about, 'R_loop', term(ohms)),
+          product('p.d. is current times resistance', ids, ohms),
+        ];
   const relations = [
     ...around,
     ...[outside, ...(whole.kind === 'series' ? whole.parts : [])].map((part) =>
@@ -75,12 +88,7 @@ export function roundSupply(ring: Part, isReal: (id: string) => boolean): Round 
     ),
     ...[outside, ...(whole.kind === 'parallel' ? whole.parts : [])].map(across),
     ...(isOne && !isBlock ? [relation('resistances in series', 'sum', about, 'R_total', term(ohms))] : []),
-    inner.length > 0
-      ? relation('internal resistance in series', 'sum', ids, 'R_loop', term(ohms), ...inner)
-      : relation('resistances in series', 'sum', about, 'R_loop', term(ohms)),
-    inner.length > 0
-      ? product('e.m.f. round the loop', ids, 'R_loop')
-      : product('p.d. is current times resistance', ids, ohms),
+    ...(given ? [] : roundLoop()),
   ];
   const isAlong = isBlock && turn === 1;
   return {

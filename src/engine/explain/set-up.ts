@@ -1,5 +1,5 @@
 import { Fraction } from '../quantity/index.ts';
-import type { Branch } from './branches.ts';
+import { isGiven, type Branch } from './branches.ts';
 import type { Draft } from './draft.ts';
 import { constant, equationText, linearText, noVolts, plus, scaled, upright, type Linear } from './linear.ts';
 import type { Met, Network } from './network.ts';
@@ -41,10 +41,11 @@ function roundLoop(chord: Branch, { network, isReal }: Pick<Ground, 'network' | 
   return { emfs: emfs.map(turned), ohms: ohms.map(turned) };
 }
 
-/** The e.m.f.s and resistances that the equations need. */
+/** The e.m.f.s, resistances and constant currents that the equations need. */
 export const needs = (ground: Pick<Ground, 'network' | 'isReal'>): readonly string[] => [
   ...new Set(
     ground.network.chords.flatMap((chord) => {
+      if (isGiven(chord)) return [chord.current];
       const { emfs, ohms } = roundLoop(chord, ground);
       return [...emfs, ...ohms].map(({ name }) => name);
     }),
@@ -81,6 +82,8 @@ function ofJunction(branch: Branch, sum: readonly Met[], { network, name, style 
 /** The loop law for the loop of a chord, with what the junction law makes of its currents; none where something of it is not known. */
 function ofLoop(chord: Branch, ground: Ground): Draft | undefined {
   const { network, value, name, style } = ground;
+  // Round such a loop there is the p.d. of a supply that only it tells.
+  if (isGiven(chord)) return undefined;
   const { emfs, ohms } = roundLoop(chord, ground);
   const known = new Map([...emfs, ...ohms].flatMap(({ name: one }) => Object.entries({ [one]: value(one) })));
   const volts = (one: string, sign: Sign): Fraction => (known.get(one) ?? new Fraction(0)).mul(sign);

@@ -1,4 +1,4 @@
-import { resistanceOf, type Circuit, type Component } from '../circuit/index.ts';
+import { isSupply, resistanceOf, type Circuit, type Component } from '../circuit/index.ts';
 import { electrical, type Tree } from '../topology/index.ts';
 import { times, type Sign } from './relation.ts';
 
@@ -8,7 +8,7 @@ export interface Part {
   readonly label: string;
   /** 1 where its quantities are counted along the tree. */
   readonly sign: Sign;
-  readonly kind: 'supply' | 'resistance' | 'series' | 'parallel';
+  readonly kind: 'supply' | 'source' | 'resistance' | 'series' | 'parallel';
   readonly parts: readonly Part[];
   /** Ids of the components in it. */
   readonly about: readonly string[];
@@ -18,18 +18,21 @@ export interface Part {
   readonly to: string;
 }
 
+/** Whether a part is a supply, of an e.m.f. or of constant current. */
+export const isDriver = ({ kind }: Part): boolean => kind === 'supply' || kind === 'source';
+
 /** The sign of a part's current along the tree: a supply's counts from its negative to its positive end. */
-export const flow = ({ kind, sign }: Part): Sign => (kind === 'supply' ? times(sign, -1) : sign);
+export const flow = (part: Part): Sign => (isDriver(part) ? times(part.sign, -1) : part.sign);
 
 /** A part and all that it is made of. */
 export const every = (part: Part): readonly Part[] => [part, ...part.parts.flatMap(every)];
 
 /** Whether there is a supply in it. */
-export const drives = (part: Part): boolean => every(part).some(({ kind }) => kind === 'supply');
+export const drives = (part: Part): boolean => every(part).some(isDriver);
 
 /** Whether a component only joins its ends. */
 export const isJoin = (component: Component): boolean =>
-  component.kind !== 'supply' && resistanceOf(component)?.equals(0) === true;
+  !isSupply(component) && resistanceOf(component)?.equals(0) === true;
 
 /** Parts together as one. */
 export function group(kind: 'series' | 'parallel', parts: readonly Part[]): Part {
@@ -66,7 +69,7 @@ export function partsOf(components: readonly Component[]): (tree: Tree) => Part 
     if (tree.kind === 'component') {
       const component = byId.get(tree.id);
       if (!component || isJoin(component)) return undefined;
-      const kind = component.kind === 'supply' ? 'supply' : 'resistance';
+      const kind = isSupply(component) ? component.kind : 'resistance';
       const sign = tree.reversed ? -1 : 1;
       return { label: tree.id, sign, kind, parts: [], about: [tree.id], joins: [], from, to };
     }

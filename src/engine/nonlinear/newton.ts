@@ -9,8 +9,8 @@ const closeness = 1e-13;
 const rounding = 1e-15;
 
 /** The co-content of a branch, or of one that is a straight line: it is least, over all potentials, where Kirchhoff's laws hold. */
-function areaOf({ ohms, volts }: StraightLine, drop: number): number {
-  return ohms > 0 && ohms < Infinity ? (drop + volts) ** 2 / (2 * ohms) : 0;
+function areaOf({ ohms, volts, amperes = 0 }: StraightLine, drop: number): number {
+  return (ohms > 0 && ohms < Infinity ? (drop + volts) ** 2 / (2 * ohms) : 0) + amperes * drop;
 }
 
 /**
@@ -43,9 +43,9 @@ export function settle(
     );
   };
   const currentAt = (drops: Float64Array, points: ReadonlyMap<number, CurvePoint>, place: number): number => {
-    const { ohms = 0, volts = 0 } = lines[place] ?? {};
+    const { ohms = 0, volts = 0, amperes = 0 } = lines[place] ?? {};
     const straight = ohms > 0 && ohms < Infinity ? ((drops[place] ?? 0) + volts) / ohms : 0;
-    return points.get(place)?.current ?? straight;
+    return points.get(place)?.current ?? straight + amperes;
   };
 
   let now = circuit.drops(near ? tangents(near) : new Map());

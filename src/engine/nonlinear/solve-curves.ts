@@ -1,6 +1,13 @@
 import { faultIn, hasCurve, type Circuit } from '../circuit/index.ts';
 import { Fraction } from '../quantity/index.ts';
-import { solveAt, straightened, type Solution, type Solver } from '../solve/index.ts';
+import {
+  solveAt,
+  straightened,
+  type Fault,
+  type Solution,
+  type Solver,
+  type Straightened,
+} from '../solve/index.ts';
 import type { Curve } from './curve.ts';
 import { curveOf } from './curve-of.ts';
 import { settle } from './newton.ts';
@@ -32,17 +39,35 @@ function solveCurves(circuit: Circuit, near?: Solution): Solution {
     resistances.set(straight.components[place]?.id ?? '', exactly(ohms));
   }
   const solution = solveAt(circuit, resistances);
-  if (settled) return solution;
   const ids = [...resistances.keys()];
-  return unsettled(solution, ids);
+  if (!settled) return faulty(solution, { code: 'not settled', data: { ids }, ids });
+  const blocked = blockedOf(straight, settled);
+  return blocked ? faulty(solution, blocked) : solution;
+}
+
+/** Volts that diodes have across them against their direction only where a constant current is to pass them: their leaks are so small. */
+const blocking = 1e4;
+
+/** That diodes leave a constant current no path, if they do. */
+function blockedOf(
+  { components, lines }: Straightened,
+  settled: ReadonlyMap<number, number>,
+): Fault | undefined {
+  const source = components.find(({ kind }, place) => kind === 'source' && lines[place]?.amperes);
+  const emfs = lines.reduce((sum, { volts }) => sum + Math.abs(volts), 0);
+  const at = [...settled].flatMap(([place, volts]) =>
+    -volts > blocking + emfs ? [components[place]?.id ?? ''] : [],
+  );
+  if (!source || at.length === 0) return undefined;
+  return { code: 'current without a path', data: { id: source.id, at }, ids: [source.id, ...at] };
 }
 
 /** The same readings, none of which can be trusted. */
-function unsettled(solution: Solution, ids: readonly string[]): Solution {
+function faulty(solution: Solution, fault: Fault): Solution {
   const none = (): undefined => undefined;
   return {
     status: 'faulty',
-    faults: [{ code: 'not settled', data: { ids }, ids }],
+    faults: [fault],
     remarks: [],
     cautions: [],
     potential: none,

@@ -35,6 +35,10 @@ function propertyTexts(component: Component): readonly (string | undefined)[] {
         inside && ['r', insideRange, quantityText(inside)].filter(Boolean).join(' '),
       ];
     }
+    case 'source': {
+      const { current, range } = component;
+      return [range && rangeText(current, range), text(current)];
+    }
     case 'resistor': {
       const { resistance, range, ratedPower, tolerance } = component;
       const percent = tolerance && `±${exactText(tolerance)}%`;

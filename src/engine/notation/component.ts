@@ -27,6 +27,7 @@ export interface Draft {
 /** The unit of the value that a kind must have, and an example of it. */
 const needed: Readonly<Partial<Record<Kind, readonly [Sign, string]>>> = {
   supply: ['V', '6 V'],
+  source: ['A', '0.5 A'],
   resistor: ['Ω', '12 Ω'],
   thermistor: ['Ω', '10 kΩ'],
   ldr: ['Ω', '10 kΩ'],
@@ -70,6 +71,7 @@ function assemble(
       ? { range: rangeOf(cursor, id, value, reading, coded) }
       : {};
   if (component.kind === 'resistor') return { ...component, ...rangeFor(component.resistance) };
+  if (component.kind === 'source') return { ...component, ...rangeFor(component.current) };
   if (component.kind !== 'supply') return component;
   const form = formOfWord(word?.text);
   if (word && !isCounted(component, form)) cursor.wrong(word, 'write instead', word.text, 'battery');

@@ -29,6 +29,7 @@ const forward = { V: 'forwardVoltage', A: 'ratedCurrent' } as const;
 /** The field of a component that each sign tells. */
 export const fields: { readonly [K in Kind]: Readonly<Partial<Record<Sign, FieldOf<K>>>> } = {
   supply: { '[': 'range', '×': 'cells', V: 'emf', 'r[': 'internalRange', r: 'internalResistance' },
+  source: { '[': 'range', A: 'current' },
   resistor: { '[': 'range', Ω: 'resistance', W: 'ratedPower', '±': 'tolerance' },
   lamp: { ...rated, filament: 'filament' },
   heater: rated,
@@ -48,6 +49,7 @@ export const fields: { readonly [K in Kind]: Readonly<Partial<Record<Sign, Field
 /** The usual letters of labels (common practice), with those of kinds to come. */
 const letters: Readonly<Record<string, string>> = {
   B: 'supply',
+  I: 'source',
   R: 'resistor',
   L: 'lamp',
   S: 'switch',

@@ -1,4 +1,4 @@
-import type { Circuit, Component } from '../circuit/index.ts';
+import { isSupply, type Circuit, type Component } from '../circuit/index.ts';
 import type { Quantity } from '../quantity/index.ts';
 import { leaves, type Single, type Tree } from '../topology/index.ts';
 import { componentText } from './component-text.ts';
@@ -27,7 +27,7 @@ function junctionNames(nodes: Iterable<string>): ReadonlyMap<string, string> {
 /** A component between two junctions, in the direction of the line: a supply drives along it. */
 function placedText(component: Component, names: ReadonlyMap<string, string>): string {
   const { from, to } = component;
-  const [left, right] = component.kind === 'supply' ? [to, from] : [from, to];
+  const [left, right] = isSupply(component) ? [to, from] : [from, to];
   return `${componentText(component, false)} @${names.get(left) ?? ''}–@${names.get(right) ?? ''}`;
 }
 
@@ -43,7 +43,7 @@ function straightAcross(meter: Component, chained: readonly Component[]): Compon
   if (meter.kind !== 'voltmeter') return undefined;
   const ends = [meter.from, meter.to];
   const beside = chained.filter(({ from, to }) => from !== to && ends.includes(from) && ends.includes(to));
-  const loads = beside.filter(({ kind }) => kind !== 'supply');
+  const loads = beside.filter((each) => !isSupply(each));
   const [first, second] = loads.length > 0 ? loads : beside;
   return meter.from === meter.to || second ? undefined : first;
 }
@@ -85,16 +85,17 @@ function planText({ components }: Circuit, { tree, placed }: Plan): string | und
   const between = placed.filter((component) => !across.get(component));
   const names = junctionNames(between.flatMap(({ from, to }) => [from, to]));
   // A supply alone stays open only as long as nothing is added to it.
-  if (tree.kind === 'component' && byId.get(tree.id)?.kind === 'supply' && names.size > 0) return undefined;
+  const only = tree.kind === 'component' ? byId.get(tree.id) : undefined;
+  if (only && isSupply(only) && names.size > 0) return undefined;
   const leafText = ({ id, reversed }: Single): string => {
     const component = byId.get(id);
-    return component ? componentText(component, reversed !== (component.kind === 'supply')) : '';
+    return component ? componentText(component, reversed !== isSupply(component)) : '';
   };
   const beside = placed.map((component) => {
     const other = across.get(component);
     if (!other) return placedText(component, names);
     // Across a supply the line runs from its positive terminal to its negative one.
-    const left = other.kind === 'supply' ? other.from : leafOf.get(other.id)?.from;
+    const left = isSupply(other) ? other.from : leafOf.get(other.id)?.from;
     return `${componentText(component, component.from !== left)} across ${other.id}`;
   });
   return [chainText(tree, leafText, names), ...beside].join('; ');

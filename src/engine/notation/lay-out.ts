@@ -1,4 +1,4 @@
-import { nearest, type Circuit, type Component } from '../circuit/index.ts';
+import { isSupply, nearest, type Circuit, type Component } from '../circuit/index.ts';
 import type { Cursor } from './cursor.ts';
 import type { Line, Placed } from './line.ts';
 import { mistake } from './mistake.ts';
@@ -13,14 +13,17 @@ interface Point {
 /** Two points in the direction of the line, or of a component. */
 type Span = readonly [Point, Point];
 
+/** Whether it is a supply. */
+const drives = (component: Component | undefined): boolean => component !== undefined && isSupply(component);
+
 /** The points of `from` and `to`: a supply drives along the line, so its positive terminal is at its right. */
 function poles({ component, reversed }: Item, [left, right]: Span): Span {
-  return (component?.kind === 'supply') === reversed ? [left, right] : [right, left];
+  return drives(component) === reversed ? [left, right] : [right, left];
 }
 
 function holdsSupply(part: Part): boolean {
   if ('parts' in part) return part.parts.some(holdsSupply);
-  return part.type === 'component' && part.component?.kind === 'supply';
+  return part.type === 'component' && drives(part.component);
 }
 
 /** The junctions that are named once in the whole line. */
@@ -75,7 +78,7 @@ export function layOut(cursor: Cursor, { chain, placed, ends, surroundings }: Li
     for (const [item, span] of spans) {
       if (item.label.text !== across?.text) continue;
       // Outside a supply the current runs from its positive terminal to its negative one.
-      const outside = item.component?.kind === 'supply' && component?.kind !== 'supply';
+      const outside = drives(item.component) && !drives(component);
       return outside ? poles(item, span) : span;
     }
     return undefined;
@@ -126,7 +129,7 @@ export function layOut(cursor: Cursor, { chain, placed, ends, surroundings }: Li
   });
   const where = Object.keys(surroundings).length > 0 && { surroundings };
   const [first, last] = terminals.length > 1 ? terminals.map(({ text }) => text) : [left.name, right.name];
-  if (components.some(({ kind }) => kind === 'supply')) {
+  if (components.some(isSupply)) {
     if (ends) cursor.note(ends.at, { code: 'terminals with a supply', data: {} });
     return { components, ...where };
   }

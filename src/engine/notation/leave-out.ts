@@ -1,4 +1,4 @@
-import type { Circuit, Component } from '../circuit/index.ts';
+import { isSupply, type Circuit, type Component } from '../circuit/index.ts';
 import { leaves, seriesParallel, type Irreducible, type Tree } from '../topology/index.ts';
 
 /** A circuit as a chain with brackets, and the components that are placed beside it. */
@@ -12,7 +12,7 @@ const searchLimit = 60;
 
 function standing(circuit: Circuit, components: readonly Component[]): Tree | Irreducible {
   const [only] = components;
-  if (components.length === 1 && only?.kind === 'supply' && only.from !== only.to) {
+  if (components.length === 1 && only && isSupply(only) && only.from !== only.to) {
     return { kind: 'component', id: only.id, reversed: true, from: only.to, to: only.from };
   }
   return seriesParallel({ ...circuit, components });

@@ -26,6 +26,8 @@ const always: readonly Sign[] = ['reversed', 'condition', 'fault', 'hidden'];
 const marks: readonly string[] = ['reversed', 'hidden', 'filament', 'blown'] satisfies readonly Sign[];
 const words = ['open', 'closed', ...marks, ...conditions, 'secretly', 'across', 'ends', 'at', ...kindWords];
 const ratings = { V: true, W: true, A: true };
+/** Whether its value may be 0 or turned round. */
+const drives = (kind: Kind): boolean => kind === 'supply' || kind === 'source';
 const isSensor = (kind: Kind): boolean => kind === 'thermistor' || kind === 'ldr';
 const cellLimit = 1000;
 
@@ -91,10 +93,10 @@ export function readProperties(cursor: Cursor, label: Token, kind: Kind): Proper
       });
     }
     if (count) keep(start, '×', cells);
-    if (negative && kind !== 'supply') {
+    if (negative && !drives(kind)) {
       cursor.halt(start, { code: 'must not be negative', data: { found } });
     }
-    if (value.n === 0n && kind !== 'supply' && (unit !== 'Ω' || isRated(kind) || isSensor(kind))) {
+    if (value.n === 0n && !drives(kind) && (unit !== 'Ω' || isRated(kind) || isSensor(kind))) {
       cursor.halt(start, { code: 'must be positive', data: { found } });
     }
     const places = count ? cursor.ahead(-1).number?.decimals : decimals;

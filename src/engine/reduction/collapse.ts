@@ -1,4 +1,4 @@
-import { resistanceOf, type Circuit, type Component, type Resistor } from '../circuit/index.ts';
+import { isSupply, resistanceOf, type Circuit, type Component, type Resistor } from '../circuit/index.ts';
 import { leaves, seriesParallel, type Tree } from '../topology/index.ts';
 
 /** A stretch of a circuit between two nodes. */
@@ -35,7 +35,7 @@ export function collapse(
   const tree = seriesParallel(circuit);
   if (tree.kind === 'irreducible') return undefined;
   const run = runOf(tree, (id) => ids.includes(id));
-  const joins = (one: Component): boolean => one.kind !== 'supply' && resistanceOf(one)?.equals(0) === true;
+  const joins = (one: Component): boolean => !isSupply(one) && resistanceOf(one)?.equals(0) === true;
   const inside = circuit.components.filter(({ id }) => run.ids.includes(id));
   if (inside.some((one) => !ids.includes(one.id) && !joins(one))) return undefined;
   const [first] = inside;

@@ -1,3 +1,4 @@
+import { isSupply } from '../circuit/index.ts';
 import { total, zero } from './arithmetic.ts';
 import { bears, telling } from './block.ts';
 import { balance, flipped, isTaken, sums } from './equation.ts';
@@ -11,9 +12,9 @@ export const parallelVoltage = (survey: Survey): readonly Found[] =>
     const { from, to, kind } = block.tree;
     const around = survey.around.get(block);
     const supply = survey.across(block);
-    const isSupply = block.component?.kind === 'supply' && around?.parts.length === 2;
+    const isAlone = block.component && isSupply(block.component) && around?.parts.length === 2;
     // A branch tells the p.d. of its group, and all that is outside a supply tells the supply's.
-    if (isClosed(block) || around?.tree.kind === 'parallel' || supply === block || isSupply) return [];
+    if (isClosed(block) || around?.tree.kind === 'parallel' || supply === block || isAlone) return [];
     const meters = survey.watching
       .filter((meter) => (meter.from === from && meter.to === to) || (meter.from === to && meter.to === from))
       .map(({ id, ...meter }) =>

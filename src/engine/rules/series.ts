@@ -1,3 +1,4 @@
+import { isSupply } from '../circuit/index.ts';
 import { add, negate, total } from './arithmetic.ts';
 import { bears, carries, plainest, type Block } from './block.ts';
 import { balance, flipped, magnitudes, sums } from './equation.ts';
@@ -42,7 +43,7 @@ function outside(chain: Block, survey: Survey): readonly Term[] {
 export const seriesVoltage = (survey: Survey): readonly Found[] =>
   chains(survey).flatMap((chain) => {
     const parts = chain.parts.filter(bears);
-    const rises = isClosed(chain) ? parts.filter(({ component }) => component?.kind === 'supply') : [];
+    const rises = isClosed(chain) ? parts.filter(({ component }) => component && isSupply(component)) : [];
     const whole = isClosed(chain) ? flipped(rises.flatMap(({ voltage }) => voltage)) : outside(chain, survey);
     const drops = parts.filter((part) => !rises.includes(part)).flatMap(({ voltage }) => voltage);
     if (whole.length === 0 || parts.length < (isClosed(chain) ? 3 : 2)) return [];

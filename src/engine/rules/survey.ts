@@ -1,4 +1,4 @@
-import { bridges, resistanceOf, type Circuit, type Component } from '../circuit/index.ts';
+import { bridges, isSupply, resistanceOf, type Circuit, type Component } from '../circuit/index.ts';
 import type { Readings } from '../solve/index.ts';
 import { electrical, looksOn, type Single, type Tree } from '../topology/index.ts';
 import { add, negate, zero } from './arithmetic.ts';
@@ -11,7 +11,7 @@ export const isClosed = ({ tree }: Block): boolean => tree.kind === 'series' && 
 
 /** Whether a component only joins its ends, so that its p.d. is not worth a name. */
 export const isJoin = (component: Component): boolean =>
-  component.kind !== 'supply' && component.kind !== 'resistor' && Number(resistanceOf(component)) === 0;
+  !isSupply(component) && component.kind !== 'resistor' && Number(resistanceOf(component)) === 0;
 
 /** A circuit looked over: all that the rules go by. */
 export class Survey {
@@ -36,7 +36,7 @@ export class Survey {
     const { live, trees, bridge } = electrical(circuit);
     this.solution = solution;
     this.live = live;
-    this.supplies = live.filter(({ kind }) => kind === 'supply');
+    this.supplies = live.filter(isSupply);
     this.bridge = bridge;
     const { components } = bridges(circuit);
     this.broken = components.filter(({ condition }) => condition === 'broken');
@@ -71,10 +71,11 @@ export class Survey {
   step(tree: Single): Block {
     const { id, reversed, from, to } = tree;
     const component = this.#components.get(id) ?? { kind: 'wire', id, from, to };
-    const isSupply = component.kind === 'supply';
+    const drives = isSupply(component);
     const turned = (terms: readonly Term[], isTurned: boolean): readonly Term[] =>
       isTurned ? flipped(terms) : terms;
-    const isEmf = isSupply && !component.internalResistance;
+    const isEmf = component.kind === 'supply' && !component.internalResistance;
+    const isGiven = component.kind === 'source';
     return {
       tree,
       parts: [],
@@ -83,8 +84,8 @@ export class Survey {
       first: id,
       last: id,
       count: 1,
-      supplies: isSupply ? [id] : [],
-      current: turned([this.read('I', component)], reversed !== isSupply),
+      supplies: drives ? [id] : [],
+      current: turned([this.read('I', component, isGiven)], reversed !== drives),
       voltage: isJoin(component) ? [] : turned([this.read('V', component, isEmf)], reversed),
       resistance: this.read('R', component, true),
     };

@@ -15,6 +15,8 @@ function quantitiesOf(component: Component): readonly (Quantity | undefined)[] {
   switch (component.kind) {
     case 'supply':
       return [component.emf];
+    case 'source':
+      return [component.current];
     case 'resistor':
     case 'thermistor':
     case 'ldr':
@@ -66,6 +68,10 @@ function atWidest(component: Component): Component | undefined {
   if (component.kind === 'resistor') {
     const { range, resistance } = component;
     return range && { ...component, resistance: widest(resistance, range) };
+  }
+  if (component.kind === 'source') {
+    const { range, current } = component;
+    return range && { ...component, current: widest(current, range) };
   }
   if (component.kind !== 'supply') return undefined;
   const { range, internalRange, emf, internalResistance } = component;

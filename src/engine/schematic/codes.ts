@@ -6,6 +6,8 @@ export type PartName =
   | 'battery'
   | 'd.c. supply'
   | 'variable supply'
+  | 'constant-current supply'
+  | 'variable constant-current supply'
   | 'resistor'
   | 'variable resistor'
   | 'lamp'

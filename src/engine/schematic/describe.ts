@@ -1,4 +1,4 @@
-import { formOf, type Circuit, type Component, type Range } from '../circuit/index.ts';
+import { formOf, isSupply, type Circuit, type Component, type Range } from '../circuit/index.ts';
 import { writeQuantity } from '../quantity/index.ts';
 import { leaves, pieces, turnedRound, type Piece, type Single, type Tree } from '../topology/index.ts';
 import { say, type Language } from '../words/index.ts';
@@ -13,6 +13,8 @@ function nameOf(component: Component): PartName {
     case 'supply':
       if (component.range) return 'variable supply';
       return names[formOf(component)];
+    case 'source':
+      return component.range ? 'variable constant-current supply' : 'constant-current supply';
     case 'resistor':
       return component.range ? 'variable resistor' : 'resistor';
     case 'switch':
@@ -38,8 +40,6 @@ function nameOf(component: Component): PartName {
   }
 }
 
-const isSupply = (component: Component | undefined): boolean => component?.kind === 'supply';
-
 /** The two ends of a range as written; none where there is no range. */
 const endsOf = (range: Range | undefined): string[] =>
   range ? [range.min, range.max].map((end) => writeQuantity(end).text) : [];
@@ -50,7 +50,7 @@ export function describeCircuit(circuit: Circuit, language?: Language): string {
   const part = (component: Component, opposed = false): string => {
     const { id, hidden, condition } = component;
     const supply = component.kind === 'supply' && !hidden ? component : undefined;
-    const range = component.kind === 'resistor' && !hidden ? component.range : supply?.range;
+    const range = 'range' in component && !hidden ? component.range : undefined;
     const data = {
       name: nameOf(component),
       id,
@@ -66,7 +66,7 @@ export function describeCircuit(circuit: Circuit, language?: Language): string {
 
   const single = ({ id, reversed }: Single): string => {
     const component = components.get(id);
-    return component ? part(component, component.kind === 'supply' && !reversed) : id;
+    return component ? part(component, isSupply(component) && !reversed) : id;
   };
 
   const isMeter = (branch: Tree): boolean =>
@@ -99,7 +99,10 @@ export function describeCircuit(circuit: Circuit, language?: Language): string {
 
   /** Parts that make a loop with a supply, which is the one at `place` of what closes it. */
   const loop = (closing: readonly Tree[], between: readonly Phrase[]): string | undefined => {
-    const place = closing.findIndex((each) => each.kind === 'component' && isSupply(components.get(each.id)));
+    const place = closing.findIndex((each) => {
+      const component = each.kind === 'component' ? components.get(each.id) : undefined;
+      return component !== undefined && isSupply(component);
+    });
     const supply = closing[place];
     if (supply?.kind !== 'component') return undefined;
     const told = (trees: readonly Tree[]): Phrase[] => trees.map((each) => phrase(each, ''));

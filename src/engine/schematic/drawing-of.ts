@@ -1,4 +1,4 @@
-import type { Circuit } from '../circuit/index.ts';
+import { isSupply, type Circuit } from '../circuit/index.ts';
 import type { Measure } from './block.ts';
 import { captionOf } from './caption.ts';
 import type { Drawing, DrawingStyle } from './drawing.ts';
@@ -18,7 +18,7 @@ export function partsOf(circuit: Circuit, style: DrawingStyle): Measure['part'] 
         glyph: glyphOf(component, style.symbols),
         caption: captionOf(component, style.values?.(component.id)),
         outermost: component.kind === 'voltmeter',
-        supplies: component.kind === 'supply',
+        supplies: isSupply(component),
         condition: component.condition,
       },
     ]),

@@ -72,6 +72,15 @@ function supplyBody(supply: Supply): Body {
   }
 }
 
+/**
+ * A supply of constant current: a circle with a line across it (IEC 60617, ideal current source), and the arrowhead of its current on its
+ * lead (IEC 60375), if it has one; with 'ansi' the arrow is in the circle (IEEE 315). Both from memory.
+ */
+const currentSource = ({ condition }: Component, symbols: DrawingStyle['symbols']): Body =>
+  symbols === 'ansi'
+    ? body(14, 14, `${circle}M9,0L-3,0`, '', 'M-9,0L-2,-4L-2,4Z', true)
+    : body(14, 14, `${circle}M0,-14L0,14`, '', condition === 'broken' ? '' : 'M-22,0L-15,-4L-15,4Z', true);
+
 /** A filled arrowhead that points down or up to the right. */
 const arrowhead = (x: number, y: number, way: 1 | -1): string =>
   `M${x},${y}L${x - 2},${y - 5 * way}L${x - 5},${y - 2 * way}Z`;
@@ -96,6 +105,8 @@ function bodyOf(component: Component, symbols: DrawingStyle['symbols']): Body {
   switch (component.kind) {
     case 'supply':
       return varied(supplyBody(component), component.range);
+    case 'source':
+      return varied(currentSource(component, symbols), component.range);
     case 'resistor':
       return varied(body(8, reach, resistor(symbols)), component.range);
     case 'lamp':
@@ -160,7 +171,8 @@ const narrowed = (path: string): string =>
   path.replace(/([-\d.]+),/g, (_, x: string) => `${Math.round(6 * Number(x)) / 10},`);
 
 /**
- * IEC 60617 symbols, as schools draw them; with 'ansi' a resistor, a thermistor and an LDR are the zigzag of IEEE 315. What is taken out has no leads: it
+ * IEC 60617 symbols, as schools draw them; with 'ansi' a resistor, a thermistor and an LDR are the zigzag of IEEE 315, and a supply of
+ * constant current is its circle with an arrow. What is taken out has no leads: it
  * stands in a gap between two open ends.
  */
 export function glyphOf(component: Component, symbols: DrawingStyle['symbols']): Glyph {

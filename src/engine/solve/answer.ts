@@ -6,6 +6,7 @@ import type { Flow } from './flow.ts';
 import { graphOf, type Graph } from './graph.ts';
 import { isNamed, lettersOf, quantities } from './names.ts';
 import { conditionsOf, remarksOf } from './remarks.ts';
+import { sentBranches } from './sent.ts';
 import type { Caution, Fault, Readings, Reason, Remark } from './solution.ts';
 import { outside } from './terminals.ts';
 
@@ -36,6 +37,8 @@ export class Answer<N extends number | Fraction> implements Readings<N> {
   readonly #flow: Flow<N> | undefined;
   /** The same, but absent from a network without a supply of its own: it has no currents. */
   readonly #driven: Flow<N> | undefined;
+  /** The branches that constant currents are sent through. */
+  #sent: ReadonlySet<number> | undefined;
   /** The places of the components by id. */
   #places: Map<string, number> | undefined;
 
@@ -97,15 +100,15 @@ export class Answer<N extends number | Fraction> implements Readings<N> {
 
   totalResistance(): N | undefined {
     const main = this.#main;
-    if (main === undefined || !this.#flow || !this.#graph.loops[main]?.length) return undefined;
-    const { tails, heads, volts } = this.#graph;
-    if (volts[main])
+    if (main === undefined || !this.#flow || !this.#isOnLoop(main)) return undefined;
+    const { tails, heads, emfs, amperes } = this.#graph;
+    if ((emfs[main] ?? amperes[main])?.n)
       return this.#both(
         'quotient',
         this.#flow.between(heads[main] ?? 0, tails[main] ?? 0),
         this.#flow.current(main),
       );
-    // Nothing drives a supply of 0 V, but what it is joined to has its resistance all the same.
+    // Nothing drives a supply of 0 V or 0 A, but what it is joined to has its resistance all the same.
     const network = outside(bridges(this.#circuit));
     return network && this.#arithmetic.solve(network).totalResistance();
   }
@@ -174,13 +177,20 @@ export class Answer<N extends number | Fraction> implements Readings<N> {
       : undefined;
   }
 
+  /** Whether it lies on a loop, of conductors or through a supply of constant current. */
+  #isOnLoop(branch = -1): boolean {
+    if (this.#graph.loops[branch]?.length) return true;
+    this.#sent ??= sentBranches(this.#graph);
+    return this.#sent.has(branch);
+  }
+
   /** Whether nothing can flow: it conducts nothing, lies on no loop, or nothing drives its piece round a loop. */
   #isDead(branch: number | undefined): boolean {
-    const { loops, roots, tails, supplies } = this.#graph;
-    const isOnLoop = (at: number | undefined): boolean => (loops[at ?? -1]?.length ?? 0) > 0;
+    const { roots, tails, supplies } = this.#graph;
     const pieceOf = (at: number | undefined): number | undefined => roots[tails[at ?? -1] ?? -1];
     return (
-      !isOnLoop(branch) || !supplies.some((supply) => isOnLoop(supply) && pieceOf(supply) === pieceOf(branch))
+      !this.#isOnLoop(branch) ||
+      !supplies.some((supply) => this.#isOnLoop(supply) && pieceOf(supply) === pieceOf(branch))
     );
   }
 
@@ -190,17 +200,20 @@ export class Answer<N extends number | Fraction> implements Readings<N> {
 
   /** What a letter stands for before the id of a component. */
   #valueOf(letter: string, place = -1): N | undefined {
-    const { components, emfs, resistances, tails, heads } = this.#graph;
+    const { components, emfs, amperes, resistances, tails, heads } = this.#graph;
     const part = components[place];
     const [emf, ohms] = [emfs[place], resistances[place]];
+    const given = amperes[place];
     const current = (): N | undefined => (place < 0 ? undefined : this.#driven?.current(place));
     switch (letter) {
       case 'I':
         return current();
       case 'V':
-        return emf ? this.#between(heads[place], tails[place]) : this.#between(tails[place], heads[place]);
+        return emf || given
+          ? this.#between(heads[place], tails[place])
+          : this.#between(tails[place], heads[place]);
       case 'P':
-        return ohms ? this.#both('product', this.#valueOf('V', place), current()) : current();
+        return ohms || given?.n ? this.#both('product', this.#valueOf('V', place), current()) : current();
       case 'E':
         return part?.kind === 'supply' ? this.#arithmetic.of(part.emf.value) : undefined;
       case 'Pemf':
@@ -230,12 +243,14 @@ export class Answer<N extends number | Fraction> implements Readings<N> {
       case 'R_total':
         return [this.totalResistance()];
       case 'R_loop':
+        if (this.#main !== undefined && this.#graph.amperes[this.#main]) return undefined;
         return [this.#driven && this.#both('sum', this.totalResistance(), this.#valueOf('R', this.#main))];
       case 'P_total':
       case 'P_dissipated':
         return [
           supplies.reduce<N | undefined>(
-            (power, supply) => this.#both('sum', power, this.#valueOf('Pemf', supply)),
+            (power, supply) =>
+              this.#both('sum', power, this.#valueOf(this.#graph.emfs[supply] ? 'Pemf' : 'P', supply)),
             this.#driven && this.#arithmetic.zero,
           ),
         ];

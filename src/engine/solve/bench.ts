@@ -1,4 +1,4 @@
-import { forwardPoint, type Circuit, type Component } from '../circuit/index.ts';
+import { forwardPoint, isSupply, type Circuit, type Component } from '../circuit/index.ts';
 import { writeReading, type Fraction } from '../quantity/index.ts';
 import { round } from './round.ts';
 import type { Caution, Readings, Remark } from './solution.ts';
@@ -35,7 +35,7 @@ function pairsOf(joints: ReadonlyMap<string, readonly Component[]>): Remark[] {
     if (!one || !other || more.length > 0) return [];
     const [meter, load] = one.kind === 'voltmeter' ? [one, other] : [other, one];
     const between = [load.from, load.to].every((end) => end === meter.from || end === meter.to);
-    if (meter.kind === 'voltmeter' && load.kind !== 'supply' && load.kind !== 'voltmeter' && !between)
+    if (meter.kind === 'voltmeter' && !isSupply(load) && load.kind !== 'voltmeter' && !between)
       return [about('voltmeter in series', meter.id, load.id)];
     if (
       one.kind !== 'supply' ||

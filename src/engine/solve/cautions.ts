@@ -1,7 +1,8 @@
 import type { Circuit, Component } from '../circuit/index.ts';
 import { writeReading, type Fraction } from '../quantity/index.ts';
-import { idsOf, loopOf, shorted } from './faults.ts';
+import { loopOf, shorted } from './faults.ts';
 import type { Graph } from './graph.ts';
+import { idsOf } from './ids-of.ts';
 import { round } from './round.ts';
 import type { Caution, Readings } from './solution.ts';
 

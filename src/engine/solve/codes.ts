@@ -8,6 +8,12 @@ export interface FaultData {
   'share undetermined': { readonly ids: readonly string[] };
   /** Something is secretly wrong with a component, which is not named. */
   'not as marked': Record<never, never>;
+  /** The current of this supply has no way back; the open switches and broken components that may be to blame, if any. */
+  'current without a path': { readonly id: string; readonly at: readonly string[] };
+  /** Supplies of constant current that set different currents in one path. */
+  'currents in contradiction': { readonly supplies: readonly string[] };
+  /** Supplies of the same constant current in one path: any share of the p.d. will do. */
+  'p.d. undetermined': { readonly supplies: readonly string[] };
   /** Components whose current is not proportional to their p.d.: they need the solver for curves, and have no exact readings. */
   'not ohmic': { readonly ids: readonly string[] };
   /** The steps towards the readings of these do not end. */

@@ -18,7 +18,7 @@ function inUnits(values: readonly (Fraction | undefined)[]): readonly [bigint, b
 /** The same for circuits of any size. */
 function largeFlow<N>(graph: Graph, make: (numerator: bigint, denominator: bigint) => N): Flow<N> {
   const [ohm, ohms] = inUnits(graph.resistances);
-  const [volt, volts] = inUnits(graph.emfs);
+  const [volt, volts] = inUnits(graph.rises);
   const n = graph.chords.length;
   // Of each row what stands from its own column on.
   const rows = graph.chords.map((_, row) => new Array<bigint>(n - row + 1).fill(0n));
@@ -34,7 +34,11 @@ function largeFlow<N>(graph: Graph, make: (numerator: bigint, denominator: bigin
   );
   let potentials: bigint[] | undefined;
   return {
-    current: (branch) => make((currents[branch] ?? 0n) * ohm, whole * volt),
+    current(branch) {
+      const [top, bottom] = [(currents[branch] ?? 0n) * ohm, whole * volt];
+      const { s, n, d } = graph.sent?.[branch] ?? zero;
+      return n ? make(top * d + s * n * bottom, bottom * d) : make(top, bottom);
+    },
     between(p, q) {
       potentials ??= climb(graph, 0n, (below, branch, isUp) => {
         const rise = (volts[branch] ?? 0n) * whole - (ohms[branch] ?? 0n) * (currents[branch] ?? 0n);

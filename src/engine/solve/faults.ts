@@ -1,14 +1,10 @@
 import { Fraction } from '../quantity/index.ts';
+import { constantCurrentFaults } from './constant-currents.ts';
 import { exactFlow } from './exact.ts';
 import { goRound } from './forest.ts';
 import type { Graph } from './graph.ts';
+import { idsOf } from './ids-of.ts';
 import type { Fault } from './solution.ts';
-
-/** The labels of branches, in the circuit's order, each once: of a wire that bridges a component, the component's. */
-export function idsOf({ components }: Graph, branches: readonly number[]): string[] {
-  const inOrder = [...branches].sort((a, b) => a - b);
-  return [...new Set(inOrder.map((branch) => (components[branch]?.id ?? '').replace(' bridge', '')))];
-}
 
 /** A branch as part of a loop; `along` where the loop runs from its tail to its head. */
 interface Step {
@@ -28,9 +24,9 @@ export function loopOf(graph: Graph, chord: number): Step[] {
  * The supplies that a loop short-circuits: nothing in it has resistance but inside of supplies, and all e.m.f.s, one at least, drive the
  * same way round. None if it is no short circuit.
  */
-export function shorted({ components, ohms, volts }: Graph, loop: readonly Step[]): number[] {
-  const steps = loop.filter(({ branch }) => volts[branch]);
-  const ways = new Set(steps.map(({ branch, along }) => (volts[branch] ?? 0) > 0 === along));
+export function shorted({ components, ohms, emfs }: Graph, loop: readonly Step[]): number[] {
+  const steps = loop.filter(({ branch }) => emfs[branch]?.n);
+  const ways = new Set(steps.map(({ branch, along }) => (emfs[branch]?.s ?? 0n) > 0n === along));
   const limits = loop.some(({ branch }) => ohms[branch] && components[branch]?.kind !== 'supply');
   return ways.size > 1 || limits ? [] : steps.map(({ branch }) => branch);
 }
@@ -57,11 +53,12 @@ function merge(loops: readonly (readonly number[])[]): number[][] {
 /**
  * Why the loops without resistance leave the circuit without an answer. With an e.m.f. round one, nothing limits its current. With
  * none, any current may circulate: how a current that enters is shared out is not determined, but where none enters, none flows,
- * since that is so for whatever small resistances the real branches have.
+ * since that is so for whatever small resistances the real branches have. And why constant currents have no single answer.
  */
 export function faultsOf(graph: Graph): Fault[] {
-  const { slack, volts } = graph;
-  if (slack.length === 0) return [];
+  const { slack, emfs } = graph;
+  const apart = graph.sent ? constantCurrentFaults(graph) : [];
+  if (slack.length === 0) return apart;
   const loops = slack.map((chord) => loopOf(graph, chord));
   const faults = loops.flatMap((loop): Fault[] => {
     if (!emfOf(graph, loop).n) return [];
@@ -70,15 +67,15 @@ export function faultsOf(graph: Graph): Fault[] {
     const short = shorted(graph, loop);
     const supplies = idsOf(
       graph,
-      branches.filter((branch) => volts[branch]),
+      branches.filter((branch) => emfs[branch]?.n),
     );
     if (short.length === 0) return [{ code: 'supplies in contradiction', data: { supplies }, ids }];
     const path = branches
-      .filter((branch) => !volts[branch])
+      .filter((branch) => !emfs[branch]?.n)
       .map((branch) => graph.components[branch]?.id ?? '');
     return [{ code: 'short circuit', data: { supplies, path }, ids }];
   });
-  if (faults.length > 0) return faults;
+  if (faults.length + apart.length > 0) return [...faults, ...apart];
   const flow = exactFlow(graph, (current) => Boolean(current));
   const shared = loops
     .map((loop) => loop.map(({ branch }) => branch))

@@ -1,6 +1,14 @@
-import { actualResistance, faultIn, type Circuit, type Component } from '../circuit/index.ts';
+import {
+  actualResistance,
+  faultIn,
+  isSupply,
+  type Circuit,
+  type Component,
+  type CurrentSource,
+} from '../circuit/index.ts';
 import { Fraction } from '../quantity/index.ts';
 import { grow, type Ends, type Forest } from './forest.ts';
+import { isOut, sentThrough } from './sent.ts';
 import { inUnits } from './units.ts';
 
 /**
@@ -11,9 +19,15 @@ export interface Graph extends Ends, Forest {
   readonly components: readonly Component[];
   /** Of each branch, undefined for what conducts nothing. */
   readonly resistances: readonly (Fraction | undefined)[];
-  /** Of each branch, undefined for what is no supply. */
+  /** Of each branch, undefined for what has no e.m.f. */
   readonly emfs: readonly (Fraction | undefined)[];
-  /** Resistances in the unit `1/ohm`, Infinity for what conducts nothing, and e.m.f.s in the unit `1/volt` (see `inUnits`). */
+  /** Of each branch, undefined for what is no supply of constant current. */
+  readonly amperes: readonly (Fraction | undefined)[];
+  /** What those supplies send through each branch (see `sentThrough`); absent where there are none. */
+  readonly sent: readonly Fraction[] | undefined;
+  /** Of each branch its e.m.f. less what the sent current drops across its resistance: what drives the loops. */
+  readonly rises: readonly (Fraction | undefined)[];
+  /** Resistances in the unit `1/ohm`, Infinity for what conducts nothing, and rises in the unit `1/volt` (see `inUnits`). */
   readonly ohms: readonly number[];
   readonly volts: readonly number[];
   readonly ohm: number;
@@ -21,16 +35,32 @@ export interface Graph extends Ends, Forest {
   readonly supplies: readonly number[];
 }
 
-const none = new Fraction(0);
-
 /** The forest of the smallest resistances: wires first, then ideal supplies, then by resistance; the first supply's piece is the first. */
-export function forestOf(ends: Ends, ohms: readonly number[], emfs: readonly unknown[]): Forest {
+export function forestOf(
+  ends: Ends,
+  ohms: readonly number[],
+  { emfs, supplies }: Pick<Graph, 'emfs' | 'supplies'>,
+): Forest {
   const ranks = ohms.map((resistance, branch) => resistance || (emfs[branch] ? -1 : -2));
-  return grow(ends, ranks, ends.tails[Math.max(0, emfs.findIndex(Boolean))] ?? 0);
+  return grow(ends, ranks, ends.tails[supplies[0] ?? 0] ?? 0);
+}
+
+const exactly = {
+  zero: new Fraction(0),
+  sum: (a: Fraction, b: Fraction): Fraction => (b.n ? a.add(b) : a),
+  negative: (a: Fraction): Fraction => a.neg(),
+};
+
+/** What a supply of constant current sends: nothing where it is taken out, or something is wrong with it. */
+const givenBy = (source: CurrentSource): Fraction => (isOut(source) ? exactly.zero : source.current.value);
+
+/** An e.m.f. less what a current drops across a resistance. */
+function risen(emf?: Fraction, ohms?: Fraction, current?: Fraction): Fraction | undefined {
+  return ohms?.n && current?.n ? (emf ?? exactly.zero).sub(ohms.mul(current)) : emf;
 }
 
 /**
- * Compiles a circuit: all resistances in one unit and all e.m.f.s in another, such that every one is a whole number; where their
+ * Compiles a circuit: all resistances in one unit and all rises in another, such that every one is a whole number; where their
  * denominators have too little in common for that, in ohms and in volts. What is secretly wrong with a component counts: a supply at
  * fault drives nothing. Resistances `at` an operating point stand for those of curves.
  */
@@ -43,22 +73,29 @@ export function graphOf({ components, surroundings }: Circuit, at?: ReadonlyMap<
     return nodes.size - 1;
   };
   const [tails, heads, supplies]: [number[], number[], number[]] = [[], [], []];
-  const [resistances, emfs]: [(Fraction | undefined)[], (Fraction | undefined)[]] = [[], []];
+  type Values = (Fraction | undefined)[];
+  const [resistances, emfs, amperes]: [Values, Values, Values] = [[], [], []];
   for (const component of components) {
     const from = nodeOf(component.from);
     const to = nodeOf(component.to);
     const fault = faultIn(component);
-    const emf = component.kind === 'supply' ? (fault ? none : component.emf.value) : undefined;
-    if (emf) supplies.push(tails.length);
-    tails.push(emf ? to : from);
-    heads.push(emf ? from : to);
+    const emf = component.kind === 'supply' ? (fault ? exactly.zero : component.emf.value) : undefined;
+    const drives = isSupply(component);
+    if (drives) supplies.push(tails.length);
+    tails.push(drives ? to : from);
+    heads.push(drives ? from : to);
     const ohms = actualResistance(component, surroundings);
     resistances.push(ohms && !fault ? (at?.get(component.id) ?? ohms) : ohms);
     emfs.push(emf);
+    amperes.push(component.kind === 'source' ? givenBy(component) : undefined);
   }
   const [ohm, ohms] = inUnits(resistances, Infinity);
-  const [volt, volts] = inUnits(emfs, 0);
-  const { order, up, depths, roots, chords, slack, loops } = forestOf({ nodes, tails, heads }, ohms, emfs);
+  const ends = { nodes, tails, heads };
+  const forest = forestOf(ends, ohms, { emfs, supplies });
+  const { order, up, depths, roots, chords, slack, loops } = forest;
+  const sent = amperes.some(Boolean) ? sentThrough({ ...ends, ...forest }, amperes, exactly) : undefined;
+  const rises = sent ? emfs.map((emf, branch) => risen(emf, resistances[branch], sent[branch])) : emfs;
+  const [volt, volts] = inUnits(rises, 0);
   return {
     components,
     nodes,
@@ -66,6 +103,9 @@ export function graphOf({ components, surroundings }: Circuit, at?: ReadonlyMap<
     heads,
     resistances,
     emfs,
+    amperes,
+    sent,
+    rises,
     ohms,
     volts,
     ohm,

@@ -1,11 +1,14 @@
 import type { Circuit, Component } from '../circuit/index.ts';
-import { Fraction, quantity } from '../quantity/index.ts';
-import type { Solution } from './solution.ts';
+import { Fraction, quantity, type Quantity } from '../quantity/index.ts';
+import type { Fault, Solution } from './solution.ts';
 import { solveRounded } from './solve.ts';
 
 /** So few ohms that they only tell how a current grows that nothing else limits. */
 const few = 2 ** -100;
 const fewOhms = quantity(new Fraction(1n, 2n ** 100n), 'Ω');
+/** So many ohms that what they drop is all that counts. */
+const many = 2 ** 50;
+const manyOhms = quantity(many, 'Ω');
 
 /** The same circuit with another component in the place of one of its. */
 function replaced(circuit: Circuit, id: string, change: (part: Component) => Component): Circuit {
@@ -16,6 +19,10 @@ function replaced(circuit: Circuit, id: string, change: (part: Component) => Com
   });
   return { ...circuit, components };
 }
+
+/** The circuit with a resistor in the place of a component. */
+const resisting = (circuit: Circuit, id: string, resistance: Quantity): Circuit =>
+  replaced(circuit, id, ({ from, to }) => ({ id, kind: 'resistor', from, to, resistance }));
 
 /** The circuit with a switch in the place of a component. */
 export function switched(circuit: Circuit, id: string, closed: boolean): Circuit {
@@ -29,6 +36,13 @@ export function switched(circuit: Circuit, id: string, closed: boolean): Circuit
 export function shareOf(ohms: number, seen: number): number {
   return (ohms < seen ? -ohms : seen || few) / (ohms + seen);
 }
+
+/** The faults of a circuit in which a constant current misses the resistor that was its path. */
+const constant: readonly Fault['code'][] = [
+  'current without a path',
+  'currents in contradiction',
+  'p.d. undetermined',
+];
 
 /** A circuit with one resistor R shorted and with it open. */
 export interface Ends {
@@ -44,20 +58,22 @@ export interface Ends {
  *     q(R) = q_shorted + w · (q_open − q_shorted),   w = R / (R + R₀):
  *
  * they all move on straight lines by the same share. As 0 ≤ w ≤ 1 it is a convex combination, so nothing cancels. Where R lies straight
- * across an ideal supply, R₀ is 0 and the short is a fault: there a few ohms stand in for none.
+ * across an ideal supply, R₀ is 0 and the short is a fault: there a few ohms stand in for none. Where R carries a constant current,
+ * R₀ is infinite and the open end is a fault: the line goes on through its point at very many ohms.
  */
 export function endsOf(circuit: Circuit, id: string): Ends {
   const short = solveRounded(switched(circuit, id, true));
   const isFault = short.status === 'faulty';
-  const shorted = isFault
-    ? solveRounded(
-        replaced(circuit, id, ({ from, to }) => ({ id, kind: 'resistor', from, to, resistance: fewOhms })),
-      )
-    : short;
+  const shorted = isFault ? solveRounded(resisting(circuit, id, fewOhms)) : short;
   const current = shorted.current(id) ?? 0;
   // Where no current flows there is nothing that R could change. If it has a fault when open, but none when shorted, the short takes
   // the current away from what cannot share it: then 0 Ω is the only setting without a fault.
   const opened = current ? solveRounded(switched(circuit, id, false)) : shorted;
+  const isGiven = opened.faults.some(({ code }) => constant.includes(code));
+  if (isGiven && short.status === 'solved') {
+    const far = solveRounded(resisting(circuit, id, manyOhms));
+    return { shorted, open: far, share: (ohms) => (ohms >= 0 && ohms < Infinity ? -ohms / many : NaN) };
+  }
   const isOnlyShorted = opened.status === 'faulty';
   const open = isOnlyShorted ? shorted : opened;
   const seen = !current || isOnlyShorted ? 1 : isFault ? 0 : (open.voltage(id) ?? NaN) / current;

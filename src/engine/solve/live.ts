@@ -3,6 +3,7 @@ import type { Flow } from './flow.ts';
 import { climb } from './forest.ts';
 import type { Graph } from './graph.ts';
 import { factorise, substitute } from './ldl.ts';
+import { quotient } from './sent.ts';
 import { Twofold } from './twofold.ts';
 import { wholeFlow } from './whole.ts';
 
@@ -45,10 +46,13 @@ function refined(graph: Graph): readonly [number[], number[]] {
 
 /** The currents of circuits of any size, in floating-point numbers. */
 function floatFlow(graph: Graph): Flow<number> {
-  const { supplies, ohms, volts } = graph;
+  const { sent, ohms, volts } = graph;
   const [ohm, volt] = [graph.ohm || 1, graph.volt || 1];
   const [found, more] = refined(graph);
-  const currents = graph.loops.map((own) => {
+  let [largest, emf] = [0, 0];
+  for (const current of found) largest = Math.max(largest, Math.abs(current));
+  for (const rise of volts) emf = Math.max(emf, Math.abs(rise));
+  const added = graph.loops.map((own) => {
     const current = new Twofold();
     for (const loop of own) {
       if (loop < 0) current.add(-(found[~loop] ?? 0), -(more[~loop] ?? 0));
@@ -56,9 +60,15 @@ function floatFlow(graph: Graph): Flow<number> {
     }
     return current;
   });
-  let [largest, emf] = [0, 0];
-  for (const current of found) largest = Math.max(largest, Math.abs(current));
-  for (const supply of supplies) emf = Math.max(emf, Math.abs(volts[supply] ?? 0));
+  const currents = sent
+    ? added.map(({ high, low }, branch) => {
+        const { s, n, d } = sent[branch] ?? { s: 0n, n: 0n, d: 1n };
+        const current = quotient(Number(s * n) * volt, Number(d) * ohm);
+        largest = Math.max(largest, Math.abs(current.high));
+        current.add(high, low);
+        return current;
+      })
+    : added;
   let potentials: Twofold[] | undefined;
   return {
     current(branch) {
@@ -68,7 +78,7 @@ function floatFlow(graph: Graph): Flow<number> {
     between(p, q) {
       potentials ??= climb(graph, new Twofold(), (below, branch, isUp) => {
         const potential = new Twofold();
-        const { high = 0, low = 0 } = currents[branch] ?? {};
+        const { high = 0, low = 0 } = added[branch] ?? {};
         const sign = isUp ? 1 : -1;
         potential.add(below.high, below.low);
         potential.addProduct(-sign * (ohms[branch] ?? 0), high, low);

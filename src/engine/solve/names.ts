@@ -1,7 +1,8 @@
-import type { Circuit, Component } from '../circuit/index.ts';
+import { isSupply, type Circuit, type Component } from '../circuit/index.ts';
 
 /** The letters before the id of a component, in the names of its quantities. */
 export function lettersOf({ kind }: Component): readonly string[] {
+  if (kind === 'source') return ['I', 'V', 'P'];
   return kind === 'supply' ? ['E', 'r', 'I', 'V', 'P', 'Pemf', 'Pr'] : ['R', 'I', 'V', 'P'];
 }
 
@@ -15,14 +16,14 @@ export function isNamed(node: string): boolean {
  * the p.d.s between named junctions, each pair once. A network without a supply has resistances only.
  */
 export function quantities({ components }: Circuit): string[] {
-  const supplies = components.filter(({ kind }) => kind === 'supply').length;
+  const [only, ...others] = components.filter(isSupply);
   const names = components.flatMap((component) =>
     lettersOf(component)
-      .filter((letter) => supplies > 0 || letter === 'R')
+      .filter((letter) => only !== undefined || letter === 'R')
       .map((letter) => `${letter}_${component.id}`),
   );
-  if (supplies === 0) return [...names, 'R_total'];
-  if (supplies === 1) names.push('R_total', 'R_loop', 'I_total');
+  if (!only) return [...names, 'R_total'];
+  if (others.length === 0) names.push('R_total', ...(only.kind === 'supply' ? ['R_loop'] : []), 'I_total');
   names.push('P_total', 'P_dissipated');
   const junctions = [...new Set(components.flatMap(({ from, to }) => [from, to]))].filter(isNamed);
   return [...names, ...junctions.flatMap((p, k) => junctions.slice(k + 1).map((q) => `V_${p}_${q}`))];

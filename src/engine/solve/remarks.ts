@@ -1,14 +1,10 @@
-import { isSwitch, type Circuit, type Component } from '../circuit/index.ts';
-import { idsOf } from './faults.ts';
+import { isSupply, type Circuit } from '../circuit/index.ts';
+import { isBreak } from './breaks.ts';
 import { across } from './forest.ts';
 import type { Graph } from './graph.ts';
+import { idsOf } from './ids-of.ts';
+import { isClosed } from './sent.ts';
 import type { Remark } from './solution.ts';
-
-/** Whether it would conduct if it were closed and mended. */
-const isBreak = (part: Component): boolean =>
-  isSwitch(part) ||
-  part.kind === 'fuse' ||
-  (part.condition === 'broken' && (part.kind !== 'voltmeter' || !!part.resistance));
 
 /**
  * The open switches and broken components between parts that nothing but supplies join, and broken supplies: with one of them on every
@@ -24,7 +20,7 @@ function breaks(graph: Graph): string[] {
   }
   const isBetween = (place: number): boolean => parts[tails[place] ?? 0] !== parts[heads[place] ?? 0];
   return components.flatMap((part, place) =>
-    isBreak(part) && (part.kind === 'supply' || isBetween(place)) ? [part.id] : [],
+    isBreak(part) && (isSupply(part) || isBetween(place)) ? [part.id] : [],
   );
 }
 
@@ -36,14 +32,16 @@ export function conditionsOf({ components }: Circuit): Remark[] {
   });
 }
 
-const isOpen = ({ supplies, loops }: Graph): boolean =>
-  supplies.every((supply) => loops[supply]?.length === 0);
+const isOpen = (graph: Graph): boolean =>
+  graph.supplies.every((supply) => graph.loops[supply]?.length === 0 && !isClosed(graph, supply));
 
 /** Whether a branch conducts in no piece with a supply. */
-function cutOff({ ohms, tails, roots, supplies }: Graph): (branch: number) => boolean {
+function cutOff(graph: Graph): (branch: number) => boolean {
+  const { ohms, tails, roots, supplies } = graph;
   const pieceOf = (branch: number): number | undefined => roots[tails[branch] ?? 0];
   const conducts = (branch: number): boolean => ohms[branch] !== Infinity;
-  const driven = supplies.filter(conducts).map(pieceOf);
+  const drives = (branch: number): boolean => conducts(branch) || isClosed(graph, branch);
+  const driven = supplies.filter(drives).map(pieceOf);
   return (branch) => conducts(branch) && !driven.includes(pieceOf(branch));
 }
 

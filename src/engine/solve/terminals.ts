@@ -1,4 +1,4 @@
-import type { Circuit, Supply } from '../circuit/index.ts';
+import { isSupply, type Circuit, type Supply } from '../circuit/index.ts';
 import { Fraction, quantity } from '../quantity/index.ts';
 
 const one = new Fraction(1);
@@ -16,7 +16,7 @@ export function tested(circuit: Circuit): Circuit {
 /** What the one supply of a circuit drives, as a network between the supply's terminals. Undefined with several supplies, or none. */
 export function outside(circuit: Circuit): Circuit | undefined {
   if (circuit.terminals) return circuit;
-  const supplies = circuit.components.filter(({ kind }) => kind === 'supply');
+  const supplies = circuit.components.filter(isSupply);
   const [supply] = supplies;
   if (!supply || supplies.length > 1 || supply.condition === 'broken') return undefined;
   const components = circuit.components.filter((component) => component !== supply);

@@ -2,6 +2,7 @@ import {
   actualResistance,
   bridges,
   hasCurve,
+  isSupply,
   resistanceOf,
   withValue,
   type Circuit,
@@ -106,7 +107,7 @@ export function track(circuit: Circuit, id: string, names: readonly string[]): T
       return [{ place, read: (ohms: number) => ohms }];
     if (name !== 'R_total' && name !== 'R_loop') return [];
     const total = totalOf(circuit, id);
-    const supply = circuit.components.find(({ kind }) => kind === 'supply');
+    const supply = circuit.components.find(isSupply);
     const inside = name === 'R_total' ? 0 : Number((supply && resistanceOf(supply)) ?? NaN);
     return [{ place, read: (ohms: number) => total(ohms) + inside }];
   });

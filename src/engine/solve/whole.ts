@@ -2,6 +2,7 @@ import { numbers } from './equations.ts';
 import type { Flow } from './flow.ts';
 import { climb } from './forest.ts';
 import type { Graph } from './graph.ts';
+import { inUnits } from './units.ts';
 
 /** Sums of as many as `most` whole numbers below the limit are exact in floating-point numbers. */
 const limit = 2 ** 50;
@@ -52,14 +53,20 @@ export function wholeFlow<N>(
   graph: Graph,
   make: (numerator: number, denominator: number) => N,
 ): Flow<N> | undefined {
-  const { chords, supplies, ohms, volts, ohm, volt } = graph;
+  const { chords, sent, ohms, volts, ohm, volt } = graph;
   const n = chords.length;
   if (n > most) return undefined;
   const matrix = numbers(graph);
   const whole = solveSmall(matrix, n);
   let emf = volt;
-  for (const supply of supplies) emf += Math.abs(volts[supply] ?? 0);
+  for (const rise of volts) emf += Math.abs(rise);
   if (!(emf * whole * ohm < limit)) return undefined;
+  const [ampere, amperes] = sent ? inUnits(sent, 0) : [1, undefined];
+  if (amperes) {
+    let largest = ampere;
+    for (const count of amperes) largest = Math.max(largest, Math.abs(count));
+    if (!(emf * whole * ohm * ampere < limit && largest * whole * volt < limit)) return undefined;
+  }
   const found = chords.map((_, row) => matrix[row * (n + 1) + n] ?? 0);
   const currents = graph.loops.map((own) => {
     let sum = 0;
@@ -68,7 +75,11 @@ export function wholeFlow<N>(
   });
   let potentials: number[] | undefined;
   return {
-    current: (branch) => make((currents[branch] ?? 0) * ohm, whole * volt),
+    current: (branch) =>
+      make(
+        (currents[branch] ?? 0) * ohm * ampere + (amperes?.[branch] ?? 0) * whole * volt,
+        whole * volt * ampere,
+      ),
     between(p, q) {
       potentials ??= climb(graph, 0, (below, branch, isUp) => {
         const rise = (volts[branch] ?? 0) * whole - (ohms[branch] ?? 0) * (currents[branch] ?? 0);

@@ -1,4 +1,11 @@
-import { bridges as bridged, faultIn, resistanceOf, type Circuit, type Component } from '../circuit/index.ts';
+import {
+  bridges as bridged,
+  faultIn,
+  isSupply,
+  resistanceOf,
+  type Circuit,
+  type Component,
+} from '../circuit/index.ts';
 import { blocks } from './blocks.ts';
 import type { Edge } from './edge.ts';
 import { core } from './core.ts';
@@ -24,10 +31,13 @@ export interface Electrical {
  */
 export function electrical(circuit: Circuit): Electrical {
   const conducting = bridged(circuit).components.filter(
-    (component) => resistanceOf(component) !== undefined || faultIn(component) === 'bridged',
+    (component) =>
+      resistanceOf(component) !== undefined ||
+      faultIn(component) === 'bridged' ||
+      (component.kind === 'source' && component.condition !== 'broken'),
   );
   const way = closing(circuit);
-  const closers = new Set<Edge>(conducting.filter(({ kind }) => kind === 'supply'));
+  const closers = new Set<Edge>(conducting.filter(isSupply));
   if (way) closers.add(way);
   const live = new Set<Edge>();
   const trees: Tree[] = [];

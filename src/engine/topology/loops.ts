@@ -1,4 +1,4 @@
-import type { Circuit } from '../circuit/index.ts';
+import { isSupply, type Circuit } from '../circuit/index.ts';
 import { blocks } from './blocks.ts';
 import { incidence, type Edge } from './edge.ts';
 import { looksOn } from './junctions.ts';
@@ -88,7 +88,7 @@ function loopsThrough(cut: Edge, block: readonly Edge[]): readonly Loop[] {
  * can hold the square of the number of components.
  */
 export function loops({ components }: Circuit): readonly Loop[] {
-  const supplies = new Set<Edge>(components.filter(({ kind }) => kind === 'supply'));
+  const supplies = new Set<Edge>(components.filter(isSupply));
   return blocks<Edge>(components.filter((component) => !looksOn(component)))
     .flatMap(({ edges }) => {
       const cut = edges.find((edge) => supplies.has(edge)) ?? edges[0];

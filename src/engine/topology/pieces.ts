@@ -1,4 +1,4 @@
-import type { Circuit } from '../circuit/index.ts';
+import { isSupply, type Circuit } from '../circuit/index.ts';
 import { blocks, type Block } from './blocks.ts';
 import { incidence, type Edge } from './edge.ts';
 import { leaves } from './leaves.ts';
@@ -104,7 +104,7 @@ function tiesOf(parts: readonly Edge[]): (readonly [string, string])[] {
 /** The pieces of a circuit in the order of their first components. */
 export function pieces(circuit: Circuit): readonly Piece[] {
   const { components } = circuit;
-  const supplied = new Set(components.filter(({ kind }) => kind === 'supply').map(({ id }) => id));
+  const supplied = new Set(components.filter(isSupply).map(({ id }) => id));
   const bent = new Set(components.filter(({ from, to }) => from === to).map(({ id }) => id));
   const straight = components.map(({ id, from, to }): Edge => ({
     id,

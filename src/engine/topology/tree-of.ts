@@ -1,4 +1,4 @@
-import type { Circuit } from '../circuit/index.ts';
+import { isSupply, type Circuit } from '../circuit/index.ts';
 import type { Edge } from './edge.ts';
 import { orient } from './orient.ts';
 import { reduce } from './reduce.ts';
@@ -6,7 +6,7 @@ import type { Tree } from './tree.ts';
 
 /** What closes a circuit: its first supply, or else a way back (without a name) from its second terminal to its first. */
 export function closing({ components, terminals }: Circuit): Edge | undefined {
-  const supply = components.find(({ kind }) => kind === 'supply');
+  const supply = components.find(isSupply);
   return supply ?? (terminals && { id: '', from: terminals[0], to: terminals[1] });
 }
 

@@ -1,4 +1,4 @@
-import { faultIn, type Circuit } from '../circuit/index.ts';
+import { faultIn, isSupply, type Circuit } from '../circuit/index.ts';
 import type { Fraction } from '../quantity/index.ts';
 import { solve } from '../solve/index.ts';
 import { seriesParallel } from '../topology/index.ts';
@@ -52,7 +52,7 @@ function climbed(
 /** Whether a quantity answers to each resistance in one way only, whatever the others are. */
 function isOneWay(circuit: Circuit, quantity: string): boolean {
   const isOfOne = /^([IV]_[^_]+|R_total)$/.test(quantity);
-  const supplies = circuit.components.filter(({ kind }) => kind === 'supply');
+  const supplies = circuit.components.filter(isSupply);
   return isOfOne && supplies.length < 2 && seriesParallel(circuit).kind !== 'irreducible';
 }
 

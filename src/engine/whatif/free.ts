@@ -1,7 +1,7 @@
 import { isSurrounding, withValue, type Circuit, type Component } from '../circuit/index.ts';
 import { Fraction } from '../quantity/index.ts';
 
-/** What may be varied: the resistance of a resistor, the e.m.f. of a supply, what is inside it (`r_B1`), the temperature or the light. */
+/** What may be varied: the resistance of a resistor, the e.m.f. of a supply, what is inside it (`r_B1`), a constant current, the temperature or the light. */
 export type Varied = string;
 
 /** A number as the decimal that it is written as. */
@@ -10,7 +10,7 @@ const written = (value: number | Fraction): Fraction =>
 
 /** The component without the ranges that bind its settings. */
 function unbound(component: Component): Component {
-  if (component.kind === 'resistor') {
+  if (component.kind === 'resistor' || component.kind === 'source') {
     const { range, ...free } = component;
     return range ? free : component;
   }

@@ -1,4 +1,4 @@
-import type { Circuit } from '../circuit/index.ts';
+import { isSupply, type Circuit } from '../circuit/index.ts';
 import { Fraction } from '../quantity/index.ts';
 import type { ExactSolution } from '../solve/index.ts';
 import { leaves, seriesParallel, type Tree } from '../topology/index.ts';
@@ -76,7 +76,7 @@ export function reasonsFor(
   after: ExactSolution,
 ): Because[] {
   const tree = seriesParallel(circuit);
-  const supplies = circuit.components.filter(({ kind }) => kind === 'supply');
+  const supplies = circuit.components.filter(isSupply);
   const [letter = '', target = ''] = quantity.split('_');
   const [{ id: source } = { id: '' }] = supplies;
   if (tree.kind !== 'series' || tree.from !== tree.to || supplies.length !== 1) return [];

@@ -1,4 +1,4 @@
-import { actualResistance, hasFault, resistanceOf, type Circuit } from '../circuit/index.ts';
+import { actualResistance, hasFault, isSupply, resistanceOf, type Circuit } from '../circuit/index.ts';
 import { Fraction } from '../quantity/index.ts';
 import { solveExact, type ExactSolution } from '../solve/index.ts';
 import { varied, type Varied } from './free.ts';
@@ -21,6 +21,7 @@ const one = new Fraction(1);
 function valueOf(circuit: Circuit, what: Varied): Fraction {
   const component = circuit.components.find(({ id }) => what === id || what === `r_${id}`);
   if (component?.kind === 'supply' && what === component.id) return component.emf.value;
+  if (component?.kind === 'source') return component.current.value;
   const ohms = component && resistanceOf(component, circuit.surroundings);
   if (!ohms) throw new RangeError(`${what} has no value that could change.`);
   return ohms;
@@ -32,16 +33,16 @@ function factorsOf(
   name: string,
 ): readonly (readonly [string, string])[] {
   const [letter = '', id = ''] = name.split('_');
-  const supplies = components.filter(({ kind }) => kind === 'supply');
+  const supplies = components.filter(isSupply);
   if (name === 'P_total' || name === 'P_dissipated')
-    return supplies.map((each) => [`E_${each.id}`, `I_${each.id}`]);
+    return supplies.map(({ id, kind }) => [`${kind === 'supply' ? 'E' : 'V'}_${id}`, `I_${id}`]);
   if (letter === 'Pemf') return [[`E_${id}`, `I_${id}`]];
   if (letter === 'P') {
     const component = components.find((each) => each.id === id);
     const ohms = component && actualResistance(component, surroundings);
     // What has no resistance, or conducts nothing, takes nothing whatever is varied.
-    const takes = component?.kind === 'supply' || ohms?.n;
-    return takes ? [[`V_${id}`, `I_${id}`]] : [];
+    const drives = component !== undefined && isSupply(component);
+    return drives || ohms?.n ? [[`V_${id}`, `I_${id}`]] : [];
   }
   return letter === 'Pr' ? [] : [[name, '']];
 }
@@ -57,7 +58,7 @@ function slope(at: (step: 0 | 1 | 2) => Fraction): Fraction {
 }
 
 /**
- * How a quantity changes with the resistance of a resistor, the e.m.f. of a supply, or what is inside it (`r_B1`): the exact
+ * How a quantity changes with the resistance of a resistor, the e.m.f. of a supply, what is inside it (`r_B1`), or a constant current: the exact
  * derivative, and its sign. Throws RangeError where the quantity has no value, or what is varied none that could change.
  */
 export function sensitivity(circuit: Circuit, quantity: string, what: Varied): Sensitivity {

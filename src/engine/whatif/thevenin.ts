@@ -1,4 +1,4 @@
-import type { Circuit } from '../circuit/index.ts';
+import type { Circuit, Component } from '../circuit/index.ts';
 import { Fraction, quantity } from '../quantity/index.ts';
 import { solveExact } from '../solve/index.ts';
 
@@ -11,29 +11,27 @@ export interface Equivalent {
 }
 
 /**
- * The Thévenin equivalent of a circuit at two of its nodes: the p.d. between them, and the resistance between them with every e.m.f.
- * at 0. Undefined where there is none: a fault, or nothing that joins them.
+ * The Thévenin equivalent of a circuit at two of its nodes: the p.d. between them, and the resistance between them with every e.m.f. and every
+ * constant current at 0. Undefined where there is none: a fault, or nothing that joins them.
  */
 export function thevenin(circuit: Circuit, p: string, q: string): Equivalent | undefined {
   const solution = solveExact(circuit);
   const [high, low] = [solution.potential(p), solution.potential(q)];
-  const silent = circuit.components.map((each) =>
-    each.kind === 'supply'
-      ? {
-          id: each.id,
-          kind: 'resistor' as const,
-          from: each.from,
-          to: each.to,
-          ...stateOf(each),
-          resistance: each.internalResistance ?? quantity(0, 'Ω'),
-        }
-      : each,
-  );
+  const silent = circuit.components.map(silenced);
   const resistance = solveExact({ ...circuit, components: silent, terminals: [p, q] }).totalResistance();
   return high && low && resistance && { emf: high.sub(low), resistance };
 }
 
-const stateOf = ({ condition, fault }: Circuit['components'][number]): object => ({
+/** A component without what it drives: an e.m.f. of 0 V, a current of 0 A. */
+function silenced(each: Component): Component {
+  const { id, from, to } = each;
+  if (each.kind === 'source') return { id, kind: 'switch', from, to, ...stateOf(each), closed: false };
+  if (each.kind !== 'supply') return each;
+  const resistance = each.internalResistance ?? quantity(0, 'Ω');
+  return { id, kind: 'resistor', from, to, ...stateOf(each), resistance };
+}
+
+const stateOf = ({ condition, fault }: Component): object => ({
   ...(condition && { condition }),
   ...(fault && { fault }),
 });

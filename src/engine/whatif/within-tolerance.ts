@@ -1,4 +1,10 @@
-import { actualResistance, type Circuit, type Component } from '../circuit/index.ts';
+import {
+  actualResistance,
+  faultIn,
+  type Circuit,
+  type Component,
+  type CurrentSource,
+} from '../circuit/index.ts';
 import { Fraction } from '../quantity/index.ts';
 import { solveExact } from '../solve/index.ts';
 import { looseOf, worstCorners, type Loose } from './corners.ts';
@@ -62,12 +68,22 @@ function ofLoose(circuit: Circuit, { id, ends: [least, greatest] }: Loose, other
   return bounds(signs.has(1) && signs.has(-1) ? [...powers, zero] : powers, proved);
 }
 
+/** The bounds of V·I while the p.d. of a constant current is within its own. */
+const ofGiven = (source: CurrentSource, { low, high, proved }: Bounds): Bounds => {
+  const isOut = source.condition === 'broken' || faultIn(source) !== undefined;
+  return bounds(
+    [low, high].map((volts) => (isOut ? zero : volts.mul(source.current.value))),
+    proved,
+  );
+};
+
 /** The bounds of the power of one component, or of what is lost inside a supply. */
 function ofPower(circuit: Circuit, letter: string, component: Component, loose: readonly Loose[]): Bounds {
   const { id } = component;
   const own = loose.find((each) => each.id === id);
   const others = loose.filter((each) => each !== own);
   read(circuit, `${letter}_${id}`);
+  if (component.kind === 'source') return ofGiven(component, within(circuit, `V_${id}`, loose));
   if (own) return ofLoose(circuit, own, others);
   const ohms = actualResistance(component, circuit.surroundings) ?? zero;
   const current = within(circuit, `I_${id}`, loose);

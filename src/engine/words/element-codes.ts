@@ -33,7 +33,7 @@ export interface ElementData {
   less: { readonly id: string };
   more: { readonly id: string };
   /** What a slider turns, by its letter or its name, and what that belongs to ('' where nothing has a name). */
-  turns: { readonly letter: 'E' | 'r' | Surrounding; readonly of: string };
+  turns: { readonly letter: 'E' | 'r' | 'I' | Surrounding; readonly of: string };
   /** No sensor of the circuit feels any of these. */
   'nothing feels': { readonly names: readonly Surrounding[] };
   'cannot be turned': { readonly id: string };

@@ -48,6 +48,15 @@ describe('the heights of a level diagram as a table', () => {
     );
   });
 
+  it('go the way of a constant current, up or down', async () => {
+    const made = await bench('I1 0.5 A + B1 12 V + R1 4 Ω');
+    expect(cells(made).slice(1)).to.deep.equal([
+      ['I1', '0', '−10.0', '−10.0'],
+      ['B1', '−10.0', '2.00', '+12.0'],
+      ['R1', '2.00', '0', '−2.00'],
+    ]);
+  });
+
   it('are the same for branches side by side, and follow the slider', async () => {
     const made = await bench(quay);
     const row = (id: string): string[] =>

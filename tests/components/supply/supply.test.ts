@@ -71,6 +71,29 @@ describe('a supply has three ways to set each of its values', () => {
   });
 });
 
+describe('a supply of constant current', () => {
+  it('is turned by a slider of its own, up and down and round', async () => {
+    const bench = await supplyBeside('I1 [-2..2 step 0.05] 0.5 A + L1 8 Ω');
+    const { element, board } = bench;
+    expect([element.value, shown(element)]).to.deep.equal(['0.5', ['0.5 A']]);
+    expect([names(element), bench.texts('[part=label]')]).to.deep.equal([['current of I1'], ['I1', 'I']]);
+    await type(boxes(element)[0]!, '-250 mA');
+    expect(board.settings).to.deep.equal({ I1: '-0.25' });
+    expect(board.solution?.voltage('I1')).to.equal(-2);
+    await type(boxes(element)[0]!, '3 A');
+    expect(mistakes(element)[0]).to.equal('3 A is outside -2 A to 2 A.');
+  });
+
+  it('has a range without one in the circuit, from 0 A on', async () => {
+    const { element, board } = await supplyBeside('I1 0.5 A + L1 8 Ω');
+    sliders(element)[0]!.focus();
+    await sendKeys({ press: 'End' });
+    await settled();
+    expect(board.settings).to.deep.equal({ I1: '1' });
+    expect(sliders(element)[0]!.getAttribute('aria-valuetext')).to.equal('1.0 amperes');
+  });
+});
+
 describe('the ends of a supply’s sliders', () => {
   it('may be negative: the e.m.f. passes through zero', async () => {
     const { element, board } = await supplyBeside(battery(['-6', '6']));

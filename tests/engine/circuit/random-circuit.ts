@@ -22,6 +22,11 @@ const kinds = fc.oneof(
     range: fc.constant({ min: -40, max: 40, step: '0.1' }),
     internalRange: fc.constant({ min: 0, max: 50, step: '0.05' }),
   }),
+  fc.record({
+    kind: fc.constant('source'),
+    current: tenths,
+    range: fc.constantFrom(undefined, { min: -40, max: 40, step: '0.1' }),
+  }),
   fc.record({ kind: fc.constant('lamp'), resistance: fc.constant(8) }),
   fc.record({ kind: fc.constantFrom('heater', 'motor'), resistance: fc.constant(8) }),
   fc.record({
@@ -45,6 +50,6 @@ export const circuits: fc.Arbitrary<Circuit> = fc
       const ends = { id: `X${index + 1}`, from: `${index}`, to: `${index + 1}` };
       return { ...ends, ...fields, ...(condition && { condition }) };
     });
-    const supplied = list.some(([{ kind }]) => kind === 'supply');
+    const supplied = list.some(([{ kind }]) => kind === 'supply' || kind === 'source');
     return circuitFrom({ version: 1, components, ...(!supplied && { terminals: ['0', '1'] }) });
   });

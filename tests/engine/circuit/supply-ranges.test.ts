@@ -6,10 +6,13 @@ import {
   lastSetting,
   nearestSetting,
   settingAt,
+  sourceRange,
   supplyRanges,
+  type CurrentSource,
   type Range,
   type Supply,
 } from '../../../src/engine/circuit/index.ts';
+import { parseCircuit } from '../../../src/engine/notation/index.ts';
 import { writeQuantity } from '../../../src/engine/quantity/index.ts';
 
 function supply(emf: string, internalResistance?: string, more: object = {}): Supply {
@@ -106,5 +109,19 @@ void describe('what a supply may be turned through', () => {
   void it('still has steps where no decimal step meets the value', () => {
     const { emf } = supplyRanges(supply('1/3'));
     assert.equal(lastSetting(emf), 20);
+  });
+
+  it('of a constant current is its own, else from 0 A to a round value at or beyond twice it', () => {
+    const source = (line: string): CurrentSource => {
+      const [found] = parseCircuit(`${line} + R1 1 Ω`).components;
+      assert.ok(found?.kind === 'source');
+      return found;
+    };
+    const ends = ({ min, max }: Range): string[] =>
+      [min, max].map((end) => writeQuantity(end).text.replace(/\s/, ' '));
+    assert.deepEqual(ends(sourceRange(source('I1 [-1..2] 0.5 A'))), ['−1 A', '2 A']);
+    assert.deepEqual(ends(sourceRange(source('I1 20 mA'))), ['0 mA', '50 mA']);
+    assert.deepEqual(ends(sourceRange(source('I1 -0.5 A'))), ['−1 A', '0 A']);
+    assert.deepEqual(ends(sourceRange(source('I1 0 A'))), ['0 A', '1 A']);
   });
 });

@@ -68,7 +68,7 @@ function statedOf(circuit: Parameters<typeof solveExact>[0]): Record<string, str
   const solution = solveExact(circuit);
   return Object.fromEntries(
     circuit.components.flatMap(({ id, kind }) =>
-      (kind === 'supply' ? ['E', 'r'] : ['R']).flatMap((letter) => {
+      (kind === 'supply' ? ['E', 'r'] : kind === 'source' ? ['I'] : ['R']).flatMap((letter) => {
         const value = solution.quantity(`${letter}_${id}`);
         return value && !(letter === 'r' && value.equals(0)) ? [[`${letter}_${id}`, value.toFraction()]] : [];
       }),

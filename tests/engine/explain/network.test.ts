@@ -2,7 +2,7 @@ import assert from 'node:assert/strict';
 import { describe, it } from 'node:test';
 import fc from 'fast-check';
 import type { Circuit } from '../../../src/engine/circuit/index.ts';
-import { branchesOf } from '../../../src/engine/explain/branches.ts';
+import { branchesOf, isGiven } from '../../../src/engine/explain/branches.ts';
 import { networkOf } from '../../../src/engine/explain/network.ts';
 import { parseCircuit } from '../../../src/engine/notation/index.ts';
 import { Fraction } from '../../../src/engine/quantity/index.ts';
@@ -14,11 +14,16 @@ const real =
   ({ components }: Circuit) =>
   (id: string): boolean =>
     components.some((one) => one.id === id && one.kind === 'supply' && one.internalResistance !== undefined);
-/** What is known of a circuit: the resistances of its parts and its e.m.f.s; no current. */
+/** What is known of a circuit: the resistances of its parts, its e.m.f.s and what follows from constant currents; no other current. */
 const knownIn = (circuit: Circuit) => {
   const truth = truthOf(circuit);
+  const constant = new Set(
+    branchesOf(circuit)
+      .filter(isGiven)
+      .map(({ current }) => current),
+  );
   return (name: string): Fraction | undefined =>
-    /^[REr]_/.test(name) ? new Fraction(truth(name)) : undefined;
+    /^[REr]_/.test(name) || constant.has(name) ? new Fraction(truth(name)) : undefined;
 };
 const near = (a: number, b: number, what: string): void => {
   assert.ok(Math.abs(a - b) <= 1e-9 * (1 + Math.abs(a)), `${what}: ${a} is not ${b}`);
@@ -63,13 +68,14 @@ describe('the branches of a circuit', () => {
 });
 
 describe('the unknown currents', () => {
-  it('are as few as there are independent loops: branches less nodes, and one', () => {
+  it('are as few as there are independent loops without a constant current: branches less nodes, and one', () => {
     fc.assert(
       fc.property(web, (circuit) => {
         const branches = branchesOf(circuit);
         const nodes = new Set(branches.flatMap(({ tail, head }) => [tail, head]));
         const { chords, junction } = networkOf(branches, real(circuit), knownIn(circuit));
-        assert.equal(chords.length, branches.length - nodes.size + 1);
+        const constant = branches.filter(isGiven).length;
+        assert.equal(chords.length, branches.length - constant - nodes.size + 1);
         assert.equal(junction.size, nodes.size - 1);
       }),
     );
@@ -114,7 +120,8 @@ it('a loop closes on itself, and the p.d.s round it come to nothing', () => {
             const { kind, label } = one.part;
             if (label.startsWith('(')) return;
             // A supply's own current leaves its positive end: along it the potential rises.
-            const drop = (solution.voltage(label)?.valueOf() ?? NaN) * (kind === 'supply' ? -1 : 1);
+            const drop =
+              (solution.voltage(label)?.valueOf() ?? NaN) * (kind === 'supply' || kind === 'source' ? -1 : 1);
             sum += along * one.along * drop;
           }
         }

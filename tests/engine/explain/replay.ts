@@ -65,7 +65,7 @@ export function assertReplays({ steps, answer }: Derivation, truth: (name: strin
 
 /** The names of what a line states. */
 export const statedNames = ({ components }: Circuit): readonly string[] =>
-  components.flatMap(({ id }) => [
-    ...['R', 'E', 'r'].map((letter) => `${letter}_${id}`),
+  components.flatMap(({ id, kind }) => [
+    ...['R', 'E', 'r', ...(kind === 'source' ? ['I'] : [])].map((letter) => `${letter}_${id}`),
     ...['V', 'P', 'I'].map((letter) => `${letter}_${id} rated`),
   ]);

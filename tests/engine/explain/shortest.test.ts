@@ -3,10 +3,10 @@ import { describe, it } from 'node:test';
 import fc from 'fast-check';
 import { explain } from '../../../src/engine/explain/index.ts';
 import { parseCircuit } from '../../../src/engine/notation/index.ts';
-import { driven, told } from './random-circuit.ts';
+import { cellDriven, told } from './random-circuit.ts';
 import { bondsOf, isWithin } from './shortest.ts';
 
-const small = driven.filter(({ components }) => components.length <= 6);
+const small = cellDriven.filter(({ components }) => components.length <= 6);
 
 describe('a derivation is at most one step longer than the shortest', () => {
   it('from what a line states', () => {

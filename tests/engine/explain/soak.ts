@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict';
 import fc from 'fast-check';
 import { formatCircuit } from '../../../src/engine/notation/index.ts';
-import type { Circuit } from '../../../src/engine/circuit/index.ts';
+import { isSupply, type Circuit } from '../../../src/engine/circuit/index.ts';
 import { explain, type Question } from '../../../src/engine/explain/index.ts';
 import { solveExact } from '../../../src/engine/solve/index.ts';
 import { driven, told } from './random-circuit.ts';
@@ -64,7 +64,7 @@ export function soak(count: number, seed: number): Soaked {
       if (steps.some(({ unknowns }) => unknowns)) solved += 1;
       if (
         circuit.components.length > 6 ||
-        circuit.components.filter(({ kind }) => kind === 'supply').length > 1
+        circuit.components.filter(isSupply).some(({ kind }, at) => kind === 'source' || at > 0)
       )
         continue;
       const bonds = bondsOf(circuit, [...Object.keys(question.given ?? {}), question.find]);

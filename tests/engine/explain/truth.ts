@@ -1,6 +1,8 @@
-import type { Circuit } from '../../../src/engine/circuit/index.ts';
+import type { Circuit, Component } from '../../../src/engine/circuit/index.ts';
 import { solveExact } from '../../../src/engine/solve/index.ts';
 import { electrical, leaves } from '../../../src/engine/topology/index.ts';
+
+const isDriver = ({ kind }: Component): boolean => kind === 'supply' || kind === 'source';
 
 /** A block as its label says: `(R1+(R2∥R3))`. */
 type Block = string | { readonly joint: '+' | '∥'; readonly parts: readonly Block[] };
@@ -31,7 +33,7 @@ export function truthOf(circuit: Circuit, t?: number): (name: string) => number 
   const solution = solveExact(circuit);
   const { trees } = electrical(circuit);
   const signs = new Map(trees.flatMap(leaves).map(({ id, reversed }) => [id, reversed ? -1 : 1]));
-  const supplies = circuit.components.filter(({ kind }) => kind === 'supply');
+  const supplies = circuit.components.filter(isDriver);
   const isSupply = (id: string): boolean => supplies.some((one) => one.id === id);
   const read = (name: string): number => solution.quantity(name)?.valueOf() ?? NaN;
   const own = (letter: string, block: Block): number => {
@@ -41,11 +43,15 @@ export function truthOf(circuit: Circuit, t?: number): (name: string) => number 
     }
     const [first, ...others] = block.parts;
     if (first === undefined) return NaN;
+    const counted = supplies.find(({ kind }) => kind === 'source') ?? supplies.find(({ id }) => id === first);
     const isShared = (letter === 'I') === (block.joint === '+');
     const sum = [first, ...(isShared ? [] : others)].reduce((whole, part) => whole + own(letter, part), 0);
-    // All supplies in a row count the way that the first one drives.
-    const isRow = supplies.length > 1 && supplies.every(({ id }) => block.parts.includes(id));
-    return isRow && typeof first === 'string' ? sum * (signs.get(first) ?? NaN) : sum;
+    // All supplies in a row count the way that the first one drives, or one of constant current.
+    const isRow =
+      supplies.length > 1 &&
+      supplies.length === block.parts.length &&
+      supplies.every(({ id }) => block.parts.includes(id));
+    return isRow ? sum * (signs.get(counted?.id ?? '') ?? NaN) : sum;
   };
   const ohms = (block: Block): number => {
     if (typeof block === 'string') return read(`R_${block}`);

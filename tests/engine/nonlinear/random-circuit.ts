@@ -9,6 +9,7 @@ const part = fc.oneof(
     emf: fc.constantFrom('1.5', '6', '-9', '24'),
     internalResistance: ohms,
   }),
+  fc.record({ kind: fc.constant('source'), current: fc.constantFrom('0.02', '-0.005', '1') }),
   fc.record({ kind: fc.constant('diode'), forwardVoltage: fc.constantFrom('0.3', '0.7') }),
   fc.record({ kind: fc.constant('led'), forwardVoltage: fc.constantFrom('1.6', '3.2') }),
   fc.record({

@@ -10,16 +10,20 @@ const near = (found: number | undefined, wanted: number, within: number): void =
   assert.ok(found !== undefined && Math.abs(found - wanted) <= within, `${found} is not ${wanted}`);
 };
 
+/** Whether a fault is one of constant currents. */
+const isConstant = (code: string): boolean =>
+  ['current without a path', 'currents in contradiction', 'p.d. undetermined'].includes(code);
+
 describe('a circuit with curves', () => {
   it('settles: each curve carries what Kirchhoff’s laws send through it', () => {
     let settled = 0;
     fc.assert(
       fc.property(curvedCircuits, (circuit) => {
         const solution = solve(circuit);
-        // Ideal meters and wires in a loop may leave a share undetermined; nothing else may.
+        // Ideal meters and wires in a loop may leave a share undetermined, constant currents may have no way; nothing else may.
         if (solution.status === 'faulty') {
           assert.ok(
-            solution.faults.every(({ code }) => code === 'share undetermined'),
+            solution.faults.every(({ code }) => code === 'share undetermined' || isConstant(code)),
             solution.faults[0]?.code,
           );
           return;
@@ -42,7 +46,10 @@ describe('a circuit with curves', () => {
           const sum = circuit.components.reduce((total, { id, kind, from, to, condition }, place) => {
             const outwards = (from === node ? 1 : 0) - (to === node ? 1 : 0);
             const wire = condition === 'bridged' ? (solution.current(`${id} bridge`) ?? 0) : 0;
-            return total + outwards * ((kind === 'supply' ? -1 : 1) * (currents[place] ?? NaN) + wire);
+            return (
+              total +
+              outwards * ((kind === 'supply' || kind === 'source' ? -1 : 1) * (currents[place] ?? NaN) + wire)
+            );
           }, 0);
           assert.ok(Math.abs(sum) <= 1e-12 * largest, `node ${node}: ${sum} of ${largest}`);
         }
@@ -68,6 +75,28 @@ describe('a circuit with curves', () => {
     const fixed = solved('B1 6 V + L1 6 V 3 W + L2 6 V 3 W');
     assert.ok((both.power('L1') ?? 0) > (fixed.power('L1') ?? 1));
     near(both.voltage('L1'), 3, 1e-12);
+  });
+
+  it('a constant current gives an LED and a filament lamp their rated p.d.s', () => {
+    const both = solved('I1 20 mA + LED1 1.6 V 20 mA + L1 6 V 20 mA filament');
+    near(both.voltage('LED1'), 1.6, 1e-12);
+    near(both.voltage('L1'), 6, 1e-12);
+    near(both.voltage('I1'), 7.6, 1e-12);
+  });
+
+  it('a constant current beside an LED behind a resistor is shared as the LED lets it', () => {
+    const shared = solved('I1 30 mA + (R1 160 Ω ∥ LED1 1.6 V 20 mA)');
+    near(shared.current('LED1'), 0.02, 1e-12);
+    near(shared.current('R1'), 0.01, 1e-12);
+  });
+
+  it('an LED turned round leaves a constant current no path', () => {
+    const { status, faults } = solved('I1 1 mA + R1 220 Ω + LED1 reversed');
+    assert.equal(status, 'faulty');
+    assert.deepEqual(
+      faults.map(({ code, ids }) => [code, ids]),
+      [['current without a path', ['I1', 'LED1']]],
+    );
   });
 
   it('an LED turned round lets next to nothing through, and has the whole p.d.', () => {

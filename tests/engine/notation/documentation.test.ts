@@ -19,7 +19,7 @@ test('every circuit in the documentation can be read', () => {
 });
 
 test('every component in the documentation can be read', () => {
-  const components = [...page.split('## Mistakes')[0]!.matchAll(/`([RBLSAV]1 [^`]+)`/g)].map(
+  const components = [...page.split('## Mistakes')[0]!.matchAll(/`([RBLSAVI]1 [^`]+)`/g)].map(
     ([, text = '']) => text,
   );
   assert(components.length >= 12);

@@ -78,6 +78,8 @@ const kinds: readonly (readonly [kind: string, letter: string, fields: (random: 
   ['supply', 'B', supply],
   ['supply', 'B', (random) => ({ emf: number(random), form: random.pick(['cell', 'battery', 'supply']) })],
   ['supply', 'B', (random) => ({ ...supply(random), form: 'battery' })],
+  ['source', 'I', (random) => ({ current: random.pick([number(random), -3, 0, '-1/3']) })],
+  ['source', 'I', (random) => ({ current: '0.5', range: { min: random.pick([0, '-1.50']), max: 2 } })],
   ['resistor', 'R', (random) => ({ resistance: random.pick([number(random), 0]) })],
   ['resistor', 'R', range],
   ['resistor', 'R', (random) => ({ resistance: number(random), tolerance: random.pick([5, '0.5', '1/3']) })],
@@ -115,7 +117,7 @@ export function randomJSON(random: Random, size: number): unknown {
     const [kind, letter, fields] =
       supplied && index === 0
         ? kinds[0]!
-        : random.pick(supplied ? kinds : kinds.filter(([name]) => name !== 'supply'));
+        : random.pick(supplied ? kinds : kinds.filter(([name]) => name !== 'supply' && name !== 'source'));
     const id = random.once(6)
       ? random.pick(['X', 'LED', 'Quay', 'E1', 'RR']) + `${index}b`
       : `${letter}${index}`;

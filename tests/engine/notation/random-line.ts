@@ -83,6 +83,16 @@ function supply(random: Random): string[] {
   return random.once(3) ? [`${main.join(' ')} ${inside}`] : main;
 }
 
+function source(random: Random): string[] {
+  const sign = random.once(4) ? random.pick(['-', '−']) : '';
+  return random.pick([
+    [`${sign}${randomQuantity(random, 'A')}`],
+    [`[-${random.below(9)}..${6 + random.below(30)}] ${random.below(6)} mA`],
+    ['[0..2 A step 1/10]', `0.${random.below(10)} A`],
+    ['[1 mA..1 A log] 20 mA'],
+  ]);
+}
+
 const kinds: readonly (readonly [
   letters: string,
   words: readonly string[],
@@ -90,6 +100,7 @@ const kinds: readonly (readonly [
 ])[] = [
   ['B', ['battery'], supply],
   ['B', ['cell', 'supply'], (random) => [randomQuantity(random, 'V')]],
+  ['I', ['source'], source],
   ['R', ['resistor'], resistor],
   ['R', ['resistor'], resistor],
   ['L', ['lamp'], lamp],

@@ -80,7 +80,7 @@ describe('the rules of a circuit in which something is taken out or bridged', ()
           .flatMap(({ substituted }) => substituted?.sides.flat() ?? [])
           .filter(({ name }) => name.slice(2) === id && !name.startsWith('R'));
         if (condition === 'broken') assert.deepEqual(terms, [], id);
-        if (condition !== 'bridged' || kind === 'supply') continue;
+        if (condition !== 'bridged' || kind === 'supply' || kind === 'source') continue;
         for (const { name, value } of terms) assert.equal(Number(value), 0, name);
         bridged += terms.length;
       }

@@ -42,7 +42,7 @@ export const random: fc.Arbitrary<Circuit> = fc.oneof(
   {
     weight: 1,
     arbitrary: parts.map((list) => {
-      const passive = list.filter(({ kind }) => kind !== 'supply');
+      const passive = list.filter(({ kind }) => kind !== 'supply' && kind !== 'source');
       const ends = { kind: 'resistor', resistance: '7', id: 'R0', from: 'p', to: 'n' };
       return circuit([...passive, ends], ['p', 'n']);
     }),

@@ -24,12 +24,13 @@ export function build(spec: Spec): Circuit {
       });
     } else if ('parallel' in part) for (const each of part.parallel) lay(each, from, to);
     else {
-      const turned = part.kind === 'supply' ? { from: to, to: from } : { from, to };
+      const turned = part.kind === 'supply' || part.kind === 'source' ? { from: to, to: from } : { from, to };
       components.push({ id: part.id, kind: part.kind, ...part.fields, ...turned });
     }
   };
   const first = 'series' in spec ? spec.series[0] : undefined;
-  const closed = first !== undefined && 'kind' in first && first.kind === 'supply';
+  const closed =
+    first !== undefined && 'kind' in first && (first.kind === 'supply' || first.kind === 'source');
   lay(spec, 'a', closed ? 'a' : 'b');
   return circuitFrom({ version: 1, components, ...(closed ? {} : { terminals: ['a', 'b'] }) });
 }

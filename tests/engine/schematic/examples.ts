@@ -42,6 +42,8 @@ export const examples: readonly string[] = [
   'B1 6 V + L1 3 V 1.5 W + L2 3 V 1.5 W',
   'B1 6 V + S1 closed + R1 220 Ω + LED1 2 V 20 mA',
   'B1 6 V + (D1 + L1 6 V 3 W filament) ∥ (D2 reversed + L2 6 V 3 W filament)',
+  'I1 0.5 A + A1 + (L1 12 Ω ∥ (R1 24 Ω + S1 closed))',
+  'I1 [0..2] 0.5 A + (R1 12 Ω ∥ V1) + (I2 20 mA reversed ∥ R2 5 Ω)',
   'B1 6 V + F1 2 A + (H1 12 Ω ∥ M1 6 V 6 W)',
   'B1 6 V + F1 2 A blown + push S1 + push S2 closed + R1 12 Ω',
   'B1 5 V + R1 10 kΩ + (T1 10 kΩ ∥ V1); at 5 °C',

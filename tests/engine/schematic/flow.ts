@@ -1,4 +1,4 @@
-import type { Circuit } from '../../../src/engine/circuit/index.ts';
+import { isSupply, type Circuit } from '../../../src/engine/circuit/index.ts';
 import { seriesParallel, type Tree } from '../../../src/engine/topology/index.ts';
 
 /**
@@ -8,7 +8,7 @@ import { seriesParallel, type Tree } from '../../../src/engine/topology/index.ts
 export function madeUpFlow({ components }: Circuit, tree: Tree, total: number): ReadonlyMap<string, number> {
   const flow = new Map<string, number>();
   const bridged = new Set(components.filter(({ condition }) => condition === 'bridged').map(({ id }) => id));
-  const supplies = new Set(components.filter(({ kind }) => kind === 'supply').map(({ id }) => id));
+  const supplies = new Set(components.filter(isSupply).map(({ id }) => id));
   const share = (part: Tree, current: number): void => {
     if (part.kind === 'component') {
       const own = bridged.has(part.id) ? 0.375 * current : current;

@@ -34,6 +34,7 @@ const kinds = [
   'push',
   'heater',
   'motor',
+  'source',
   'supply',
 ] as const;
 
@@ -45,7 +46,7 @@ function pick<T>(list: readonly T[], by: number): T {
 
 /** A component whose kind, label and values follow from a number; no supply in an open network. */
 export function part(seed: number, count: number, closed: boolean): Leaf {
-  const kind = pick(closed ? kinds : kinds.slice(0, -1), seed);
+  const kind = pick(closed ? kinds : kinds.slice(0, -2), seed);
   const id = (letter: string): string => `${letter}${pick(names, seed >> 3)}${count}`;
   const value = pick(texts, seed >> 6);
   const hidden = seed % 13 === 0 ? { hidden: true } : {};
@@ -70,6 +71,10 @@ export function part(seed: number, count: number, closed: boolean): Leaf {
           form: pick(['cell', 'battery', 'supply'], seed >> 9),
         },
       };
+    case 'source': {
+      const range = { min: 0, max: '0.5', step: '0.01' };
+      return { id: id('I'), kind, fields: (seed >> 9) % 2 ? { current: '0.25', range } : { current: value } };
+    }
     case 'led':
     case 'diode':
       return { id: id(kind === 'led' ? 'LED' : 'D'), kind, fields: { forwardVoltage: value, ...hidden } };

@@ -1,5 +1,5 @@
 import assert from 'node:assert/strict';
-import type { Circuit } from '../../../src/engine/circuit/index.ts';
+import { isSupply, type Circuit } from '../../../src/engine/circuit/index.ts';
 import type { Drawing, Point, RibbonRun } from '../../../src/engine/schematic/index.ts';
 import { boxOf, keyOf, legsOf, lengthOf, touches, wireLegs } from './plane.ts';
 
@@ -47,7 +47,7 @@ export function throughAll(drawing: Drawing, { components }: Circuit, current: C
           : turn === 90
             ? leg.to.y > leg.from.y
             : leg.to.y < leg.from.y;
-    const supplies = components.some((component) => component.id === id && component.kind === 'supply');
+    const supplies = components.some((component) => component.id === id && isSupply(component));
     const own = current(id);
     assert.ok(Math.abs(along(run, current) - (forward === supplies ? -own : own)) < 1e-9, id);
   }

@@ -38,7 +38,7 @@ export function webFlow(circuit: Circuit): ReadonlyMap<string, number> {
     }
     const current = ((i * 7 + 3) % 11) - 4.75;
     for (const { edge: each, sign } of [...path, { edge, sign: 1 as const }]) {
-      const counted = each.kind === 'supply' ? -sign : sign;
+      const counted = each.kind === 'supply' || each.kind === 'source' ? -sign : sign;
       flow.set(each.id, (flow.get(each.id) ?? 0) + counted * current);
     }
   });

@@ -69,9 +69,20 @@ describe('the faults of random circuits', () => {
   for (let draw = 1; uneven.length < 40; uneven.push(few.mul(draw).div(10 ** 9)))
     draw = (draw * 48271) % (2 ** 31 - 1);
 
-  /** The circuit with some small resistance in everything that has none. */
-  function withSmall(circuit: Circuit, size: (k: number) => Fraction): Circuit {
-    const real = bridges(circuit).components.map((component, k): Component => {
+  /**
+   * The circuit with some small resistance in everything that has none, and with supplies of large resistances that would drive the
+   * constant currents through a wire in the place of what drives them.
+   */
+  function real(circuit: Circuit, size: (k: number) => Fraction): Circuit {
+    const components = bridges(circuit).components.map((component, k): Component => {
+      if (component.kind === 'source') {
+        const { current, ...rest } = component;
+        const large = size(k).inverse();
+        // No two of them are quite as they should be.
+        const emf = quantity(current.value.mul(large).add(1), 'V');
+        const inside = quantity(large, 'Ω');
+        return { ...rest, kind: 'supply', emf, internalResistance: inside };
+      }
       const ohms = resistanceOf(component);
       if (ohms?.n !== 0n) return component;
       const resistance = quantity(size(k), 'Ω');
@@ -79,22 +90,29 @@ describe('the faults of random circuits', () => {
       const { id, from, to } = component;
       return { id, from, to, kind: 'resistor', resistance };
     });
-    return { components: real };
+    return { components };
   }
 
-  it('are just those whose currents small resistances would decide', () => {
+  it('are just those whose currents and p.d.s small or large resistances would decide', () => {
     const seen = { solved: 0, faulty: 0 };
     fc.assert(
       fc.property(anyCircuit, (circuit) => {
         const solution = solveExact(circuit);
         seen[solution.status]++;
         assert.equal(solve(circuit).status, solution.status);
-        const even = solveExact(withSmall(circuit, () => few));
-        const other = solveExact(withSmall(circuit, (k) => uneven[k] ?? few));
-        const apart = bridges(circuit).components.map(({ id }) => {
+        const even = solveExact(real(circuit, () => few));
+        const other = solveExact(real(circuit, (k) => uneven[k] ?? few));
+        const apart = bridges(circuit).components.flatMap((component) => {
+          const { id, kind, condition } = component;
           const [one, two] = [Number(even.current(id)), Number(other.current(id))];
           if (solution.status === 'solved') assert.ok(Math.abs(one - Number(solution.current(id))) < 1e-6);
-          return Math.abs(one - two);
+          if (kind !== 'source' || condition === 'broken') return Math.abs(one - two);
+          // A constant current is as given, and what the large resistances are decides no p.d. either.
+          const volts = [even, other].map((each) => Number(each.voltage(id)));
+          return [
+            Math.abs(one - Number(component.current.value)),
+            Math.abs((volts[0] ?? 0) - (volts[1] ?? 0)),
+          ];
         });
         assert.equal(solution.status, Math.max(...apart) > 1e-6 ? 'faulty' : 'solved');
       }),

@@ -1,7 +1,13 @@
 import assert from 'node:assert/strict';
 import { describe, it } from 'node:test';
 import fc from 'fast-check';
-import { bridges, resistanceOf, type Circuit, type Component } from '../../../src/engine/circuit/index.ts';
+import {
+  bridges,
+  isSupply,
+  resistanceOf,
+  type Circuit,
+  type Component,
+} from '../../../src/engine/circuit/index.ts';
 import { Fraction } from '../../../src/engine/quantity/index.ts';
 import { quantities, solve, solveExact, type ExactSolution } from '../../../src/engine/solve/index.ts';
 import { disagreement } from './agreement.ts';
@@ -25,11 +31,11 @@ function always(law: (circuit: Circuit, solution: ExactSolution) => void): void 
 }
 
 /** The current that a component brings to a node, as reported. */
-function brought({ id, kind, from, to }: Component, node: string, solution: ExactSolution): Fraction {
+function brought(component: Component, node: string, solution: ExactSolution): Fraction {
+  const { id, from, to } = component;
   const current = solution.current(id) ?? zero;
   // What a supply delivers comes out of its `from`; through anything else the current leaves `from`.
-  const onwards = kind === 'supply' ? from : to;
-  const back = kind === 'supply' ? to : from;
+  const [onwards, back] = isSupply(component) ? [from, to] : [to, from];
   return sum([node === onwards ? current : zero, node === back ? current.neg() : zero]);
 }
 
@@ -62,12 +68,16 @@ describe('Kirchhoff’s laws and Ohm’s, from the readings reported', () => {
     });
   });
 
-  it('the p.d. is I R across what conducts and E − I r across a supply; nothing flows where nothing conducts', () => {
+  it('the p.d. is I R across what conducts and E − I r across a supply; a constant current is as given; nothing flows where nothing conducts', () => {
     always(({ components }, solution) => {
       for (const component of components) {
         const [current, volts] = [solution.current(component.id), solution.voltage(component.id)];
         const ohms = resistanceOf(component);
-        if (!ohms) assert.ok(current?.equals(0));
+        if (component.kind === 'source') {
+          const given = component.condition === 'broken' ? zero : component.current.value;
+          assert.ok(current?.equals(given));
+          assert.ok(volts !== undefined || given.n === 0n);
+        } else if (!ohms) assert.ok(current?.equals(0));
         else if (component.kind !== 'supply') assert.ok(volts?.equals(ohms.mul(current ?? NaN)));
         else assert.ok(volts?.equals(component.emf.value.sub(ohms.mul(current ?? NaN))));
       }
@@ -76,7 +86,7 @@ describe('Kirchhoff’s laws and Ohm’s, from the readings reported', () => {
 
   it('a p.d. is the difference of two potentials, and the first supply’s negative terminal is at 0 V', () => {
     always(({ components }, solution) => {
-      const ground = components.find(({ kind }) => kind === 'supply');
+      const ground = components.find(isSupply);
       assert.ok(solution.potential(ground?.to ?? '')?.equals(0));
       for (const { id, from, to } of components) {
         const [p, q] = [solution.potential(from), solution.potential(to)];
@@ -89,15 +99,12 @@ describe('Kirchhoff’s laws and Ohm’s, from the readings reported', () => {
 
   it('what the supplies give is what everything else takes', () => {
     always(({ components }, solution) => {
-      const power = (isSupply: boolean): Fraction =>
-        sum(
-          components
-            .filter(({ kind }) => (kind === 'supply') === isSupply)
-            .map(({ id }) => solution.power(id)),
-        );
+      const power = (gives: boolean): Fraction =>
+        sum(components.filter((each) => isSupply(each) === gives).map(({ id }) => solution.power(id)));
       assert.ok(power(true).equals(power(false)));
       assert.ok(solution.quantity('P_total')?.equals(solution.quantity('P_dissipated') ?? NaN));
       for (const { id, kind } of components) {
+        if (kind === 'source') continue;
         if (kind !== 'supply') assert.ok(solution.power(id)?.compare(0) !== -1, `${id} takes power`);
         else {
           const [whole, inside] = [solution.quantity(`Pemf_${id}`), solution.quantity(`Pr_${id}`)];
@@ -109,12 +116,13 @@ describe('Kirchhoff’s laws and Ohm’s, from the readings reported', () => {
 
   it('the total resistance is the terminal p.d. of the one supply over its current', () => {
     always(({ components }, solution) => {
-      const supplies = components.filter(({ kind }) => kind === 'supply');
-      const [{ id } = { id: '' }] = supplies;
+      const supplies = components.filter(isSupply);
+      const [{ id, kind } = { id: '', kind: '' }] = supplies;
       const current = solution.current(id) ?? zero;
       if (supplies.length > 1 || current.equals(0)) return;
       assert.ok(solution.totalResistance()?.equals(solution.voltage(id)?.div(current) ?? NaN));
-      assert.ok(solution.quantity('R_loop')?.equals(solution.quantity(`E_${id}`)?.div(current) ?? NaN));
+      if (kind === 'supply')
+        assert.ok(solution.quantity('R_loop')?.equals(solution.quantity(`E_${id}`)?.div(current) ?? NaN));
       assert.ok(solution.totalCurrent()?.equals(current));
     });
   });

@@ -22,6 +22,11 @@ export const spread: fc.Arbitrary<string> = fc
 
 const emf = fc.integer({ min: -24, max: 24 }).map((half) => `${half}/2`);
 
+/** A supply of constant current. */
+export const source: fc.Arbitrary<Kind> = fc
+  .integer({ min: -12, max: 12 })
+  .map((fifth) => ({ kind: 'source', current: `${fifth}/5` }));
+
 /** A resistor of the given values. */
 export const resistor = (ohms: fc.Arbitrary<string> = positive): fc.Arbitrary<Kind> =>
   ohms.map((resistance) => ({ kind: 'resistor', resistance }));
@@ -36,6 +41,7 @@ export const intact = (ohms: fc.Arbitrary<string> = positive): fc.Arbitrary<Kind
     { weight: 8, arbitrary: resistor(ohms) },
     { weight: 3, arbitrary: realSupply(ohms) },
     { weight: 1, arbitrary: emf.map((volts) => ({ kind: 'supply', emf: volts })) },
+    { weight: 1, arbitrary: source },
     { weight: 1, arbitrary: fc.constant({ kind: 'lamp', ratedVoltage: '6', ratedPower: '2.4' }) },
     { weight: 1, arbitrary: ohms.map((resistance) => ({ kind: 'heater', resistance })) },
     { weight: 1, arbitrary: ohms.map((resistance) => ({ kind: 'thermistor', resistance })) },
@@ -61,6 +67,7 @@ export const anything = (ohms: fc.Arbitrary<string> = positive): fc.Arbitrary<Ki
 /** The letter that the label of a kind starts with. */
 export const letters: Readonly<Record<string, string>> = {
   supply: 'B',
+  source: 'I',
   resistor: 'R',
   lamp: 'L',
   heater: 'H',
@@ -105,16 +112,18 @@ export function circuit(components: readonly Part[], terminals?: readonly [strin
   return circuitFrom(terminals ? { version: 1, components, terminals } : { version: 1, components });
 }
 
+/** A supply of either sort. */
+export const driver = (ohms?: fc.Arbitrary<string>): fc.Arbitrary<Kind> =>
+  fc.oneof({ weight: 4, arbitrary: realSupply(ohms) }, { weight: 1, arbitrary: source });
+
 /** Random circuits with nothing taken out and nothing bridged, with one supply at least. Some have faults. */
-export const intactCircuit: fc.Arbitrary<Circuit> = parts(realSupply(), intact()).map((list) =>
-  circuit(list),
-);
+export const intactCircuit: fc.Arbitrary<Circuit> = parts(driver(), intact()).map((list) => circuit(list));
 
 /** Random circuits of anything, with one supply at least. Some have faults. */
-export const anyCircuit: fc.Arbitrary<Circuit> = parts(realSupply(), anything()).map((list) => circuit(list));
+export const anyCircuit: fc.Arbitrary<Circuit> = parts(driver(), anything()).map((list) => circuit(list));
 
 /** Random circuits whose resistances are spread over more than 10¹⁰. */
-export const spreadCircuit: fc.Arbitrary<Circuit> = parts(realSupply(spread), anything(spread)).map((list) =>
+export const spreadCircuit: fc.Arbitrary<Circuit> = parts(driver(spread), anything(spread)).map((list) =>
   circuit(list),
 );
 

@@ -32,7 +32,8 @@ const openly = (circuit: Circuit): Circuit => ({
     const { id, kind, from, to, fault, condition } = each;
     if (!fault || condition) return each;
     if (fault === 'broken') return { ...each, condition: 'broken' };
-    return kind === 'supply' ? { id, kind, from, to, emf: quantity(0, 'V') } : { id, kind: 'wire', from, to };
+    const isSupply = kind === 'supply' || kind === 'source';
+    return { id, from, to, ...(isSupply ? { kind: 'supply', emf: quantity(0, 'V') } : { kind: 'wire' }) };
   }),
 });
 

@@ -2,6 +2,7 @@ import { circuitFrom, type Circuit } from '../../../src/engine/circuit/index.ts'
 
 const kinds: Readonly<Record<string, string>> = {
   B: 'supply',
+  I: 'source',
   R: 'resistor',
   L: 'lamp',
   S: 'switch',
@@ -18,12 +19,13 @@ function field(kind: string, value: string, place: number): readonly [string, un
   if (unit === 'V') return ['ratedVoltage', value.slice(0, -1)];
   if (unit === 'W') return ['ratedPower', value.slice(0, -1)];
   if (unit === 'A') return ['ratedCurrent', value.slice(0, -1)];
+  if (kind === 'source') return ['current', value];
   return [kind === 'supply' ? (place === 0 ? 'emf' : 'internalResistance') : 'resistance', value];
 }
 
 /**
  * A circuit in short, for tables: components parted by semicolons, each an id, its two nodes and its values in SI units (a supply's
- * e.m.f. and resistance inside; ohms; ratings with their units; open or closed; broken or bridged). Terminals follow `ends`.
+ * e.m.f. and resistance inside, or its constant current; ohms; ratings with their units; open or closed; broken or bridged). Terminals follow `ends`.
  */
 export function short(text: string): Circuit {
   const words = text.split(';').map((one) => one.trim().split(' '));

@@ -102,6 +102,13 @@ describe('a tracked resistor', () => {
     ['behind an open switch', 'B1 a g 6; S1 a b open; R1 b g 10; V1 a b'],
     ['in the middle of a balanced bridge', 'B1 a g 6; R2 a b 1; R3 b g 2; R4 a c 3; R5 c g 6; R1 b c 10'],
     ['in an arm of a bridge', 'B1 a g 6; R1 a b 10; R2 b g 2; R3 a c 3; R4 c g 6; A1 b c'],
+    ['in series with a constant current', 'I1 a g 2; R1 a b 10; B1 g b 12'],
+    ['alone across a constant current', 'I1 a g 1/2; R1 a g 10'],
+    ['beside another across a constant current', 'I1 a g 1/2; R1 a g 10; R2 a g 30'],
+    [
+      'where it takes the difference of constant currents, a fault when open',
+      'I1 a g 2; I2 b a 3; R1 a g 10; R2 b g 1000',
+    ],
     ['between two supplies', 'B1 a g 6 1; R1 a b 10; B2 b g 4 2; R2 b g 30'],
     ['under a supply of 0 V', 'B1 a g 0 1; R1 a b 10; R2 b g 4'],
     ['beside a short circuit elsewhere', 'B1 a g 6; W1 a g; R1 a g 10'],

@@ -119,6 +119,13 @@ export const samples: { readonly [Code in keyof Catalogue]: readonly Catalogue[C
     { ids: ['R1'], change: 'stays the same', but: false },
     { ids: ['R2', 'R3'], change: 'stays the same', but: true },
   ],
+  'current without a path': [
+    { id: 'I1', at: [] },
+    { id: 'I1', at: ['S1'] },
+    { id: 'I1', at: ['S1', 'L2'] },
+  ],
+  'currents in contradiction': [{ supplies: ['I1', 'I2'] }],
+  'p.d. undetermined': [{ supplies: ['I1', 'I2'] }],
   'not ohmic': few,
   'not settled': one,
   'too many loops': [{ count: 2000, limit: 1000 }],

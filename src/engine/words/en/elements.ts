@@ -46,6 +46,7 @@ const buttons = {
   svg: 'Save as SVG',
 };
 const turned = {
+  I: 'current',
   E: 'e.m.f.',
   r: 'internal resistance',
   temperature: 'temperature',

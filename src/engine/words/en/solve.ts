@@ -14,6 +14,14 @@ export const solve: Sentences<FaultData & RemarkData & CautionData & ReasonData>
     `${ids.length === 1 ? `${all(ids)} and the wire across it` : all(ids)} are joined without any resistance, so how the current shares between them is not determined. Leave one out, or give one a resistance.`,
   'not as marked': () =>
     'This cannot be worked out from what the components are marked with: one of them here is not as it is marked.',
+  'current without a path': ({ id, at }) =>
+    at.length > 0
+      ? `${id} is to send a constant current, but its path is open at ${any(at)}. Close the path.`
+      : `${id} is to send a constant current, but no closed path leads through it. Join its two ends, or leave it out.`,
+  'currents in contradiction': ({ supplies }) =>
+    `${all(supplies)} set different currents in one path, which cannot both be true. Put a component across one of them, or leave one out.`,
+  'p.d. undetermined': ({ supplies }) =>
+    `${all(supplies)} set the same current in one path, so how the p.d. shares between them is not determined. Leave one out, or put a component across one.`,
   'not ohmic': ({ ids }) =>
     `${all(ids)} ${ids.length === 1 ? 'does' : 'do'} not obey Ohm’s law: there is no one resistance, and no exact fraction, to give.`,
   'not settled': ({ ids }) =>
