@@ -71,6 +71,7 @@ const weights = {
   explain: () => total(['dist/chunks/explain.js']),
   'words of reasons': () => total(['dist/chunks/reasons.js']),
   'drawing of webs': () => total(['dist/chunks/web.js']),
+  'drawing of changeover switches': () => total(['dist/chunks/fork.js']),
   'page with board, resistor, value, meter and rules': () =>
     total(files('board', 'resistor', 'value', 'meter', 'rules')),
   'all in one': () => total(['dist/rheolet.min.js']),

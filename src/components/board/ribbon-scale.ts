@@ -2,8 +2,10 @@ import {
   type Circuit,
   exactText,
   feltBy,
+  isContact,
   isSupply,
   isSwitch,
+  positions,
   type Solution,
   solve,
   surroundingRanges,
@@ -27,8 +29,11 @@ export interface RibbonScale {
 }
 
 function largest(circuit: Circuit, read: (solution: Solution, id: string) => number | undefined): number {
-  const solution = solve(circuit);
-  return Math.max(0, ...circuit.components.map(({ id }) => Math.abs(read(solution, id) ?? 0)));
+  const solutions = positions(circuit).map((each) => solve(each));
+  return Math.max(
+    0,
+    ...solutions.flatMap((solution) => circuit.components.map(({ id }) => Math.abs(read(solution, id) ?? 0))),
+  );
 }
 
 /** The circuit with all switches closed, and, for the largest currents, all resistors at their least, with what sensors feel at its most, and all supplies at their most. */
@@ -40,6 +45,7 @@ function driven(circuit: Circuit, least: boolean): Circuit {
   );
   return circuit.components.reduce((each, component) => {
     const { id } = component;
+    if (isContact(component)) return each;
     if (isSwitch(component)) return withValue(each, id, 'closed');
     const range = least && 'range' in component && component.range;
     if (!range) return each;

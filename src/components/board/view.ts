@@ -4,6 +4,7 @@ import {
   type Condition,
   conditions,
   feltBy,
+  isSecondContact,
   isSupply,
   isSwitch,
   say,
@@ -88,7 +89,7 @@ function controls({ snapshot, shown, toggle }: View): TemplateResult | typeof no
     if (kind === 'resistor' && component.range) return html`<rheolet-resistor of=${id}></rheolet-resistor>`;
     if (isSupply(component) && (component.range ?? ('internalRange' in component && component.internalRange)))
       return html`<rheolet-supply of=${id}></rheolet-supply>`;
-    if (!isSwitch(component)) return nothing;
+    if (!isSwitch(component) || isSecondContact(component)) return nothing;
     const state = say({ code: 'switch state', data: { closed: component.closed } });
     return html`<button
       type="button"

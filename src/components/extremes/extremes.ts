@@ -1,7 +1,9 @@
 import {
   exactText,
   feltBy,
+  isContact,
   isSwitch,
+  positions,
   solve,
   surroundingRanges,
   withValue,
@@ -18,7 +20,9 @@ export interface Extreme {
 }
 
 function closed(circuit: Circuit): Circuit {
-  const open = circuit.components.filter((component) => isSwitch(component) && !component.closed);
+  const open = circuit.components.filter(
+    (component) => isSwitch(component) && !isContact(component) && !component.closed,
+  );
   return open.reduce((each, { id }) => withValue(each, id, 'closed'), circuit);
 }
 
@@ -44,8 +48,8 @@ function turned(circuit: Circuit): readonly Circuit[] {
   return [circuit, ...ends, ...elsewhere];
 }
 
-/** Where the readings of a circuit are likely to go furthest: its sliders at their ends, its switches closed. Worked out once. */
+/** Where the readings of a circuit are likely to go furthest: its sliders at their ends, its switches closed, each changeover switch at either contact. Worked out once. */
 export const extremesOf: (start: Circuit) => readonly Extreme[] = once((start) => {
-  const circuits = new Set([start, closed(start)]);
+  const circuits = new Set([start, ...positions(closed(start))]);
   return [...circuits].flatMap(turned).map((circuit) => ({ circuit, readings: solve(circuit) }));
 });

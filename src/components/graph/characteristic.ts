@@ -24,6 +24,7 @@ const others: readonly Component['kind'][] = [
   'voltmeter',
   'switch',
   'push',
+  'changeover',
   'wire',
   'fuse',
 ];

@@ -1,3 +1,4 @@
+import { wrongContacts } from './changeover.ts';
 import { componentFrom, node } from './component-from.ts';
 import { object, refuse, shown } from './fields.ts';
 import { isSupply } from './is-supply.ts';
@@ -63,6 +64,10 @@ export function circuitFrom(json: unknown): Circuit {
     labels.add(component.id);
     return component;
   });
+  for (const { id, code, data } of wrongContacts(components)) {
+    const index = components.findIndex((each) => each.id === id);
+    refuse(`components[${index}]`, { code, data });
+  }
   const terminals = terminalsOf(fields['terminals'], components);
   const surroundings = surroundingsFrom(fields['surroundings']);
   return { components, ...(terminals && { terminals }), ...(surroundings && { surroundings }) };

@@ -18,6 +18,10 @@ export interface FormatData {
   'lamp needs two ratings': { readonly id: string };
   /** Its resistance is that of one temperature only. */
   'filament needs two ratings': { readonly id: string };
+  /** Contacts of a changeover switch: the other one is missing (`other` is '' where the label is none of a contact's), they do not meet, or both are open, or closed. */
+  'contact missing': { readonly id: string; readonly other: string };
+  'contacts apart': { readonly id: string; readonly other: string };
+  'contacts alike': { readonly id: string; readonly other: string };
   'terminals with a supply': Record<never, never>;
   'terminals missing': Record<never, never>;
   'terminal unknown': { readonly found: string };

@@ -24,6 +24,7 @@ const fieldsOf = {
   fuse: ['ratedCurrent', 'resistance', 'blown'],
   switch: ['closed'],
   push: ['closed'],
+  changeover: ['closed'],
   ammeter: ['resistance'],
   voltmeter: ['resistance'],
   wire: [],
@@ -249,6 +250,7 @@ export function componentFrom(json: unknown, path: string): Component {
       };
     case 'switch':
     case 'push':
+    case 'changeover':
       return { ...ends, kind, closed: truth(fields, 'closed', path) ?? false };
     case 'ammeter':
     case 'voltmeter':

@@ -1,4 +1,5 @@
 export { bridges } from './bridges.ts';
+export { isContact, isSecondContact, otherContact, wrongContacts } from './changeover.ts';
 export { checkRange } from './check-range.ts';
 export { circuitFrom, componentLimit } from './circuit-from.ts';
 export { circuitToJSON, type CircuitJSON, type ComponentJSON } from './circuit-to-json.ts';
@@ -50,4 +51,4 @@ export {
   surroundingsSince,
   type Surrounding,
 } from './surroundings.ts';
-export { withValue, type Setting } from './with-value.ts';
+export { positions, withValue, type Setting } from './with-value.ts';

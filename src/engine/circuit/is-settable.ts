@@ -3,7 +3,15 @@ import type { Component, CurrentSource, Fuse, Resistor, Supply, Switch } from '.
 /** What has a value, or one of two positions, to be set. */
 export type Settable = Resistor | Supply | CurrentSource | Fuse | Switch;
 
-const kinds: readonly Component['kind'][] = ['resistor', 'supply', 'source', 'fuse', 'switch', 'push'];
+const kinds: readonly Component['kind'][] = [
+  'resistor',
+  'supply',
+  'source',
+  'fuse',
+  'switch',
+  'push',
+  'changeover',
+];
 
 /** Whether a component has something to set beyond its condition. */
 export const isSettable = (component: Component): component is Settable => kinds.includes(component.kind);

@@ -110,9 +110,12 @@ export interface Fuse extends TwoTerminal {
   readonly blown?: true;
 }
 
-/** A switch that stays as it is put, or one that is closed while it is pushed. */
+/**
+ * A switch that stays as it is put, or one that is closed while it is pushed; or a contact of a changeover (two-way) switch: S1a and
+ * S1b share its common terminal, and one of them is closed.
+ */
 export interface Switch extends TwoTerminal {
-  readonly kind: 'switch' | 'push';
+  readonly kind: 'switch' | 'push' | 'changeover';
   readonly closed: boolean;
 }
 

@@ -31,6 +31,7 @@ export function resistanceOf(component: Component, surroundings?: Surroundings):
       return component.internalResistance?.value ?? zero;
     case 'switch':
     case 'push':
+    case 'changeover':
       return component.closed ? zero : undefined;
     case 'fuse':
       return component.blown ? undefined : (component.resistance?.value ?? zero);

@@ -17,6 +17,7 @@ function values(component: Component): readonly string[] {
       return [component.blown ? 'blown' : 'whole'];
     case 'switch':
     case 'push':
+    case 'changeover':
       return [component.closed ? 'closed' : 'open'];
   }
 }

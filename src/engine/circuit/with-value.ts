@@ -1,4 +1,5 @@
 import { Fraction, quantity, writeQuantity, type Quantity } from '../quantity/index.ts';
+import { changedOver, isContact } from './changeover.ts';
 import { checkRange } from './check-range.ts';
 import { conditions, isCondition } from './condition.ts';
 import { withFault } from './fault.ts';
@@ -54,7 +55,8 @@ function withMain(component: Component, value: Setting): Component {
   if (!isSettable(component)) return refuse(id, { code: 'cannot be set', data: { id } });
   switch (component.kind) {
     case 'switch':
-    case 'push': {
+    case 'push':
+    case 'changeover': {
       const closed = value === true || value === 'closed';
       if (!closed && value !== false && value !== 'open') {
         refuse(id, { code: 'wrong type', data: { expected: 'open or closed', found: shown(value) } });
@@ -118,8 +120,9 @@ function withWords(component: Component, text: string): Component {
 
 /**
  * The same circuit with one component set anew: a resistor's ohms, a supply's e.m.f., internal resistance or constant current (each
- * within its range, on its steps), a switch, a fuse ("blown" or "whole"), and whether it is broken or bridged, openly or secretly; or,
- * for an id, 'temperature' (°C) and 'light' (lx). The other components are the same objects. Throws CircuitFormatError; its path is the id.
+ * within its range, on its steps), a switch (with a contact of a changeover switch its other one), a fuse ("blown" or "whole"), and
+ * whether it is broken or bridged, openly or secretly; or, for an id, 'temperature' (°C) and 'light' (lx). The other components are the
+ * same objects. Throws CircuitFormatError; its path is the id.
  */
 export function withValue(circuit: Circuit, id: string, value: Setting): Circuit {
   if (isSurrounding(id)) return withSurrounding(circuit, id, value);
@@ -130,5 +133,14 @@ export function withValue(circuit: Circuit, id: string, value: Setting): Circuit
     refuse(id, { code: 'no such component', data: { id: shown(id), suggestion: nearest(id, ids) } });
   }
   const set = typeof value === 'string' ? withWords(component, value) : withMain(component, value);
-  return { ...circuit, components: circuit.components.with(place, set) };
+  const components = circuit.components.with(place, set);
+  return { ...circuit, components: isContact(set) ? changedOver(components, set) : components };
 }
+
+/** The circuit as it is, and with each changeover switch in turn at its other contact. */
+export const positions = (circuit: Circuit): readonly Circuit[] => [
+  circuit,
+  ...circuit.components
+    .filter((each) => isContact(each) && !each.closed)
+    .map(({ id }) => withValue(circuit, id, 'closed')),
+];

@@ -1,4 +1,5 @@
 import {
+  isSecondContact,
   isSwitch,
   lastSetting,
   nearestSetting,
@@ -54,7 +55,7 @@ function dialsOf(component: Component): Dial[] {
       ...(internalRange ? [slider(id, internalRange, inside, (value) => `r ${value.toFraction()}`)] : []),
     ];
   }
-  if (!isSwitch(component)) return [];
+  if (!isSwitch(component) || isSecondContact(component)) return [];
   const turn = (circuit: Circuit, place: number): Circuit => withValue(circuit, id, place === 1);
   return [
     { id, last: 1, now: component.closed ? 1 : 0, at: (place) => new Fraction(place), turn, isSlider: false },

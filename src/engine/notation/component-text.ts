@@ -60,6 +60,7 @@ function propertyTexts(component: Component): readonly (string | undefined)[] {
     }
     case 'switch':
     case 'push':
+    case 'changeover':
       return [component.closed ? 'closed' : 'open'];
     case 'thermistor':
     case 'ldr':

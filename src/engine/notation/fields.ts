@@ -41,6 +41,7 @@ export const fields: { readonly [K in Kind]: Readonly<Partial<Record<Sign, Field
   fuse: { A: 'ratedCurrent', Ω: 'resistance', blown: 'blown' },
   switch: { open: 'closed' },
   push: { open: 'closed' },
+  changeover: { open: 'closed' },
   ammeter: { Ω: 'resistance' },
   voltmeter: { Ω: 'resistance' },
   wire: {},
@@ -67,7 +68,13 @@ const letters: Readonly<Record<string, string>> = {
 };
 
 /** Words that stand before a label to say its kind. */
-export const kindWords: readonly string[] = [...Object.values(letters), 'push', 'cell', 'battery'];
+export const kindWords: readonly string[] = [
+  ...Object.values(letters),
+  'push',
+  'changeover',
+  'cell',
+  'battery',
+];
 
 /** What a kind word says of a supply; undefined for another word. */
 export function formOfWord(word: string | undefined): SupplyForm | undefined {

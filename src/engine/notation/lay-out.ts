@@ -1,4 +1,4 @@
-import { isSupply, nearest, type Circuit, type Component } from '../circuit/index.ts';
+import { isSupply, nearest, wrongContacts, type Circuit, type Component } from '../circuit/index.ts';
 import type { Cursor } from './cursor.ts';
 import type { Line, Placed } from './line.ts';
 import { mistake } from './mistake.ts';
@@ -127,6 +127,11 @@ export function layOut(cursor: Cursor, { chain, placed, ends, surroundings }: Li
     const [from, to] = poles(item, span);
     return component ? [{ ...component, from: from.name, to: to.name }] : [];
   });
+  if (cursor.mistakes.length === 0)
+    for (const { id, code, data } of wrongContacts(components)) {
+      const { label } = [...spans.keys()].find((item) => item.label.text === id) ?? {};
+      if (label) cursor.note(label, { code, data });
+    }
   const where = Object.keys(surroundings).length > 0 && { surroundings };
   const [first, last] = terminals.length > 1 ? terminals.map(({ text }) => text) : [left.name, right.name];
   if (components.some(isSupply)) {

@@ -2,6 +2,7 @@ import type { Condition } from '../circuit/index.ts';
 import type { Parallel, Single, Tree } from '../topology/index.ts';
 import type { Caption } from './caption.ts';
 import type { Share } from './drawing.ts';
+import type { Fork, PlaceFork } from './fork/index.ts';
 import type { Glyph } from './glyph.ts';
 import { textSize } from './text.ts';
 
@@ -11,6 +12,8 @@ export interface Part {
   readonly caption: Caption;
   /** Voltmeters stand outermost in their group. */
   readonly outermost: boolean;
+  /** Whether it is closed, if it is a contact of a changeover switch. */
+  readonly contact: boolean | undefined;
   /** Whether it is a supply, whose current is what it delivers out of its `from`. */
   readonly supplies: boolean;
   /** What has been done to it. */
@@ -43,10 +46,15 @@ export interface Block {
   /** What adds up to its current: of a component its own, and that of the wire across it. */
   readonly carries: readonly Share[];
   readonly parts: readonly Block[];
+  /** The changeover switches that lead into the two branches of a group, and out of them. */
+  readonly start?: Fork;
+  readonly end?: Fork;
 }
 
 /** The least length of a component with its wires. */
 const slot = 76;
+/** The length of a changeover switch with its wires. */
+export const forkLength = 76;
 /** From the ends of a parallel group to its junctions. */
 export const pad = 16;
 /** Between symbol and text. */
@@ -59,12 +67,13 @@ export const ribbonRoom = 12;
 /** The next even number: what is drawn lies on a grid of 2 pixels. */
 export const even = (x: number): number => 2 * Math.ceil(x / 2);
 
-const largest = (blocks: readonly Block[], of: (block: Block) => number): number =>
+/** The largest of something over some blocks; 0 over none. */
+export const largest = (blocks: readonly Block[], of: (block: Block) => number): number =>
   Math.max(0, ...blocks.map(of));
 
 function component(single: Single, { part, upright, stacked, left }: Measure): Block {
-  const { id, from, to, reversed } = single;
-  const { glyph, caption, supplies, condition } = part(id);
+  const { id, from, to } = single;
+  const { glyph, caption } = part(id);
   const { labelWidth, valueWidth } = caption;
   const clear = Math.max(glyph.half + 4, ribbonRoom + 2);
   const widest = Math.max(labelWidth, valueWidth);
@@ -85,16 +94,19 @@ function component(single: Single, { part, upright, stacked, left }: Measure): B
     before,
     after,
     offset: 0,
-    carries: [
-      { id, sign: reversed === supplies ? 1 : -1 },
-      ...(condition === 'bridged' ? [{ id: `${id} bridge`, sign: reversed ? -1 : 1 } as const] : []),
-    ],
+    carries: sharesOf(single, part(id)),
     parts: [],
   };
 }
 
+/** A component's own current along the line, and that of the wire across it. */
+export const sharesOf = ({ id, reversed }: Single, { supplies, condition }: Part): readonly Share[] => [
+  { id, sign: reversed === supplies ? 1 : -1 },
+  ...(condition === 'bridged' ? [{ id: `${id} bridge`, sign: reversed ? -1 : 1 } as const] : []),
+];
+
 /** The branches with their offsets: even spacing where they are alike, else each as close as it may. */
-function spread(rows: readonly Block[]): Block[] {
+export function spread(rows: readonly Block[]): Block[] {
   const steps = rows.map(({ before }, i) => even(before + (rows[i - 1]?.after ?? 0)));
   const [, ...between] = steps;
   const widest = Math.max(...between);
@@ -106,7 +118,27 @@ function spread(rows: readonly Block[]): Block[] {
   });
 }
 
-function parallel({ parts, from, to }: Parallel, measure: Measure, hanging: boolean): Block {
+/** Draws changeover switches as symbols of three terminals: it stands in a file of its own, loaded where there are some. */
+export interface ForkDrawer {
+  /** A group with branches that a changeover switch leads into or out of; undefined where there are none. */
+  readonly blockOf: (tree: Parallel, measure: Measure, hanging: boolean) => Block | undefined;
+  readonly place: PlaceFork;
+}
+
+let forks: ForkDrawer | undefined;
+
+/** What draws changeover switches, once it has come. */
+export const forkDrawer = (): ForkDrawer | undefined => forks;
+
+/** Makes `drawSchematic` draw changeover switches as symbols of three terminals, not as two contacts that are marked alike. */
+export function equipForks(drawer: ForkDrawer): void {
+  forks = drawer;
+}
+
+function parallel(tree: Parallel, measure: Measure, hanging: boolean): Block {
+  const { parts, from, to } = tree;
+  const fork = forks?.blockOf(tree, measure, hanging);
+  if (fork) return fork;
   const isOuter = (branch: Tree): boolean => branch.kind === 'component' && measure.part(branch.id).outermost;
   const inner = parts.filter((branch) => !isOuter(branch));
   const rows = spread([...inner, ...parts.filter(isOuter)].map((branch) => blockOf(branch, measure)));

@@ -34,6 +34,7 @@ function quantitiesOf(component: Component): readonly (Quantity | undefined)[] {
       return [component.resistance, component.ratedVoltage, component.ratedPower, component.ratedCurrent];
     case 'switch':
     case 'push':
+    case 'changeover':
     case 'wire':
       return [];
   }

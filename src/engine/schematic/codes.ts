@@ -22,6 +22,8 @@ export type PartName =
   | 'blown fuse'
   | 'open push switch'
   | 'closed push switch'
+  | 'open changeover contact'
+  | 'closed changeover contact'
   | 'open switch'
   | 'closed switch'
   | 'ammeter'

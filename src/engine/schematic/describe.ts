@@ -21,6 +21,8 @@ function nameOf(component: Component): PartName {
       return component.closed ? 'closed switch' : 'open switch';
     case 'push':
       return component.closed ? 'closed push switch' : 'open push switch';
+    case 'changeover':
+      return component.closed ? 'closed changeover contact' : 'open changeover contact';
     case 'lamp':
       return component.filament ? 'filament lamp' : 'lamp';
     case 'led':

@@ -1,4 +1,4 @@
-import { isSupply, type Circuit } from '../circuit/index.ts';
+import { isContact, isSupply, type Circuit } from '../circuit/index.ts';
 import type { Measure } from './block.ts';
 import { captionOf } from './caption.ts';
 import type { Drawing, DrawingStyle } from './drawing.ts';
@@ -18,6 +18,7 @@ export function partsOf(circuit: Circuit, style: DrawingStyle): Measure['part'] 
         glyph: glyphOf(component, style.symbols),
         caption: captionOf(component, style.values?.(component.id)),
         outermost: component.kind === 'voltmeter',
+        contact: isContact(component) ? component.closed : undefined,
         supplies: isSupply(component),
         condition: component.condition,
       },

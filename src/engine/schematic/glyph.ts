@@ -33,8 +33,9 @@ const body = (half: number, lead: number, lines: string, letter = '', filled = '
   polar,
 });
 
-const ring = (x: number, r: number): string =>
-  `M${x - r},0a${r} ${r} 0 0 1 ${2 * r},0a${r} ${r} 0 0 1 ${-2 * r},0`;
+/** A circle round a point. */
+export const ring = (x: number, r: number, y = 0): string =>
+  `M${x - r},${y}a${r} ${r} 0 0 1 ${2 * r},0a${r} ${r} 0 0 1 ${-2 * r},0`;
 const circle = ring(0, 14);
 
 /** A cell's plates: the long thin one is positive. */
@@ -147,6 +148,7 @@ function bodyOf(component: Component, symbols: DrawingStyle['symbols']): Body {
       );
     }
     case 'switch':
+    case 'changeover':
       return body(
         12,
         15,
@@ -185,12 +187,13 @@ export function glyphOf(component: Component, symbols: DrawingStyle['symbols']):
     : { ...glyph, ends };
 }
 
+/** Path data with every pair moved. */
+export const moved = (path: string, to: (u: number, v: number) => string): string =>
+  path.replace(/([-\d.]+),([-\d.]+)/g, (_, x: string, y: string) => to(Number(x), Number(y)));
+
 /** Path data of a glyph turned clockwise round the origin. */
 export function turned(path: string, turn: Turn): string {
   const sine = turn % 180 === 0 ? 0 : turn === 90 ? 1 : -1;
   const cosine = turn === 0 ? 1 : turn === 180 ? -1 : 0;
-  return path.replace(/([-\d.]+),([-\d.]+)/g, (_, x: string, y: string) => {
-    const [u, v] = [Number(x), Number(y)];
-    return `${u * cosine - v * sine} ${u * sine + v * cosine}`;
-  });
+  return moved(path, (u, v) => `${u * cosine - v * sine} ${u * sine + v * cosine}`);
 }

@@ -4,6 +4,19 @@ import { textSize } from './text.ts';
 
 type Place = readonly [x: number, baseline: number, anchor: PlacedLabel['anchor']];
 
+/** A line of text that is so wide, at a place. */
+export function labelAt(
+  id: string,
+  role: PlacedLabel['role'],
+  [x, baseline, anchor]: Place,
+  text: string,
+  width: number,
+): PlacedLabel {
+  const shift = { start: 0, middle: width / 2, end: width }[anchor];
+  const box = { x: x - shift, y: baseline - 12, width, height: 16 };
+  return { id, role, text, at: { x, y: baseline }, anchor, box };
+}
+
 /** The label and the value of a component whose symbol is at a point: above it, or beside it on an upright line. */
 export function labelsAt(
   id: string,
@@ -36,17 +49,7 @@ export function labelsAt(
       [split + space, y - away, 'start'],
     ];
   };
-  const text = (
-    role: PlacedLabel['role'],
-    [at, baseline, anchor]: Place,
-    words: string,
-    width: number,
-  ): PlacedLabel => {
-    const shift = { start: 0, middle: width / 2, end: width }[anchor];
-    const box = { x: at - shift, y: baseline - 12, width, height: 16 };
-    return { id, role, text: words, at: { x: at, y: baseline }, anchor, box };
-  };
   const [first, second] = places();
-  const named = text('label', first, label, labelWidth);
-  return lift > 0 ? [named, text('value', second, value, valueWidth)] : [named];
+  const named = labelAt(id, 'label', first, label, labelWidth);
+  return lift > 0 ? [named, labelAt(id, 'value', second, value, valueWidth)] : [named];
 }

@@ -1,6 +1,7 @@
 import type { Single } from '../topology/index.ts';
-import { pad, type Block } from './block.ts';
+import { forkDrawer, forkLength, pad, type Block } from './block.ts';
 import type { Share, Turn } from './drawing.ts';
+import type { Fork } from './fork/index.ts';
 import { reach, turned } from './glyph.ts';
 import { labelsAt } from './label.ts';
 import { boxOn, onwards, pointOn, wire, type Line } from './page.ts';
@@ -86,10 +87,16 @@ export function place(block: Block, on: Line, length: number, whole = false): vo
   const { kind, single, from, to, parts } = block;
   if (single) placeComponent(block, single, on, length);
   else if (kind === 'parallel') {
-    const first = whole ? 0 : Math.round((length - block.length) / 2) + pad;
-    const last = length - first;
-    wire(on, from, 0, first);
-    placeRail(parts, on, first, from, true);
+    const { start, end } = block;
+    const space = whole ? 0 : Math.round((length - block.length) / 2);
+    const edge = (fork: Fork | undefined): number => (fork ? forkLength : whole ? 0 : pad);
+    const [first, last] = [space + edge(start), length - space - edge(end)];
+    const forks = forkDrawer();
+    if (start) forks?.place(start, block, from, on, first, true);
+    else {
+      wire(on, from, 0, first);
+      placeRail(parts, on, first, from, true);
+    }
     for (const part of parts) {
       place(
         part,
@@ -97,8 +104,13 @@ export function place(block: Block, on: Line, length: number, whole = false): vo
         last - first,
       );
     }
-    placeRail(parts, on, last, to, false);
-    wire(on, to, last, length);
+    if (end) {
+      const back: Line = { ...on, start: on.start + on.way * length, way: on.way > 0 ? -1 : 1 };
+      forks?.place(end, block, to, back, length - last, false);
+    } else {
+      placeRail(parts, on, last, to, false);
+      wire(on, to, last, length);
+    }
   } else if (parts.length === 0) wire(on, from, 0, length);
   else {
     const space = (length - block.length) / parts.length;

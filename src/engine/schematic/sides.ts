@@ -33,7 +33,7 @@ export function shareOut(tree: Series, measure: Measure): Sides[] {
         lead: chain(leads.slice(1, first), main.from),
         main,
         tail: chain(tails.slice(last), main.to),
-        whole: single && main.parts[0]?.kind === 'parallel',
+        whole: single && main.parts[0]?.kind === 'parallel' && !main.parts[0].start && !main.parts[0].end,
       });
     }
   }

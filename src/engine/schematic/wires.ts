@@ -16,7 +16,9 @@ export function nodesOf(
   };
   for (const wire of paths.flatMap(wiresOf)) nodeAt(wire[0]?.node ?? '').lines.push(cornersOf(wire));
   for (const { point, begin, count, node } of at.values()) {
-    if (count > 2) nodeAt(begin[0]?.node ?? node).dots.push(point);
+    const own = begin[0]?.node ?? node;
+    // Inside a changeover switch no wires meet.
+    if (count > 2 && own) nodeAt(own).dots.push(point);
   }
   for (const { node, at: point } of hops) nodeAt(node).hops.push(point);
   return [...nodes.values()];

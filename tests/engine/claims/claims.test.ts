@@ -72,6 +72,14 @@ describe('the verdict on a claim', () => {
     assert.equal(testClaim(shorted, 'I_R1 = 0.5').verdict, 'always');
   });
 
+  it('goes through both contacts of a changeover switch, and no others of its settings', () => {
+    const steps = '((changeover S1a closed + changeover S2a) ∥ (changeover S1b + changeover S2b closed))';
+    const circuit = parseCircuit(`B1 6 V + ${steps} + R1 8 Ω`);
+    const { verdict, counterexample, tried } = testClaim(circuit, 'I_R1 = 0');
+    assert.deepEqual([verdict, counterexample, tried], ['sometimes', { S1a: 'open', S2a: 'open' }, 2]);
+    assert.equal(testClaim(circuit, 'V_S1a + V_S2a = V_S1b + V_S2b').verdict, 'always');
+  });
+
   it('turns the e.m.f. and what is inside a supply', () => {
     const circuit = parseCircuit('B1 [0..12] 6 V r [0..2] 1 Ω + R1 12 Ω');
     assert.equal(testClaim(circuit, 'V_B1 = E_B1 − I_B1 r_B1').verdict, 'always');

@@ -50,4 +50,7 @@ export const examples: readonly string[] = [
   'B1 5 V + (LDR1 8 kΩ ∥ V1) + R1 [1..20] 10 kΩ; at 200 lx',
   'supply B1 6 V + supply B2 [0..12] 9 V + (cell B3 9 V ∥ battery B4 1.5 V) + R1 8 Ω',
   'B1 6 V + LED1 broken + T1 1 kΩ broken + LDR1 1 kΩ broken + F1 1 A broken + H1 8 Ω broken + D1 bridged',
+  'B1 6 V + ((changeover S1a closed + changeover S2a closed) ∥ (changeover S1b + changeover S2b)) + L1 12 Ω',
+  'B1 6 V + (changeover S1a closed ∥ (changeover S1b + R1 4 Ω)) + L1 8 Ω',
+  'B1 6 V + A1 + ((L1 8 Ω + changeover S1a closed bridged) ∥ (L2 8 Ω + changeover S1b broken) ∥ L3 8 Ω)',
 ];

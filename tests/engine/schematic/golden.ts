@@ -1,9 +1,11 @@
 import { parseCircuit } from '../../../src/engine/notation/index.ts';
 import { drawingToSVG } from '../../../src/engine/picture/index.ts';
-import { drawSchematic, equipWebs } from '../../../src/engine/schematic/index.ts';
+import { drawSchematic, equipForks, equipWebs } from '../../../src/engine/schematic/index.ts';
+import { drawForks } from '../../../src/engine/schematic/fork/index.ts';
 import { drawWeb } from '../../../src/engine/schematic/web/index.ts';
 
 equipWebs(drawWeb);
+equipForks(drawForks);
 
 /** A picture that somebody has looked at: the circuit in the notation, and how it is drawn. */
 interface Picture {
@@ -73,6 +75,16 @@ export const pictures: Readonly<Record<string, Picture>> = {
   },
   'two-boats-and-a-loose-end': {
     circuit: 'B1 6 V @a–@b; Lboat 6 Ω @a–@b; S1 @a–@c; B2 3 V @d–@e; R1 5 Ω @d–@f; Lbuoy 8 Ω @f–@e',
+  },
+  'steps-light': {
+    circuit:
+      'B1 6 V + ((changeover S1a closed + changeover S2a closed) ∥ (changeover S1b + changeover S2b)) + L1 12 Ω',
+    currents: { B1: 0.5, S1a: 0.5, S2a: 0.5, L1: 0.5 },
+  },
+  'two-leading-lights': {
+    circuit:
+      'B1 6 V + A1 + ((changeover S1a + R1 4 Ω + L1 8 Ω) ∥ (changeover S1b closed + L2 12 Ω broken)) + push S2 closed',
+    width: 300,
   },
   'everything-done': {
     circuit:

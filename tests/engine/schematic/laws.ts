@@ -7,6 +7,7 @@ import {
   crossingOf,
   endsOf,
   firstTouch,
+  forkEnds,
   hopsOf,
   isBridge,
   keyOf,
@@ -134,7 +135,9 @@ law('the wires of a node hang together, and reach every component of it', (drawi
     const points = [...group.keys()];
     assert.equal(new Set(points.map(root)).size, 1, node);
     for (const symbol of drawing.symbols) {
-      const reached = endsOf(symbol).filter((end) => points.includes(keyOf(end))).length;
+      const reached = [...endsOf(symbol), ...forkEnds(symbol, drawing)].filter((end) =>
+        points.includes(keyOf(end)),
+      ).length;
       const ends = components.filter(({ id }) => id === symbol.id).flatMap(({ from, to }) => [from, to]);
       assert.equal(reached, ends.filter((end) => end === node).length, `${node} at ${symbol.id}`);
     }

@@ -1,3 +1,4 @@
+import { otherContact } from '../../../src/engine/circuit/index.ts';
 import type { Box, Drawing, Point } from '../../../src/engine/schematic/index.ts';
 
 /** A straight line from one point to another. */
@@ -52,6 +53,15 @@ export function endsOf({ box }: Drawing['symbols'][number]): [Point, Point] {
         { x: box.x, y },
         { x: box.x + box.width, y },
       ];
+}
+
+/** The two points in the middle of a changeover switch at which the wire of its common terminal may end: of one of its contacts. */
+export function forkEnds(symbol: Drawing['symbols'][number], { symbols }: Drawing): readonly Point[] {
+  const { id, at } = symbol;
+  const other = symbols.find((each) => each.id === otherContact(id));
+  if (!other || lengthOf({ from: at, to: other.at }) !== 24) return [];
+  const [x, y] = [(other.at.x - at.x) / 2, (other.at.y - at.y) / 2];
+  return endsOf(symbol).map((end) => ({ x: end.x + x, y: end.y + y }));
 }
 
 /** The first two things of a list that touch, as their names; undefined where none do. */

@@ -136,6 +136,12 @@ export const samples: { readonly [Code in keyof Catalogue]: readonly Catalogue[C
   'cell shorted': [{ supplies: ['B1'] }, { supplies: ['B1', 'B2'] }],
   'over its rating': [{ id: 'R1', power: '3.00 W', rating: '0.500 W' }],
   'not extra-low voltage': [{ limit: '60 V' }],
+  'contact missing': [
+    { id: 'S1a', other: 'S1b' },
+    { id: 'S1', other: '' },
+  ],
+  'contacts apart': [{ id: 'S1a', other: 'S1b' }],
+  'contacts alike': [{ id: 'S1a', other: 'S1b' }],
   'not as marked': none,
   'circuit has a fault': none,
   'no such quantity': [

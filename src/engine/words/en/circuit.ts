@@ -28,6 +28,14 @@ export const circuit: Sentences<FormatData> = {
     `${id} needs its resistance, or two of its voltage, power and current.`,
   'filament needs two ratings': ({ id }) =>
     `The filament of ${id} has no one resistance: give it two of its voltage, power and current.`,
+  'contact missing': ({ id, other }) =>
+    other
+      ? `${id} is one contact of a changeover switch; the other one, ${other}, is missing.`
+      : `The two contacts of a changeover switch have labels such as S1a and S1b, not ${id}.`,
+  'contacts apart': ({ id, other }) =>
+    `${id} and ${other} do not meet; the contacts of a changeover switch share its common terminal.`,
+  'contacts alike': ({ id, other }) =>
+    `A changeover switch stands at one of its contacts: write one of ${id} and ${other} closed, and the other one open.`,
   'terminals with a supply': () => 'A circuit with a supply has no terminals; leave them out.',
   'terminals missing': () =>
     'A network without a supply needs its two terminals, such as "terminals": ["a", "b"].',
