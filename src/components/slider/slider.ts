@@ -101,6 +101,7 @@ export class Slider {
     const range = this.#dial()?.range;
     if (!range || !(target instanceof HTMLInputElement)) return;
     if (!this.#moves) addEventListener('pointerup', this.#letGo, { once: true });
+    this.#forget();
     this.#turn(settingAt(range, target.valueAsNumber), 'move');
     this.#host.requestUpdate(); // its own value keeps step with the thumb; other sliders of the quantity follow like digits
     void this.#host.updateComplete.then(() => {
@@ -120,7 +121,15 @@ export class Slider {
     const dial = this.#dial();
     if (!dial) return;
     const { range, quantity } = dial;
+    this.#forget();
     this.#turn(settingAt(range, nearestSetting(range, quantity.value) + by), 'set');
+    this.#host.requestUpdate();
+  }
+
+  /** What could not be read has been set another way: the box shows that again. */
+  #forget(): void {
+    this.#typed = undefined;
+    this.#mistake = '';
   }
 
   readonly #type = ({ target }: Event): void => {
