@@ -1,4 +1,12 @@
-import { dotsOf, lineOf, terminalRadius, type Drawing, type PlacedSymbol } from '../../engine/core.ts';
+import {
+  dotsOf,
+  labelParts,
+  lineOf,
+  subscript,
+  terminalRadius,
+  type Drawing,
+  type PlacedSymbol,
+} from '../../engine/core.ts';
 import { put, shape } from './shape.ts';
 import type { Word } from './shown.ts';
 
@@ -30,7 +38,9 @@ export class StillLayer {
     for (const { id, role, text, at, anchor } of labels) {
       if (!shown.has(role === 'label' ? 'labels' : 'values') || (role === 'value' && live.has(id))) continue;
       const place = { class: role, [`data-${role}`]: id, x: at.x, y: at.y, 'text-anchor': anchor };
-      this.#groups.get(id)?.append(shape('text', place, text));
+      this.#groups
+        .get(id)
+        ?.append(shape('text', place, ...(role === 'label' ? withSubscript(text) : [text])));
     }
     this.svg.replaceChildren(
       this.#words,
@@ -81,6 +91,13 @@ export class StillLayer {
     for (const [id, group] of this.#groups) if (group.matches(':focus')) return id;
     return undefined;
   }
+}
+
+/** A label with its subscript. */
+function withSubscript(label: string): (Node | string)[] {
+  const [letters, below] = labelParts(label);
+  const { size, drop } = subscript;
+  return [letters, ...(below ? [shape('tspan', { dy: drop, 'font-size': `${size}em` }, below)] : [])];
 }
 
 /** How far the frame of a focused component stands off its symbol. */

@@ -1,5 +1,5 @@
 import { svg, type SVGTemplateResult } from 'lit';
-import type { LevelPlan } from '../../engine/core.ts';
+import { labelParts, subscript, type LevelPlan } from '../../engine/core.ts';
 import type { Axis } from '../axis/index.ts';
 import { sideways } from './sideways.ts';
 import type { Step } from './steps.ts';
@@ -60,6 +60,7 @@ export function picture({
   const component = ({ id, heights, carries, text, spoken }: Step, place: number): SVGTemplateResult => {
     const { x = 0, middle = 0, row = 0 } = places[place] ?? {};
     const under = foot + row * size.row;
+    const [letters, below] = labelParts(id);
     return svg`<g
       class="component ${id === lit ? 'lit' : ''} ${carries ? '' : 'still'}"
       data-id=${id}
@@ -70,7 +71,7 @@ export function picture({
     >
       <rect class="hit" x=${1 - column / 2} y="2" width=${column - 2} height=${foot + 2} rx="2"></rect>
       ${heights && upright([y(heights[0]), y(heights[1])], under)}
-      <text class="label" x=${middle - x} y=${under + size.label}>${id}</text>
+      <text class="label" x=${middle - x} y=${under + size.label}>${letters}<tspan dy=${subscript.drop} font-size=${`${subscript.size}em`}>${below}</tspan></text>
       <text class="value" x=${middle - x} y=${under + size.value}>${text}</text>
     </g>`;
   };

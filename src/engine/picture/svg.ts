@@ -1,7 +1,9 @@
 import {
   dotsOf,
+  labelParts,
   lineOf,
   prepareRibbons,
+  subscript,
   terminalRadius,
   textSize,
   type Drawing,
@@ -40,7 +42,7 @@ export function ribbonsOf(drawing: Drawing, { currents, scale = 10 }: Picture): 
 }
 
 function text(x: number, y: number, anchor: string, words: string, { line }: Ink, more = ''): string {
-  return `<text${more} x="${x}" y="${y}" text-anchor="${anchor}" fill="${line}" stroke="none">${escape(words)}</text>`;
+  return `<text${more} x="${x}" y="${y}" text-anchor="${anchor}" fill="${line}" stroke="none">${words}</text>`;
 }
 
 function symbol({ id, at, path, filled, letter, condition, ends }: PlacedSymbol, ink: Ink): string {
@@ -49,15 +51,23 @@ function symbol({ id, at, path, filled, letter, condition, ends }: PlacedSymbol,
     (ends && `<path d="${ends}"/><g opacity="0.4">`) +
     `<path d="${path}"/>` +
     (filled && `<path d="${filled}" fill="${ink.line}" stroke="none"/>`) +
-    (letter && text(0, 5, 'middle', letter, ink)) +
+    (letter && text(0, 5, 'middle', escape(letter), ink)) +
     (ends && '</g>') +
     `</g>`
   );
 }
 
+/** A label with its subscript. */
+function withSubscript(label: string): string {
+  const [letters, below] = labelParts(label);
+  const { size, drop } = subscript;
+  return letters + (below && `<tspan dy="${drop}" font-size="${size}em">${escape(below)}</tspan>`);
+}
+
 function label({ id, role, text: words, at, anchor }: PlacedLabel, ink: Ink): string {
   const bold = role === 'label' ? ' font-weight="600"' : '';
-  return text(at.x, at.y, anchor, words, ink, ` class="${role}" data-${role}="${escape(id)}"${bold}`);
+  const shown = role === 'label' ? withSubscript(words) : escape(words);
+  return text(at.x, at.y, anchor, shown, ink, ` class="${role}" data-${role}="${escape(id)}"${bold}`);
 }
 
 /** The glow of the lamps: a few discs on one another, since a gradient would need a name of its own in the page. */

@@ -1,6 +1,6 @@
 import { settingAt, type Component, type Range } from '../circuit/index.ts';
 import { decimalsOf, thinSpace, writeQuantity, type Quantity } from '../quantity/index.ts';
-import { bold, textWidth } from './text.ts';
+import { labelWidth, textWidth } from './text.ts';
 
 /** What stands beside a symbol: its label, its values, and the widths to keep free for them. */
 export interface Caption {
@@ -94,7 +94,7 @@ export function captionOf(component: Component, value: string = valueText(compon
   return {
     label,
     value,
-    labelWidth: Math.ceil(bold * textWidth(label)),
+    labelWidth: labelWidth(label),
     valueWidth: value === '' ? 0 : textWidth(room),
   };
 }

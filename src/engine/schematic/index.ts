@@ -20,4 +20,4 @@ export { levelPlan, type LevelLine, type LevelPlan } from './levels.ts';
 export { terminalRadius } from './network.ts';
 export { dotsOf, lineOf } from './path.ts';
 export { prepareRibbons, type Ribbons } from './ribbons.ts';
-export { textSize } from './text.ts';
+export { labelParts, subscript, textSize } from './text.ts';

@@ -6,7 +6,22 @@ const wide = /[mwMW%±]/;
 const capital = /[A-ZΩ]/;
 
 /** How much wider a label is for being bold. */
-export const bold = 1.12;
+const bold = 1.12;
+
+/** How large a subscript is beside the letters before it, and how many pixels below their line it stands. */
+export const subscript = { size: 0.75, drop: 3 };
+
+/** A label as textbooks print it: its capitals, and what stands below the line after them; `R12` is R with the subscript 12. */
+export function labelParts(label: string): readonly [letters: string, subscript: string] {
+  const [letters = ''] = /^[A-Z]*/.exec(label) ?? [];
+  return [letters, label.slice(letters.length)];
+}
+
+/** Pixels that a label may take, bold and with its subscript. */
+export function labelWidth(label: string): number {
+  const [letters, below] = labelParts(label);
+  return Math.ceil(bold * (textWidth(letters) + subscript.size * textWidth(below)));
+}
 
 /** Pixels that a line of text may take, in the widest of the usual fonts: no page is at hand to measure it. */
 export function textWidth(text: string): number {

@@ -15,7 +15,13 @@ describe('a board draws its circuit', () => {
     );
     const nodes = new Set(bench.all('[data-node]').map((path) => path.getAttribute('data-node')));
     expect(bench.all('[data-node]').length).to.equal(nodes.size);
-    expect(text(bench.find('[data-label=R1]'))).to.equal('R1');
+    const label = bench.find('[data-label=R1]');
+    expect(text(label)).to.equal('R1');
+    const below = label.querySelector('tspan')!;
+    expect(text(below), 'a subscript').to.equal('1');
+    expect(parseFloat(getComputedStyle(below).fontSize)).to.be.lessThan(
+      parseFloat(getComputedStyle(label).fontSize),
+    );
     expect(text(bench.find('[data-value=B1]'))).to.equal('6 V');
   });
 

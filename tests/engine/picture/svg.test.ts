@@ -93,3 +93,21 @@ test('in an ink every colour is one of its own, the ground lies under all, and l
   }
   assert.doesNotMatch(drawingToSVG(drawing, { ink: inks.light, glow: () => 0 }), /class="light"/);
 });
+
+test('a label is printed with a subscript after its capitals, and reads as it is written', () => {
+  const svg = drawingToSVG(drawn('B1 6 V + Rfog 12 Ω + LDR12 8 Ω; V1 across Rfog'));
+  const printed = [...svg.matchAll(/data-label="(\w+)"[^>]*>(.*?)<\/text>/g)].map(([, id, inside = '']) => ({
+    id,
+    read: inside.replace(/<.*?>/g, ''),
+    below: /<tspan dy="3" font-size="0.75em">(.*)<\/tspan>$/.exec(inside)?.[1],
+  }));
+  assert.deepEqual(
+    printed.map(({ read }) => read),
+    printed.map(({ id }) => id),
+  );
+  assert.deepEqual(printed.map(({ below }) => below).sort(), ['1', '1', '12', 'fog']);
+});
+
+test('a label without anything after its capitals has no subscript', () => {
+  assert.doesNotMatch(drawingToSVG(drawn('lamp X 6 V 3 W')), /tspan/);
+});

@@ -1,7 +1,13 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { parseCircuit } from '../../../src/engine/notation/index.ts';
-import { drawSchematic, textSize, type Drawing } from '../../../src/engine/schematic/index.ts';
+import {
+  drawSchematic,
+  labelParts,
+  subscript,
+  textSize,
+  type Drawing,
+} from '../../../src/engine/schematic/index.ts';
 import { drawings } from './random-drawings.ts';
 
 type Rows = readonly (readonly [letters: string, widths: string])[];
@@ -42,8 +48,14 @@ const advances = (rows: Rows): ReadonlyMap<string, number> =>
   );
 const fonts = { label: advances(bold), value: advances(book) };
 
-const widthOf = (text: string, role: 'label' | 'value'): number =>
+const lineWidth = (text: string, role: 'label' | 'value'): number =>
   (Array.from(text, (letter) => fonts[role].get(letter) ?? NaN).reduce((a, b) => a + b, 0) / 2048) * textSize;
+
+const widthOf = (text: string, role: 'label' | 'value'): number => {
+  if (role === 'value') return lineWidth(text, role);
+  const [letters, below] = labelParts(text);
+  return lineWidth(letters, role) + subscript.size * lineWidth(below, role);
+};
 
 function drawn(line: string): Drawing {
   const drawing = drawSchematic(parseCircuit(line));
