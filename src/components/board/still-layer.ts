@@ -35,12 +35,13 @@ export class StillLayer {
     const focused = this.#focused();
     this.#groups.clear();
     for (const symbol of symbols) this.#groups.set(symbol.id, component(symbol));
+    const points: Node[] = [];
     for (const { id, role, text, at, anchor } of labels) {
-      if (!shown.has(role === 'label' ? 'labels' : 'values') || (role === 'value' && live.has(id))) continue;
+      if (!shown.has(role === 'value' ? 'values' : 'labels') || (role === 'value' && live.has(id))) continue;
       const place = { class: role, [`data-${role}`]: id, x: at.x, y: at.y, 'text-anchor': anchor };
-      this.#groups
-        .get(id)
-        ?.append(shape('text', place, ...(role === 'label' ? withSubscript(text) : [text])));
+      const written = shape('text', place, ...(role === 'value' ? [text] : withSubscript(text)));
+      if (role === 'point') points.push(written);
+      else this.#groups.get(id)?.append(written);
     }
     this.svg.replaceChildren(
       this.#words,
@@ -53,6 +54,7 @@ export class StillLayer {
       ),
       shape('path', { class: 'dots', d: wires.map(({ dots }) => dotsOf(dots)).join('') }),
       ...terminals.map(({ x, y }) => shape('circle', { class: 'terminal', cx: x, cy: y, r: terminalRadius })),
+      ...points,
       ...this.#groups.values(),
     );
     this.light(this.#lit);

@@ -1,9 +1,12 @@
 import {
   dotsOf,
+  labelParts,
   lineOf,
+  subscript,
   terminalRadius,
   textSize,
   type Drawing,
+  type PlacedLabel,
   type PlacedSymbol,
 } from '../../engine/core.ts';
 import { fonts, halo, ribbonsOf, type Ink, type Picture } from '../../engine/picture/index.ts';
@@ -17,14 +20,26 @@ function apart(pen: Pen, draw: () => void): void {
   pen.restore();
 }
 
-function write(pen: Pen, words: string, x: number, y: number, anchor: PlacedText, weight = 400): void {
-  pen.font = `${weight} ${textSize}px ${fonts}`;
-  pen.textAlign = anchors[anchor];
-  pen.fillText(words, x, y);
-}
+const fontOf = (weight: number, size: number): string => `${weight} ${size}px ${fonts}`;
 
-type PlacedText = Drawing['labels'][number]['anchor'];
-const anchors = { start: 'left', middle: 'center', end: 'right' } as const;
+/** The part of a text's width that stands before its anchor. */
+const before = { start: 0, middle: 0.5, end: 1 } as const;
+
+/** A text, or a label with its subscript. */
+function label(pen: Pen, { role, text, at, anchor }: PlacedLabel): void {
+  const [letters, below] = role === 'value' ? [text, ''] : labelParts(text);
+  const weight = role === 'label' ? 600 : 400;
+  const [font, smaller] = [fontOf(weight, textSize), fontOf(weight, subscript.size * textSize)];
+  pen.font = smaller;
+  const added = pen.measureText(below).width;
+  pen.font = font;
+  const { width } = pen.measureText(letters);
+  const x = at.x - before[anchor] * (width + added);
+  pen.textAlign = 'left';
+  pen.fillText(letters, x, at.y);
+  pen.font = smaller;
+  pen.fillText(below, x + width, at.y + subscript.drop);
+}
 
 function symbol(pen: Pen, { at, path, filled, letter, ends }: PlacedSymbol): void {
   apart(pen, () => {
@@ -33,7 +48,9 @@ function symbol(pen: Pen, { at, path, filled, letter, ends }: PlacedSymbol): voi
     if (ends) pen.globalAlpha = 0.4;
     pen.stroke(new Path2D(path));
     pen.fill(new Path2D(filled));
-    write(pen, letter, 0, 5, 'middle');
+    pen.font = fontOf(400, textSize);
+    pen.textAlign = 'center';
+    pen.fillText(letter, 0, 5);
   });
 }
 
@@ -77,6 +94,5 @@ export function paint(pen: Pen, drawing: Drawing, picture: Picture, ink: Ink): v
     pen.stroke();
   }
   for (const each of symbols) symbol(pen, each);
-  for (const { role, text, at, anchor } of labels)
-    write(pen, text, at.x, at.y, anchor, role === 'label' ? 600 : 400);
+  for (const each of labels) label(pen, each);
 }

@@ -42,7 +42,7 @@ export function asShown(shot: Shot, onPaper: boolean): Drawing {
         if (now === undefined) return label;
         return { ...label, text: onPaper ? now.replace('?', blank(label.box.width)) : now };
       })
-      .filter(({ id, role }) => (role === 'label' ? labels : values || numbers.has(id))),
+      .filter(({ id, role }) => (role === 'value' ? values || numbers.has(id) : labels)),
     ribbons: arrows ? drawing.ribbons : drawing.ribbons.map((run) => ({ ...run, arrows: [] })),
   };
 }

@@ -3,7 +3,9 @@ import {
   describeCircuit,
   dotsOf,
   drawSchematic,
+  labelParts,
   lineOf,
+  subscript,
   terminalRadius,
   textSize,
   type Circuit,
@@ -28,15 +30,17 @@ function symbol({ id, at, path, filled, letter }: PlacedSymbol, isMeant: boolean
   </g>`;
 }
 
-const label = ({ role, text, at, anchor }: PlacedLabel): TemplateResult<2> =>
-  svg`<text
+function label({ role, text, at, anchor }: PlacedLabel): TemplateResult<2> {
+  const [letters, below] = role === 'value' ? [text, ''] : labelParts(text);
+  return svg`<text
     x=${at.x}
     y=${at.y}
     text-anchor=${anchor}
     font-weight=${role === 'label' ? 600 : 400}
     fill="currentColor"
     stroke="none"
-  >${text}</text>`;
+  >${letters}<tspan dy=${subscript.drop} font-size=${`${subscript.size}em`}>${below}</tspan></text>`;
+}
 
 function picture(drawing: Drawing, { circuit, about }: Stage): TemplateResult {
   const { wires, symbols, labels, terminals } = drawing;

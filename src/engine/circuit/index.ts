@@ -34,6 +34,7 @@ export { isOwn } from './is-own.ts';
 export { isSupply } from './is-supply.ts';
 export { isSwitch } from './is-switch.ts';
 export { nearest } from './nearest.ts';
+export { isPoint } from './point.ts';
 export { defaultStep, lastSetting, nearestSetting, settingAt } from './range.ts';
 export { forwardPoint, ratedResistance } from './ratings.ts';
 export { resistanceOf } from './resistance.ts';

@@ -1,4 +1,4 @@
-import { isSupply, type Circuit, type Component } from '../circuit/index.ts';
+import { isPoint, isSupply, type Circuit, type Component } from '../circuit/index.ts';
 import type { Quantity } from '../quantity/index.ts';
 import { leaves, type Single, type Tree } from '../topology/index.ts';
 import { componentText } from './component-text.ts';
@@ -83,7 +83,8 @@ function planText({ components }: Circuit, { tree, placed }: Plan): string | und
   const chained = components.filter(({ id }) => leafOf.has(id));
   const across = new Map(placed.map((component) => [component, straightAcross(component, chained)]));
   const between = placed.filter((component) => !across.get(component));
-  const names = junctionNames(between.flatMap(({ from, to }) => [from, to]));
+  const nodesOf = (list: readonly Component[]): string[] => list.flatMap(({ from, to }) => [from, to]);
+  const names = junctionNames([...nodesOf(between), ...nodesOf(chained).filter(isPoint)]);
   // A supply alone stays open only as long as nothing is added to it.
   const only = tree.kind === 'component' ? byId.get(tree.id) : undefined;
   if (only && isSupply(only) && names.size > 0) return undefined;

@@ -1,4 +1,4 @@
-import { isSupply, nearest, wrongContacts, type Circuit, type Component } from '../circuit/index.ts';
+import { isPoint, isSupply, nearest, wrongContacts, type Circuit, type Component } from '../circuit/index.ts';
 import type { Cursor } from './cursor.ts';
 import type { Line, Placed } from './line.ts';
 import { mistake } from './mistake.ts';
@@ -26,12 +26,12 @@ function holdsSupply(part: Part): boolean {
   return part.type === 'component' && drives(part.component);
 }
 
-/** The junctions that are named once in the whole line. */
-function namedOnce({ tokens }: Cursor): readonly Token[] {
+/** The junctions that are named once in the whole line, but for labelled points in its chain: a drawing shows them. */
+function namedOnce({ tokens }: Cursor, inChain: ReadonlySet<string>): readonly Token[] {
   const named = tokens.filter(({ type, text }) => type === '@' && text);
   const uses = new Map<string, number>();
   for (const { text } of named) uses.set(text, (uses.get(text) ?? 0) + 1);
-  return named.filter(({ text }) => uses.get(text) === 1);
+  return named.filter(({ text }) => uses.get(text) === 1 && !(isPoint(text) && inChain.has(text)));
 }
 
 /** Joins the components of a line and names the points: junctions as written, the others 1, 2, … along the line. */
@@ -88,6 +88,7 @@ export function layOut(cursor: Cursor, { chain, placed, ends, surroundings }: Li
   const right = chain?.type === 'series' && holdsSupply(chain) ? left : { name: '' };
   if (chain) lay(chain, left, right);
   const chained = [...spans.keys()];
+  const inChain = new Set(junctions.keys());
   let waiting = placed;
   for (let before = Infinity; waiting.length < before;) {
     before = waiting.length;
@@ -108,7 +109,7 @@ export function layOut(cursor: Cursor, { chain, placed, ends, surroundings }: Li
   }
 
   const terminals = ends?.between ?? [];
-  const lonely = chain ? namedOnce(cursor) : [];
+  const lonely = chain ? namedOnce(cursor, inChain) : [];
   const nowhere = terminals.filter((token) => !junctions.has(token.text));
   for (const token of new Set([...lonely, ...nowhere])) {
     cursor.note(token, mistake('junction once', token.text));

@@ -66,7 +66,7 @@ function withSubscript(label: string): string {
 
 function label({ id, role, text: words, at, anchor }: PlacedLabel, ink: Ink): string {
   const bold = role === 'label' ? ' font-weight="600"' : '';
-  const shown = role === 'label' ? withSubscript(words) : escape(words);
+  const shown = role === 'value' ? escape(words) : withSubscript(words);
   return text(at.x, at.y, anchor, shown, ink, ` class="${role}" data-${role}="${escape(id)}"${bold}`);
 }
 

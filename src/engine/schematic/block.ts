@@ -1,10 +1,10 @@
-import type { Condition } from '../circuit/index.ts';
+import { isPoint, type Condition } from '../circuit/index.ts';
 import type { Parallel, Single, Tree } from '../topology/index.ts';
 import type { Caption } from './caption.ts';
 import type { Share } from './drawing.ts';
 import type { Fork, PlaceFork } from './fork/index.ts';
 import type { Glyph } from './glyph.ts';
-import { textSize } from './text.ts';
+import { labelWidth, textSize } from './text.ts';
 
 /** What is drawn for a component. */
 export interface Part {
@@ -55,8 +55,8 @@ export interface Block {
 const slot = 76;
 /** The length of a changeover switch with its wires. */
 export const forkLength = 76;
-/** From the ends of a parallel group to its junctions. */
-export const pad = 16;
+/** From the ends of a parallel group to its junctions, where they have no letters. */
+const pad = 16;
 /** Between symbol and text. */
 export const gap = 7;
 /** A line of text. */
@@ -66,6 +66,14 @@ export const ribbonRoom = 12;
 
 /** The next even number: what is drawn lies on a grid of 2 pixels. */
 export const even = (x: number): number => 2 * Math.ceil(x / 2);
+
+/** What a part's line is longer by at either end, so that the letters of labelled points have room beside it. */
+const letterRoom = ({ from, to }: { readonly from: string; readonly to: string }): number =>
+  Math.max(0, ...[from, to].filter(isPoint).map((node) => even(labelWidth(node) + 4)));
+
+/** From the ends of a parallel group to its junctions. */
+export const padOf = (group: { readonly from: string; readonly to: string }): number =>
+  pad + letterRoom(group);
 
 /** The largest of something over some blocks; 0 over none. */
 export const largest = (blocks: readonly Block[], of: (block: Block) => number): number =>
@@ -90,7 +98,7 @@ function component(single: Single, { part, upright, stacked, left }: Measure): B
     single,
     from,
     to,
-    length: upright ? slot : Math.max(slot, even(width + 16)),
+    length: (upright ? slot : Math.max(slot, even(width + 16))) + 2 * letterRoom(single),
     before,
     after,
     offset: 0,
@@ -151,7 +159,7 @@ function parallel(tree: Parallel, measure: Measure, hanging: boolean): Block {
     kind: 'parallel',
     from,
     to,
-    length: largest(branches, ({ length }) => length) + 2 * pad,
+    length: largest(branches, ({ length }) => length) + 2 * padOf({ from, to }),
     before: largest(branches, ({ before, offset }) => before - offset),
     after: largest(branches, ({ after, offset }) => after + offset),
     offset: 0,

@@ -83,6 +83,8 @@ export interface DescriptionData {
       readonly back: boolean;
     }[];
   };
+  /** The labelled points, each with the components that meet there. */
+  readonly points: { readonly points: readonly { readonly name: string; readonly ids: readonly string[] }[] };
   /** Whole sentences, one for each piece that does not hang together with the others. */
   readonly pieces: { readonly texts: readonly string[] };
 }

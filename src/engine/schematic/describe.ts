@@ -1,4 +1,4 @@
-import { formOf, isSupply, type Circuit, type Component, type Range } from '../circuit/index.ts';
+import { formOf, isPoint, isSupply, type Circuit, type Component, type Range } from '../circuit/index.ts';
 import { writeQuantity } from '../quantity/index.ts';
 import { leaves, pieces, turnedRound, type Piece, type Single, type Tree } from '../topology/index.ts';
 import { say, type Language } from '../words/index.ts';
@@ -154,14 +154,21 @@ export function describeCircuit(circuit: Circuit, language?: Language): string {
     return say({ code: 'web', data: { parts: told } }, language);
   };
 
-  const whole = (tree: Tree): string => {
+  const told = (tree: Tree): string => {
     const loose = tree.kind === 'series' && tree.from === tree.to ? loop(tree.parts, []) : undefined;
     return loose ?? say({ code: 'network', data: phrase(tree, '') }, language);
   };
 
   const texts = pieces(circuit).map((piece) => {
     const found = bridgeOf(piece);
-    return piece.tree ? whole(piece.tree) : ((found && bridge(found)) ?? web(piece));
+    return piece.tree ? told(piece.tree) : ((found && bridge(found)) ?? web(piece));
   });
-  return say({ code: 'pieces', data: { texts } }, language);
+  const points = [...new Set(circuit.components.flatMap(({ from, to }) => [from, to]))]
+    .filter(isPoint)
+    .map((name) => ({
+      name,
+      ids: circuit.components.filter(({ from, to }) => from === name || to === name).map(({ id }) => id),
+    }));
+  const whole = say({ code: 'pieces', data: { texts } }, language);
+  return points.length > 0 ? `${whole} ${say({ code: 'points', data: { points } }, language)}` : whole;
 }

@@ -1,11 +1,13 @@
-import { isContact, isSupply, type Circuit } from '../circuit/index.ts';
+import { isContact, isPoint, isSupply, type Circuit } from '../circuit/index.ts';
 import type { Measure } from './block.ts';
 import { captionOf } from './caption.ts';
-import type { Drawing, DrawingStyle } from './drawing.ts';
+import { drawAt } from './draw-at.ts';
+import type { Drawing, DrawingStyle, NodeWires, Point } from './drawing.ts';
 import { glyphOf } from './glyph.ts';
 import { meetingsOf, pathsOf } from './net.ts';
-import type { Page } from './page.ts';
-import type { Plan } from './plan.ts';
+import type { Page, Piece } from './page.ts';
+import type { Plan, Size } from './plan.ts';
+import { spotsOf, type Spot } from './points.ts';
 import { runsOf } from './runs.ts';
 import { nodesOf } from './wires.ts';
 
@@ -41,11 +43,28 @@ export function bestOf(plansOf: (stacked: boolean) => readonly Plan[], widest: n
   return stacked.cost + 25 < plain.cost ? stacked : plain;
 }
 
+/** Room round the drawing for the letters of labelled points. */
+const frame = 14;
+
 /** The drawing that a plan leads to. */
-export function drawingOf({ size, draw }: Plan): Drawing {
+export function drawingOf(plan: Plan): Drawing {
   const page: Page = { pieces: [], symbols: [], labels: [], hops: [] };
-  const terminals = draw(page);
-  const { pieces, symbols, labels, hops } = page;
+  const terminals = plan.draw(page);
+  if (!page.pieces.some(({ node = '' }) => isPoint(node))) return drawingOn(page, plan.size, terminals);
+  const framed: Page = { pieces: [], symbols: [], labels: [], hops: [] };
+  const moved = drawAt(framed, { x: frame, y: frame }, plan);
+  const { width, height } = plan.size;
+  return withPoints(
+    drawingOn(framed, { width: width + 2 * frame, height: height + 2 * frame }, moved),
+    framed.pieces,
+  );
+}
+
+function drawingOn(
+  { pieces, symbols, labels, hops }: Page,
+  size: Size,
+  terminals: readonly Point[],
+): Drawing {
   const meetings = meetingsOf(pieces);
   const paths = pathsOf(pieces, meetings);
   return {
@@ -57,4 +76,29 @@ export function drawingOf({ size, draw }: Plan): Drawing {
     ribbons: runsOf(paths),
     terminals,
   };
+}
+
+/** The drawing with its labelled points. */
+function withPoints(drawing: Drawing, pieces: readonly Piece[]): Drawing {
+  const spots = spotsOf({ ...drawing, wires: bareWires(pieces) });
+  return {
+    ...drawing,
+    wires: spots.reduce(withDot, drawing.wires),
+    labels: [...drawing.labels, ...spots.map(({ label }) => label)],
+  };
+}
+
+/** The wires of the nodes as they are where no component has a wire across it. */
+function bareWires(pieces: readonly Piece[]): NodeWires[] {
+  const bare = pieces.filter(({ node }) => !node?.endsWith(' bridge'));
+  const meetings = meetingsOf(bare);
+  return nodesOf(pathsOf(bare, meetings), meetings, []);
+}
+
+/** The wires with the dot of a labelled point, where there is none yet. */
+function withDot(wires: readonly NodeWires[], { label, dot }: Spot): readonly NodeWires[] {
+  return wires.map((own) => {
+    if (!dot || own.node !== label.id || own.dots.some(({ x, y }) => x === dot.x && y === dot.y)) return own;
+    return { ...own, dots: [...own.dots, dot] };
+  });
 }

@@ -44,17 +44,18 @@ export interface PlacedSymbol {
 export interface NodeWires {
   readonly node: string;
   readonly lines: readonly (readonly Point[])[];
-  /** Junction dots. */
+  /** Junction dots, and that of a labelled point. */
   readonly dots: readonly Point[];
   /** Where one of these lines passes over another node's wire, which it does in a small half circle. */
   readonly hops: readonly Point[];
 }
 
-/** One line of text beside a symbol. */
+/** One line of text beside a symbol or a point. */
 export interface PlacedLabel {
+  /** The component, or the node that the point is. */
   readonly id: string;
-  /** `label` is the component's name, `value` what was written of its values. */
-  readonly role: 'label' | 'value';
+  /** `label` is the component's name, `value` what was written of its values, `point` the letter of a labelled point. */
+  readonly role: 'label' | 'value' | 'point';
   readonly text: string;
   /** Baseline point. */
   readonly at: Point;

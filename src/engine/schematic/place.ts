@@ -1,5 +1,5 @@
 import type { Single } from '../topology/index.ts';
-import { forkDrawer, forkLength, pad, type Block } from './block.ts';
+import { forkDrawer, forkLength, padOf, type Block } from './block.ts';
 import type { Share, Turn } from './drawing.ts';
 import type { Fork } from './fork/index.ts';
 import { reach, turned } from './glyph.ts';
@@ -89,7 +89,7 @@ export function place(block: Block, on: Line, length: number, whole = false): vo
   else if (kind === 'parallel') {
     const { start, end } = block;
     const space = whole ? 0 : Math.round((length - block.length) / 2);
-    const edge = (fork: Fork | undefined): number => (fork ? forkLength : whole ? 0 : pad);
+    const edge = (fork: Fork | undefined): number => (fork ? forkLength : whole ? 0 : padOf(block));
     const [first, last] = [space + edge(start), length - space - edge(end)];
     const forks = forkDrawer();
     if (start) forks?.place(start, block, from, on, first, true);

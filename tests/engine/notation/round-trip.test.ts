@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import fc from 'fast-check';
-import { circuitFrom, circuitToJSON, type Circuit } from '../../../src/engine/circuit/index.ts';
+import { circuitFrom, circuitToJSON, isPoint, type Circuit } from '../../../src/engine/circuit/index.ts';
 import { formatCircuit, parseCircuit } from '../../../src/engine/notation/index.ts';
 import { Random } from './random.ts';
 import { randomJSON } from './random-json.ts';
@@ -46,5 +46,38 @@ test('a line and its JSON form are the same circuit, to the last digit', () => {
       assert.deepEqual(circuitToJSON(circuitFrom(json)), json, text);
     }),
     { numRuns: 1000 },
+  );
+});
+
+/** The circuit with labelled points in place of some of its nodes. */
+function labelled(circuit: Circuit, random: Random): Circuit {
+  const nodes = [...new Set(circuit.components.flatMap(({ from, to }) => [from, to]))];
+  const names = new Map(nodes.map((node, i) => [node, random.once(2) ? `P${i}` : node]));
+  const named = (node: string): string => names.get(node) ?? node;
+  const [first, last] = circuit.terminals ?? [];
+  return {
+    ...circuit,
+    components: circuit.components.map((each) => ({ ...each, from: named(each.from), to: named(each.to) })),
+    ...(first && last && { terminals: [named(first), named(last)] }),
+  };
+}
+
+test('labelled points are read back where they were, whether or not anything else names them', () => {
+  const points = ({ components }: Circuit): string[] =>
+    components.flatMap(({ id, from, to }) =>
+      [`${id} from ${from}`, `${id} to ${to}`].filter((end) => isPoint(end.split(' ')[2] ?? '')),
+    );
+  fc.assert(
+    fc.property(seeds, fc.integer({ min: 1, max: 12 }), (seed, size) => {
+      const random = new Random(seed);
+      const { text } = new RandomLine(random, size);
+      for (const plain of [parseCircuit(text), circuitFrom(randomJSON(random, size))]) {
+        const circuit = labelled(plain, random);
+        roundTrip(circuit, text);
+        const written = formatCircuit(circuit);
+        assert.deepEqual(points(parseCircuit(written)).sort(), points(circuit).sort(), written);
+      }
+    }),
+    { numRuns: 1500 },
   );
 });

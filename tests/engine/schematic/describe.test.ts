@@ -84,6 +84,12 @@ test('what is taken out, what has a wire across it, and what a supply can be set
   );
 });
 
+test('labelled points are told with what meets there', () => {
+  const said = words('B1 6 V @y–@X; R1 5 Ω @X–@y; L1 4 Ω @X–@y; S1 open @Z–@y');
+  assert.match(said, /\. Point X is where B1, R1 and L1 meet\. Point Z is at an end of S1\.$/);
+  assert.doesNotMatch(said, /Point y/);
+});
+
 test('every component of any circuit is named once at least', () => {
   for (const { circuit } of drawings().slice(0, 500)) {
     const said = describeCircuit(circuit);

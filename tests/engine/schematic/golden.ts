@@ -63,6 +63,11 @@ export const pictures: Readonly<Record<string, Picture>> = {
     circuit: '(R1 1 Ω + @p + R2 2 Ω) ∥ (R3 3 Ω + @q + (R4 4 Ω ∥ L1 6 Ω)); V1 @p–@q',
     width: 300,
   },
+  'points-of-a-question': { circuit: 'B1 12 V + S1 closed + @X + R1 2 Ω + @Y + R2 4 Ω + @Z' },
+  'bridge-with-points': {
+    circuit: 'B1 6 V + ((R1 10 Ω + @X + R2 20 Ω) ∥ (R3 30 Ω + @Y + R4 40 Ω)); V1 @X–@Y',
+    currents: { B1: 0.2857, R1: 0.2, R2: 0.2, R3: 0.0857, R4: 0.0857 },
+  },
   'harbour-cube': {
     circuit:
       'B1 6 V @a–@h; R1 1 Ω @a–@b; R2 1 Ω @a–@c; R3 1 Ω @a–@d; R4 1 Ω @b–@e; R5 1 Ω @b–@f; R6 1 Ω @c–@e; ' +

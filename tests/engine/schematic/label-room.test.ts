@@ -51,10 +51,10 @@ const fonts = { label: advances(bold), value: advances(book) };
 const lineWidth = (text: string, role: 'label' | 'value'): number =>
   (Array.from(text, (letter) => fonts[role].get(letter) ?? NaN).reduce((a, b) => a + b, 0) / 2048) * textSize;
 
-const widthOf = (text: string, role: 'label' | 'value'): number => {
+const widthOf = (text: string, role: 'label' | 'value' | 'point'): number => {
   if (role === 'value') return lineWidth(text, role);
   const [letters, below] = labelParts(text);
-  return lineWidth(letters, role) + subscript.size * lineWidth(below, role);
+  return lineWidth(letters, 'label') + subscript.size * lineWidth(below, 'label');
 };
 
 function drawn(line: string): Drawing {

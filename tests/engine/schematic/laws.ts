@@ -145,17 +145,25 @@ law('the wires of a node hang together, and reach every component of it', (drawi
 });
 
 law(
-  'a dot stands exactly where three or more wires meet, and is of the node whose wires they are',
+  'a dot stands where three or more wires meet, and at most one more of each labelled point, on the wires of its node',
   (drawing) => {
     const ends = new Map<string, number>();
     for (const { from, to } of wireLegs(drawing)) {
       for (const key of [keyOf(from), keyOf(to)]) ends.set(key, (ends.get(key) ?? 0) + 1);
     }
     const meetings = [...ends].filter(([, count]) => count > 2).map(([key]) => key);
-    assert.deepEqual(drawing.wires.flatMap(({ dots }) => dots.map(keyOf)).sort(), meetings.sort());
-    for (const { node, lines, dots } of drawing.wires) {
-      const points = lines.flatMap((line) => line.map(keyOf));
-      for (const dot of dots) assert.ok(!isBridge({ node }) && points.includes(keyOf(dot)), node);
+    const dots = drawing.wires.flatMap(({ node, dots }) => dots.map((at) => ({ node, at })));
+    const lettered = drawing.labels.filter(({ role }) => role === 'point').map(({ id }) => id);
+    const added = dots.filter(({ at }) => !meetings.includes(keyOf(at)));
+    assert.equal(dots.length - added.length, meetings.length);
+    assert.equal(new Set(added.map(({ node }) => node)).size, added.length);
+    for (const { node } of added) assert.ok(lettered.includes(node), node);
+    for (const { node, at } of dots) {
+      const own = wireLegs(drawing).filter((leg) => leg.node === node);
+      assert.ok(
+        !isBridge({ node }) && own.some((leg) => touches(boxOf(leg), { ...at, width: 0, height: 0 })),
+        node,
+      );
     }
   },
 );

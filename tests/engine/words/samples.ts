@@ -242,6 +242,14 @@ export const samples: { readonly [Code in keyof Catalogue]: readonly Catalogue[C
       ],
     },
   ],
+  points: [
+    {
+      points: [
+        { name: 'X', ids: ['B1', 'R1', 'V1'] },
+        { name: 'Y', ids: ['S1'] },
+      ],
+    },
+  ],
   pieces: [
     { texts: ['Between two terminals: resistor R1.'] },
     { texts: ['Between two terminals: resistor R1.', 'Between two terminals: resistor R2.'] },

@@ -6,7 +6,7 @@ import {
   forkLength,
   largest,
   line,
-  pad,
+  padOf,
   sharesOf,
   spread,
   type Block,
@@ -44,6 +44,7 @@ function forked({ prongs, start, end }: Forked, { from, to }: Parallel, measure:
   const widths = [start, end]
     .flatMap((fork) => fork ?? [])
     .map(({ id }) => measure.part(id).caption.labelWidth);
+  const room = padOf({ from, to });
   const text = labelGap + (measure.upright ? even(Math.max(...widths) + 6) : line + 4);
   return {
     kind: 'parallel',
@@ -54,8 +55,8 @@ function forked({ prongs, start, end }: Forked, { from, to }: Parallel, measure:
         wireBetween,
         largest(branches, ({ length }) => length),
       ) +
-      (start ? forkLength : pad) +
-      (end ? forkLength : pad),
+      (start ? forkLength : room) +
+      (end ? forkLength : room),
     before: Math.max(
       text,
       largest(branches, ({ before, offset }) => before - offset),

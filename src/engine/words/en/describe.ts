@@ -47,6 +47,14 @@ export const describe: Sentences<DescriptionData> = {
     branches.map(({ number, text }) => `branch ${number} is ${text}`).join('; '),
   web: ({ parts }) =>
     `Not series and parallel throughout; with its junctions numbered: ${parts.map(between).join('; ')}.`,
+  points: ({ points }) =>
+    points
+      .map(({ name, ids }) =>
+        ids.length > 1
+          ? `Point ${name} is where ${all(ids)} meet.`
+          : `Point ${name} is at an end of ${all(ids)}.`,
+      )
+      .join(' '),
   pieces: ({ texts }) =>
     texts.length > 1 ? `${texts.length} pieces that nothing joins. ${texts.join(' ')}` : texts.join(' '),
 };

@@ -1,0 +1,27 @@
+import type { Box, Point } from './drawing.ts';
+import type { Page } from './page.ts';
+import type { Plan } from './plan.ts';
+
+/** Draws a plan with its corner at a point of a page, and says where its terminals are. */
+export function drawAt(page: Page, corner: Point, { draw }: Plan): Point[] {
+  const own: Page = { pieces: [], symbols: [], labels: [], hops: [] };
+  const moved = ({ x, y }: Point): Point => ({ x: x + corner.x, y: y + corner.y });
+  const movedBox = (box: Box): Box => ({ ...box, ...moved(box) });
+  const terminals = draw(own).map(moved);
+  page.pieces.push(
+    ...own.pieces.map((piece) => ({ ...piece, from: moved(piece.from), to: moved(piece.to) })),
+  );
+  page.symbols.push(
+    ...own.symbols.map((symbol) => ({
+      ...symbol,
+      at: moved(symbol.at),
+      box: movedBox(symbol.box),
+      hit: movedBox(symbol.hit),
+    })),
+  );
+  page.labels.push(
+    ...own.labels.map((label) => ({ ...label, at: moved(label.at), box: movedBox(label.box) })),
+  );
+  page.hops.push(...own.hops.map((hop) => ({ ...hop, at: moved(hop.at) })));
+  return terminals;
+}
