@@ -61,7 +61,7 @@ const plugins = [
 ];
 
 /** What only some elements need: each a chunk of its own. */
-const part = /\/(?:engine|components)\/(reasons|whatif|explain|claims|csv)\//;
+const part = /\/(?:engine|components)\/(?:explain\/)?(reasons|whatif|kirchhoff|explain|mark|claims|csv)\//;
 
 /** Lit, the engine and whatever two elements need stand in one chunk, so that a page fetches few files. */
 function chunkOf(id, { getModuleInfo }) {

@@ -1,3 +1,5 @@
+import { equipEquations } from './explain/index.ts';
+import { kirchhoff } from './explain/kirchhoff/index.ts';
 import { curves } from './nonlinear/index.ts';
 import { equipWebs } from './schematic/index.ts';
 import { drawWeb } from './schematic/web/index.ts';
@@ -8,6 +10,8 @@ export { en, say, type Catalogue, type Language, type Said } from './reasons/ind
 export * from './claims/index.ts';
 export * from './comparison/index.ts';
 export * from './explain/index.ts';
+export { kirchhoff } from './explain/kirchhoff/index.ts';
+export * from './mark/index.ts';
 export * from './reduction/index.ts';
 export * from './picture/index.ts';
 export * from './time/index.ts';
@@ -17,3 +21,4 @@ export { drawWeb } from './schematic/web/index.ts';
 
 equip(curves);
 equipWebs(drawWeb);
+equipEquations(kirchhoff);

@@ -59,7 +59,9 @@ const total = (names) => names.map((name) => weigh(readFileSync(name))).reduce((
 const added = (name) =>
   total(files('board', name).filter((file) => !parts.includes(file))) - total(files('board'));
 /** Parts of the engine that only some elements need. */
-const parts = ['reasons', 'whatif', 'claims', 'explain'].map((part) => `dist/chunks/${part}.js`);
+const parts = ['reasons', 'whatif', 'claims', 'explain', 'mark', 'kirchhoff'].map(
+  (part) => `dist/chunks/${part}.js`,
+);
 
 const weights = {
   'engine core': () => engine({ words: false }),
@@ -69,6 +71,8 @@ const weights = {
   claims: () => total(['dist/chunks/claims.js']),
   'drawing of reductions': () => total(['dist/chunks/pictures.js']),
   explain: () => total(['dist/chunks/explain.js']),
+  'Kirchhoff’s equations': () => total(['dist/chunks/kirchhoff.js']),
+  'numbers filled in': () => total(['dist/chunks/gap.js', 'dist/chunks/mark.js']),
   'words of reasons': () => total(['dist/chunks/reasons.js']),
   'drawing of webs': () => total(['dist/chunks/web.js']),
   'drawing of changeover switches': () => total(['dist/chunks/fork.js']),

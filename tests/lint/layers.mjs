@@ -16,6 +16,7 @@ const below = {
   time: ['solve', 'circuit'],
   whatif: ['reasons', 'topology', 'solve', 'circuit', 'quantity', 'words'],
   explain: ['reasons', 'rules', 'notation', 'topology', 'solve', 'circuit', 'quantity', 'words'],
+  mark: ['reasons', 'quantity'],
   reduction: ['explain', 'topology', 'circuit', 'quantity'],
   comparison: ['schematic', 'solve', 'quantity'],
   picture: ['schematic'],
@@ -30,6 +31,7 @@ const later = [
   'reasons',
   'whatif',
   'explain',
+  'mark',
   'claims',
   'comparison',
   'reduction',
@@ -54,7 +56,7 @@ function objection(from, to, isType, isLater) {
   const fetches = isLater && from.layer === 'components';
   const defines = from.folder === 'components' || from.file === 'define.ts' || fetches;
   // What of a layer is loaded later has a face of its own, for the engine's.
-  const own = from.folder === 'engine' ? /^((web|fork)\/)?index\.ts$/ : /^index\.ts$/;
+  const own = from.folder === 'engine' ? /^((web|fork|kirchhoff)\/)?index\.ts$/ : /^index\.ts$/;
   const face = defines ? /^(index|define)\.ts$/ : own;
   const faces = to.folder === 'engine' ? /^(index|core)\.ts$/ : face;
   if (!faces.test(to.file)) return 'Another folder is imported through its index.ts.';

@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { Fraction, writeReading, type Term } from '../../engine/core.ts';
-import { agreement } from '../../engine/explain/index.ts';
+import { agreement } from '../../engine/mark/index.ts';
 import { say } from '../../engine/reasons/index.ts';
 import { figuresOf, unitOf, type Snapshot } from '../link/index.ts';
 import { equation } from './equation.ts';

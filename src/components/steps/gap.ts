@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { thinSpace, type Course } from '../../engine/core.ts';
 import { heard, type Step } from '../../engine/explain/index.ts';
+import { agreement } from '../../engine/mark/index.ts';
 import { say, type GapMistake } from '../../engine/reasons/index.ts';
 
 /** What was typed into the gap that is open now. */
@@ -10,6 +11,9 @@ export interface Typed {
   /** Whether this is the gap; the later ones are there for paper only. */
   readonly isNow: boolean;
 }
+
+/** What is wrong with a number that was filled in; undefined where it is right. */
+export const mistakeIn = (typed: string, step: Step): GapMistake | undefined => agreement(typed, step);
 
 /** A box for the number that a step gives, its unit, and what is wrong with what was filled in. */
 export function gap(

@@ -7,13 +7,13 @@ import {
   type TemplateResult,
 } from 'lit';
 import { nearest } from '../../engine/core.ts';
-import { agreement, workedSolution, type Step, type Worked } from '../../engine/explain/index.ts';
+import type { Step, Worked } from '../../engine/explain/index.ts';
 import { say, type GapMistake } from '../../engine/reasons/index.ts';
-import { BoardLink, figuresOf, fire, type Snapshot } from '../link/index.ts';
+import { BoardLink, fire, type Snapshot } from '../link/index.ts';
 import { buttons, formulas, ink, later, speak } from '../page/index.ts';
 import { Spotlight } from '../spotlight/index.ts';
-import { gap } from './gap.ts';
 import { equation, repeats, lines, rungs, sentence, type Mode } from './line.ts';
+import { Solving } from './solving.ts';
 import { spoken } from './spoken.ts';
 import { styles } from './styles.ts';
 
@@ -83,12 +83,15 @@ export class RheoletSteps extends LitElement {
 
   readonly #link = new BoardLink(this);
   readonly #spotlight = new Spotlight(this);
+  readonly #solving = new Solving(() => {
+    this.requestUpdate();
+  });
   #solution: Worked | undefined;
   /** Of each step its picture, and of which solution they are. */
   #pictures: readonly (TemplateResult | undefined)[] = [];
   #pictured: Worked | undefined;
-  /** What the solution was worked out of. */
-  #from: readonly unknown[] = [];
+  /** What numbers are filled in with, where they are. */
+  #gaps: typeof import('./gap.ts') | undefined;
   /** What must stay the same for the pupil's progress to be kept. */
   #kept = '';
   #rungs = 0;
@@ -111,6 +114,7 @@ export class RheoletSteps extends LitElement {
     else if (snapshot.moving === undefined || !this.#solution) this.#follow(snapshot);
     this.#report();
     if (this.redraw && this.#pictured !== this.#solution) void this.#draw();
+    if (this.#mode === 'gaps' && !this.#gaps) void this.#fetchGaps();
   }
 
   override render(): TemplateResult {
@@ -165,16 +169,11 @@ export class RheoletSteps extends LitElement {
   }
 
   #follow(snapshot: Snapshot): void {
-    const { of, given, lesson } = this;
-    const from = [snapshot.circuit, snapshot.course, of, given, lesson];
-    const course = { ...snapshot.course, figures: figuresOf(snapshot) };
-    if (from.some((each, place) => each !== this.#from[place]))
-      this.#solution = workedSolution(snapshot.circuit, snapshot.solution, course, this);
-    this.#from = from;
+    this.#solution = this.#solving.of(snapshot, this);
     const mode = this.#mode;
     const kept = [
       mode,
-      of,
+      this.of,
       ...this.#steps.map((step) => step[mode === 'gaps' ? 'substituted' : 'equation']),
     ].join();
     if (kept === this.#kept) return;
@@ -182,6 +181,11 @@ export class RheoletSteps extends LitElement {
     this.#rungs = this.#past(starts[mode], 1);
     this.#at = 0;
     this.#forget();
+  }
+
+  async #fetchGaps(): Promise<void> {
+    this.#gaps = await later(import('./gap.ts'));
+    if (this.#gaps) this.requestUpdate();
   }
 
   /** What draws is fetched where it is asked for. */
@@ -269,7 +273,7 @@ export class RheoletSteps extends LitElement {
         course,
         rungs: shown,
         isLast: place === this.#steps.length - 1,
-        gap: isOpen ? gap(step, course, typed, this.#fill) : nothing,
+        gap: isOpen ? (this.#gaps?.gap(step, course, typed, this.#fill) ?? html``) : nothing,
       })}
     </li>`;
   }
@@ -330,8 +334,8 @@ export class RheoletSteps extends LitElement {
 
   readonly #fill = (typed: string): void => {
     const step = this.#steps[Math.floor(this.#rungs / rungs)];
-    if (!step || !typed.trim()) return;
-    const mistake = agreement(typed, step);
+    if (!step || !this.#gaps || !typed.trim()) return;
+    const mistake = this.#gaps.mistakeIn(typed, step);
     const right = mistake === undefined;
     this.#typed = typed;
     this.#mistake = mistake;

@@ -13,7 +13,7 @@ import { figuresGiven } from './figures.ts';
 import { stated } from './given.ts';
 import { exact, read, type Interval } from './interval.ts';
 import { missing } from './missing.ts';
-import { equationsOf, mostEquations } from './kirchhoff.ts';
+import { equationsOf, mostEquations } from './equations.ts';
 import { placesOf } from './relation.ts';
 import { realOf, relationsOf } from './relations.ts';
 import { holdsIn } from './secret.ts';

@@ -2,7 +2,7 @@ import { expect } from '@open-wc/testing';
 import fc from 'fast-check';
 import { sendKeys } from '@web/test-runner-commands';
 import type { RheoletBoard } from '../../../src/components/board/index.ts';
-import { workedSolution, type Step } from '../../../src/engine/explain/index.ts';
+import { workedSolution, type Step } from '../../../src/engine/index.ts';
 import { say } from '../../../src/engine/reasons/index.ts';
 import { usualCourse } from '../../../src/engine/core.ts';
 import { bench, button, press, quay, seen, type StepsBench } from './bench.ts';

@@ -2,7 +2,7 @@ import assert from 'node:assert/strict';
 import { describe, it } from 'node:test';
 import fc from 'fast-check';
 import type { Circuit } from '../../../src/engine/circuit/index.ts';
-import { explain, lessons } from '../../../src/engine/explain/index.ts';
+import { explain, lessons } from '../../../src/engine/index.ts';
 import { parseCircuit } from '../../../src/engine/notation/index.ts';
 import { say } from '../../../src/engine/reasons/index.ts';
 import { stagesOf } from '../../../src/engine/reduction/index.ts';

@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { describe, it } from 'node:test';
-import { explain } from '../../../src/engine/explain/index.ts';
+import { explain } from '../../../src/engine/index.ts';
 import { parseCircuit } from '../../../src/engine/notation/index.ts';
 
 /** The steps to a quantity, as they are written. */

@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict';
 import { describe, it } from 'node:test';
 import fc from 'fast-check';
-import { explain, lessons, type Lesson } from '../../../src/engine/explain/index.ts';
+import { explain, lessons, type Lesson } from '../../../src/engine/index.ts';
 import { parseCircuit } from '../../../src/engine/notation/index.ts';
 import { solveExact } from '../../../src/engine/solve/index.ts';
 import { say } from '../../../src/engine/reasons/index.ts';

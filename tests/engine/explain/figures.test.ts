@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { describe, it } from 'node:test';
-import { explain, type Lesson } from '../../../src/engine/explain/index.ts';
+import { explain, type Lesson } from '../../../src/engine/index.ts';
 import { parseCircuit } from '../../../src/engine/notation/index.ts';
 import { en, say, type Language } from '../../../src/engine/reasons/index.ts';
 import { usualCourse } from '../../../src/engine/words/index.ts';

@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict';
 import { describe, it } from 'node:test';
 import fc from 'fast-check';
-import { explain, formulaOf, heard, type Formula } from '../../../src/engine/explain/index.ts';
+import { explain, formulaOf, heard, type Formula } from '../../../src/engine/index.ts';
 import { parseCircuit } from '../../../src/engine/notation/index.ts';
 import { sidesOf } from './equation.ts';
 import { driven, told } from './random-circuit.ts';

@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { describe, it } from 'node:test';
-import { explain } from '../../../src/engine/explain/index.ts';
+import { explain } from '../../../src/engine/index.ts';
 import { parseCircuit } from '../../../src/engine/notation/index.ts';
 import { say } from '../../../src/engine/reasons/index.ts';
 import { lacks } from './lacks.ts';

@@ -1,4 +1,4 @@
-import { lessons, type Lesson } from '../../../src/engine/explain/index.ts';
+import { lessons, type Lesson } from '../../../src/engine/index.ts';
 
 /** What is asked of a line, what is given (else what the line states), and what has to be said of it, found by thinking. */
 export interface Lack {

@@ -11,7 +11,7 @@ import {
   scaled,
   upright,
   type Linear,
-} from '../../../src/engine/explain/linear.ts';
+} from '../../../src/engine/explain/kirchhoff/linear.ts';
 import { Fraction } from '../../../src/engine/quantity/index.ts';
 
 const style = { letter: 'V', decimalSign: '.', figures: 3 } as const;

@@ -1,8 +1,8 @@
 import assert from 'node:assert/strict';
 import { describe, it } from 'node:test';
 import fc from 'fast-check';
-import { explain, workedSolution } from '../../../src/engine/explain/index.ts';
-import { heard } from '../../../src/engine/explain/index.ts';
+import { explain, workedSolution } from '../../../src/engine/index.ts';
+import { heard } from '../../../src/engine/index.ts';
 import { parseCircuit } from '../../../src/engine/notation/index.ts';
 import { quantities, solveExact } from '../../../src/engine/solve/index.ts';
 import { usualCourse } from '../../../src/engine/words/index.ts';

@@ -2,7 +2,7 @@ import assert from 'node:assert/strict';
 import { describe, it } from 'node:test';
 import fc from 'fast-check';
 import type { Circuit } from '../../../src/engine/circuit/index.ts';
-import { explain } from '../../../src/engine/explain/index.ts';
+import { explain } from '../../../src/engine/index.ts';
 import { parseCircuit } from '../../../src/engine/notation/index.ts';
 import { sidesOf } from './equation.ts';
 import { driven, told } from './random-circuit.ts';

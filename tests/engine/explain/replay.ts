@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import type { Circuit } from '../../../src/engine/circuit/index.ts';
-import type { Derivation } from '../../../src/engine/explain/index.ts';
+import type { Derivation } from '../../../src/engine/index.ts';
 import { readingOf, sidesOf, type About } from './equation.ts';
 
 /** That no step uses what is not known yet, or finds again what is: so none can go in a circle. */

@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict';
 import { describe, it } from 'node:test';
 import fc from 'fast-check';
-import { explain } from '../../../src/engine/explain/index.ts';
+import { explain } from '../../../src/engine/index.ts';
 import { parseCircuit } from '../../../src/engine/notation/index.ts';
 import { solveExact } from '../../../src/engine/solve/index.ts';
 import { withFaults } from '../circuit/with-faults.ts';

@@ -2,7 +2,7 @@ import assert from 'node:assert/strict';
 import fc from 'fast-check';
 import { formatCircuit } from '../../../src/engine/notation/index.ts';
 import { isSupply, type Circuit } from '../../../src/engine/circuit/index.ts';
-import { explain, type Question } from '../../../src/engine/explain/index.ts';
+import { explain, type Question } from '../../../src/engine/index.ts';
 import { solveExact } from '../../../src/engine/solve/index.ts';
 import { driven, told } from './random-circuit.ts';
 import { web } from './random-web.ts';

@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { describe, it } from 'node:test';
-import { explain, lessons, type Lesson } from '../../../src/engine/explain/index.ts';
+import { explain, lessons, type Lesson } from '../../../src/engine/index.ts';
 import { trialOf } from '../../../src/engine/explain/trial.ts';
 import { parseCircuit } from '../../../src/engine/notation/index.ts';
 import { Fraction } from '../../../src/engine/quantity/index.ts';

@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { describe, it } from 'node:test';
-import { explain, lessons, type Lesson } from '../../../src/engine/explain/index.ts';
+import { explain, lessons, type Lesson } from '../../../src/engine/index.ts';
 import { Fraction } from '../../../src/engine/quantity/index.ts';
 import { electrical } from '../../../src/engine/topology/index.ts';
 import { usualCourse } from '../../../src/engine/words/index.ts';

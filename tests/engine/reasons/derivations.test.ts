@@ -2,7 +2,7 @@ import assert from 'node:assert/strict';
 import { describe, it } from 'node:test';
 import fc from 'fast-check';
 import type { Circuit } from '../../../src/engine/circuit/index.ts';
-import { explain, heard, type Derivation, type Lesson } from '../../../src/engine/explain/index.ts';
+import { explain, heard, type Derivation, type Lesson } from '../../../src/engine/index.ts';
 import { say } from '../../../src/engine/reasons/index.ts';
 import { usualCourse } from '../../../src/engine/words/index.ts';
 import { driven, told } from '../explain/random-circuit.ts';

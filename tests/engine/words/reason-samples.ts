@@ -1,4 +1,4 @@
-import type { ExplainData } from '../../../src/engine/explain/index.ts';
+import type { ExplainData } from '../../../src/engine/index.ts';
 
 const one = [{ ids: ['R1'] }, { ids: ['R1', 'R2', 'L1'] }];
 const reasons = [

@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict';
 import { describe, it } from 'node:test';
 import fc from 'fast-check';
-import { agreement } from '../../../src/engine/explain/index.ts';
+import { agreement } from '../../../src/engine/mark/index.ts';
 import { Fraction, writeReading } from '../../../src/engine/quantity/index.ts';
 
 const third = { value: new Fraction(20, 3), text: '6.67\u202fΩ' };

@@ -1,6 +1,6 @@
-import type { Circuit } from '../circuit/index.ts';
-import type { Sign } from './relation.ts';
-import { every, flow, isDriver, points, structure, type Part } from './structure.ts';
+import type { Circuit } from '../../circuit/index.ts';
+import type { Sign } from '../relation.ts';
+import { every, flow, isDriver, points, structure, type Part } from '../structure.ts';
 
 /** A part that is passed on the way along a branch: `along` is 1 where its own current is counted the same way. */
 export interface Passed {

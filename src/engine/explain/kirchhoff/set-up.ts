@@ -1,10 +1,10 @@
-import { Fraction } from '../quantity/index.ts';
+import { Fraction } from '../../quantity/index.ts';
 import { isGiven, type Branch } from './branches.ts';
 import type { Draft } from './draft.ts';
 import { constant, equationText, linearText, noVolts, plus, scaled, upright, type Linear } from './linear.ts';
 import type { Met, Network } from './network.ts';
-import { placeOf, times, type Sign } from './relation.ts';
-import { chained, type Style } from './write.ts';
+import { placeOf, times, type Sign } from '../relation.ts';
+import { chained, type Style } from '../write.ts';
 
 /** What equations are set up from. */
 export interface Ground {

@@ -1,7 +1,7 @@
 import type { Branch } from './branches.ts';
 import { amount, constant, plus, scaled, type Linear } from './linear.ts';
-import type { Sign } from './relation.ts';
-import { Fraction } from '../quantity/index.ts';
+import type { Sign } from '../relation.ts';
+import { Fraction } from '../../quantity/index.ts';
 
 /** A branch as a way meets it: 1 where its current is counted the same way. */
 export type Met = readonly [branch: Branch, along: Sign];

@@ -1,5 +1,5 @@
-import { Fraction, writeReading } from '../quantity/index.ts';
-import { chained, valueText, type Style } from './write.ts';
+import { Fraction, writeReading } from '../../quantity/index.ts';
+import { chained, valueText, type Style } from '../write.ts';
 
 /** Something that is so much of each of some quantities, and a number. */
 export interface Linear {

@@ -1,8 +1,8 @@
-import { Fraction } from '../quantity/index.ts';
+import { Fraction } from '../../quantity/index.ts';
 import type { Draft } from './draft.ts';
 import { equationText, linearText, replaced, scaled, upright, type Linear } from './linear.ts';
 import type { Ground } from './set-up.ts';
-import { valueText } from './write.ts';
+import { valueText } from '../write.ts';
 
 type Writing = Pick<Ground, 'name' | 'style'>;
 

@@ -1,6 +1,6 @@
-import type { Fraction } from '../quantity/index.ts';
+import type { Fraction } from '../../quantity/index.ts';
 import type { Linear } from './linear.ts';
-import type { Reasoning } from './codes.ts';
+import type { Reasoning } from '../codes.ts';
 
 /** A step of solving equations before they are numbered: an equation is called by any name that is no quantity's. */
 export interface Draft {

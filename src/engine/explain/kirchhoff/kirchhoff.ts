@@ -1,41 +1,20 @@
-import { isSupply, type Circuit } from '../circuit/index.ts';
-import { looksOn } from '../topology/index.ts';
-import type { Said } from '../reasons/index.ts';
-import type { Fraction } from '../quantity/index.ts';
-import type { Course } from '../words/index.ts';
+import { isSupply, type Circuit } from '../../circuit/index.ts';
+import { looksOn } from '../../topology/index.ts';
+import { mostEquations, type EquationSetter } from '../equations.ts';
+import type { Said } from '../../reasons/index.ts';
+import type { Course } from '../../words/index.ts';
 import { branchesOf, type Branch } from './branches.ts';
-import type { Neighbour } from './codes.ts';
-import type { Step } from './derivation.ts';
+import type { Neighbour } from '../codes.ts';
+import type { Step } from '../derivation.ts';
 import { leadingTo, type Draft } from './draft.ts';
 import { eliminate } from './eliminate.ts';
 import { networkOf } from './network.ts';
-import { placeOf } from './relation.ts';
+import { placeOf } from '../relation.ts';
 import { along, needs, setUp, type Ground } from './set-up.ts';
-import { isDriver, points } from './structure.ts';
-import { noted } from './step.ts';
-import { why } from './why.ts';
-import { styleOf, symbol, valueText } from './write.ts';
-
-/** So many equations a pupil may be asked to solve together. */
-export const mostEquations = 6;
-
-/** What Kirchhoff's laws can do for a circuit. */
-export interface Equations {
-  readonly count: number;
-  /** E.m.f.s and resistances that have to be known; not looked for where there are too many equations. */
-  readonly needs: readonly string[];
-  /** Whether all of them are. */
-  readonly isEnough: boolean;
-  /** The components of the first loop. */
-  readonly loop: readonly string[];
-  /** The currents that follow, by quantity name. */
-  readonly currents: ReadonlyMap<string, Fraction>;
-  /** The quantities that the way to some of them starts from, and its steps. */
-  readonly way: (currents: readonly string[]) => {
-    readonly uses: readonly string[];
-    readonly steps: readonly Step[];
-  };
-}
+import { isDriver, points } from '../structure.ts';
+import { noted } from '../step.ts';
+import { why } from '../why.ts';
+import { styleOf, symbol, valueText } from '../write.ts';
 
 /** What stands beside a branch at one of its ends. */
 function neighbours(
@@ -86,14 +65,8 @@ function numbered(drafts: readonly Draft[], course: Course): readonly Step[] {
   );
 }
 
-/** Kirchhoff's laws for a circuit, with what is known of it; none where it has no two loops. `find` is what they are set up for. */
-export function equationsOf(
-  circuit: Circuit,
-  value: Ground['value'],
-  isReal: Ground['isReal'],
-  find: string,
-  course: Course,
-): Equations | undefined {
+/** Kirchhoff's laws for a circuit, for `equipEquations`. */
+export const kirchhoff: EquationSetter = (circuit, value, isReal, find, course) => {
   const branches = branchesOf(circuit);
   const network = networkOf(branches, isReal, value);
   const { chords, given: others } = network;
@@ -137,4 +110,4 @@ export function equationsOf(
     drafts.flatMap(({ gives, value: found }) => (found ? [[gives, found] as const] : [])),
   );
   return { ...whole, currents, way };
-}
+};

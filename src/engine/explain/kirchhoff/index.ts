@@ -1,0 +1,1 @@
+export { kirchhoff } from './kirchhoff.ts';

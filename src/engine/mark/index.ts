@@ -1,0 +1,1 @@
+export { agreement } from './agreement.ts';
