@@ -34,8 +34,8 @@ test('no file of src or tests has more than 400 lines', (t) => {
 });
 
 // The goal is 1.5; this is the floor until it is met, and rises with the tests. It was 1.35 before derivations, claims and what-ifs
-// came, whose tests are owed, 1.28 before webs were drawn, and 1.25 before worked solutions and graphs.
-const floor = 1.22;
+// came, whose tests are owed, and fell to 1.22 with webs, worked solutions and graphs.
+const floor = 1.29;
 
 test(`the tests are at least ${floor} times the source`, (t) => {
   const share = sum(tests) / sum(source);

@@ -11,21 +11,26 @@ describe('the sensitivity of a quantity', () => {
   it('is the derivative that a small change shows, in any circuit', () => {
     let compared = 0;
     fc.assert(
-      fc.property(intactCircuit, fc.nat(), fc.nat(), (circuit, a, b) => {
-        const resistors = circuit.components.filter(
-          ({ kind, condition }) => kind === 'resistor' && !condition,
-        );
-        const what = resistors[a % Math.max(1, resistors.length)];
-        const of = circuit.components[b % circuit.components.length];
-        if (what?.kind !== 'resistor' || !of || solve(circuit).status === 'faulty') return;
-        for (const name of [`I_${of.id}`, `V_${of.id}`, `P_${of.id}`]) {
+      fc.property(
+        intactCircuit,
+        fc.nat(),
+        fc.nat(),
+        fc.constantFrom('I', 'V', 'P'),
+        (circuit, a, b, letter) => {
+          const resistors = circuit.components.filter(
+            ({ kind, condition }) => kind === 'resistor' && !condition,
+          );
+          const what = resistors[a % Math.max(1, resistors.length)];
+          const of = circuit.components[b % circuit.components.length];
+          if (what?.kind !== 'resistor' || !of || solve(circuit).status === 'faulty') return;
+          const name = `${letter}_${of.id}`;
           const near = (step: number): number => {
             const changed = withValue(circuit, what.id, what.resistance.value.mul(1 + step));
             return Number(solveExact(changed).quantity(name) ?? NaN);
           };
           const [low, high] = [near(-1e-6), near(1e-6)];
           // In balance only, ideal branches side by side share no current.
-          if (Number.isNaN(low + high)) continue;
+          if (Number.isNaN(low + high)) return;
           const rough = (high - low) / (2e-6 * Number(what.resistance.value));
           const { value, direction } = sensitivity(circuit, name, what.id);
           assert.ok(
@@ -37,11 +42,11 @@ describe('the sensitivity of a quantity', () => {
             value.s * value.n > 0n ? 'rises' : value.n === 0n ? 'stays the same' : 'falls',
           );
           compared += 1;
-        }
-      }),
+        },
+      ),
       { numRuns: 1000 },
     );
-    assert.ok(compared > 500, `${compared}`);
+    assert.ok(compared > 300, `${compared}`);
   });
 
   it('is exact: of 6 V over R, the current falls by 6/R² for each ohm', () => {
