@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { parseCircuit } from '../../../src/engine/notation/index.ts';
 import { drawingToSVG, inks } from '../../../src/engine/picture/index.ts';
 import { drawSchematic, type Drawing } from '../../../src/engine/schematic/index.ts';
-import { drawings } from '../schematic/random-drawings.ts';
+import { samples } from './samples.ts';
 
 function drawn(line: string): Drawing {
   const drawing = drawSchematic(parseCircuit(line));
@@ -28,7 +28,7 @@ test('a title of any characters leaves none that XML 1.0 does not allow', () => 
 });
 
 test('every component, label, node and wire across a component can be found by its data attribute', () => {
-  for (const { circuit, drawing } of drawings().slice(0, 300)) {
+  for (const { circuit, drawing } of samples) {
     const svg = drawingToSVG(drawing);
     const ids = circuit.components.map(({ id }) => id).sort();
     assert.deepEqual(valuesOf(svg, 'data-id').sort(), ids);
@@ -57,7 +57,7 @@ test('the text stands by itself: no style, no script, no address but the name of
 });
 
 test('every element is closed, and numbers have no more than two decimals', () => {
-  for (const { drawing } of drawings().slice(0, 300)) {
+  for (const { drawing } of samples) {
     const svg = drawingToSVG(drawing, { currents: () => 1 / 3 });
     const open: string[] = [];
     for (const [, slash, name = '', end] of svg.matchAll(/<(\/?)([a-z]+)[^<>]*?(\/?)>/g)) {

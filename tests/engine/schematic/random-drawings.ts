@@ -22,15 +22,19 @@ const sample = fc.tuple(
   fc.oneof(fc.constant([]), fc.array(condition, { minLength: 41, maxLength: 41 })),
 );
 
-let samples: Sample[] | undefined;
-
-/** Two thousand random circuits, in half of them some components taken out or bridged, drawn once for all the laws that they are held against; another two thousand in every run. */
-export function drawings(): readonly Sample[] {
-  samples ??= fc.sample(sample, 2000).map(([whole, width, conditions]) => {
+/** So many random circuits, in half of them some components taken out or bridged, with their drawings; others in every run. */
+export const drawn = (count: number): readonly Sample[] =>
+  fc.sample(sample, count).map(([whole, width, conditions]) => {
     const circuit = withConditions(whole, (_, place) => conditions[place]);
     const drawing = drawSchematic(circuit, { width });
     if (drawing.kind === 'irreducible') throw new Error(`not series and parallel: ${drawing.ids.join(', ')}`);
     return { circuit, width, drawing };
   });
+
+let samples: readonly Sample[] | undefined;
+
+/** Two thousand of them, drawn once for all the laws that they are held against. */
+export function drawings(): readonly Sample[] {
+  samples ??= drawn(2000);
   return samples;
 }
