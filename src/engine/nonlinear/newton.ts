@@ -7,6 +7,8 @@ const most = 200;
 const closeness = 1e-13;
 /** The share of the largest e.m.f. that rounding hides in the least p.d. */
 const rounding = 1e-15;
+/** So small a share of the co-content cannot be won: where diodes only leak, their p.d.s waver by more than `closeness` for ever. */
+const nothing = 1e-20;
 
 /** The co-content of a branch, or of one that is a straight line: it is least, over all potentials, where Kirchhoff's laws hold. */
 function areaOf({ ohms, volts, amperes = 0 }: StraightLine, drop: number): number {
@@ -54,10 +56,11 @@ export function settle(
     const aim = circuit.drops(tangents(now));
     const way = aim.map((drop, place) => drop - (now[place] ?? 0));
     const close = Math.max(closeness * Math.max(...aim.map(Math.abs)), rounding * emf);
-    if (Math.max(...[...curves.keys()].map((place) => Math.abs(way[place] ?? 0))) <= close)
-      return new Map([...curves.keys()].map((place) => [place, aim[place] ?? 0]));
     const [before, points] = [total(now), pointsAt(now)];
     const fall = way.reduce((sum, change, place) => sum + change * currentAt(now, points, place), 0);
+    const isClose = [...curves.keys()].every((place) => Math.abs(way[place] ?? 0) <= close);
+    if (isClose || -fall <= nothing * Math.abs(before))
+      return new Map([...curves.keys()].map((place) => [place, aim[place] ?? 0]));
     let share = 1;
     let next = aim;
     while (share > 1e-10 && !(total(next) <= before + 1e-4 * share * fall + 1e-12 * Math.abs(before))) {

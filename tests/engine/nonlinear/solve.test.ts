@@ -15,6 +15,14 @@ const isConstant = (code: string): boolean =>
   ['current without a path', 'currents in contradiction', 'p.d. undetermined'].includes(code);
 
 describe('a circuit with curves', () => {
+  it('settles where diodes only leak, whose p.d.s waver for ever', () => {
+    const [dead, leaking] = [
+      'B0 6 V r 1 Ω + (((LED0 ∥ diode X5 0.7 V reversed broken) + led X4 1.6 V) ∥ (diode X8 0.3 V reversed + @a + (led X1 3.2 V ∥ diode X2 0.3 V reversed)) ∥ (battery X3 6 V r 10000 Ω reversed + ammeter X7 reversed)) + diode X6 0.7 V reversed; ammeter X9 broken @a–@a',
+      'B0 6 V r 1 Ω + ((LED0 + led X2 1.6 V) ∥ (((diode X6 0.3 V reversed + (ammeter X1 ∥ diode X4 0.7 V)) ∥ diode X3 0.7 V reversed broken) + resistor X5 12 Ω)) + diode X7 0.3 V reversed',
+    ];
+    for (const line of [dead, leaking]) assert.equal(solved(line).faults[0]?.code, undefined);
+  });
+
   it('settles: each curve carries what Kirchhoff’s laws send through it', () => {
     let settled = 0;
     fc.assert(
