@@ -1,7 +1,8 @@
 import { equipEquations } from './explain/index.ts';
 import { kirchhoff } from './explain/kirchhoff/index.ts';
 import { curves } from './nonlinear/index.ts';
-import { equipWebs } from './schematic/index.ts';
+import { drawForks } from './schematic/fork/index.ts';
+import { equipForks, equipWebs } from './schematic/index.ts';
 import { drawWeb } from './schematic/web/index.ts';
 import { equip } from './solve/index.ts';
 
@@ -17,8 +18,10 @@ export * from './picture/index.ts';
 export * from './time/index.ts';
 export * from './nonlinear/index.ts';
 export * from './whatif/index.ts';
+export { drawForks } from './schematic/fork/index.ts';
 export { drawWeb } from './schematic/web/index.ts';
 
 equip(curves);
+equipForks(drawForks);
 equipWebs(drawWeb);
 equipEquations(kirchhoff);
