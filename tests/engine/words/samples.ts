@@ -1,4 +1,5 @@
 import type { Catalogue } from '../../../src/engine/reasons/index.ts';
+import { claimSamples } from './claim-samples.ts';
 import { elementSamples } from './element-samples.ts';
 import { reasonSamples } from './reason-samples.ts';
 
@@ -383,22 +384,6 @@ export const samples: { readonly [Code in keyof Catalogue]: readonly Catalogue[C
   ],
 
   ...reasonSamples,
-  'claim expects': [
-    { expected: 'value', found: '' },
-    { expected: 'comparison', found: '' },
-    { expected: 'end', found: '<' },
-    { expected: 'bracket', found: '=' },
-  ],
-  'not in this circuit': [
-    { found: 'I_R9', suggestion: 'I_R1' },
-    { found: 'x', suggestion: '' },
-  ],
-  'units differ': [
-    { left: 'V', right: 'A' },
-    { left: 'Ω', right: '' },
-  ],
-  'claim too large': [{ limit: 24 }],
-  'claim has no value': none,
-
+  ...claimSamples,
   ...elementSamples,
 };
