@@ -16,8 +16,6 @@ import { targetOf, type Target } from './target.ts';
 
 /** What a page asks of a meter. */
 export interface Wish extends Build {
-  /** A meter's id, a quantity's name, or '' for the only meter. */
-  readonly of: string;
   /** Significant figures; as the course says where absent. */
   readonly figures: number | undefined;
   /** The page's own caption; '' for the usual one. */
@@ -66,9 +64,9 @@ function measured(snapshot: Snapshot, { quantity, meter }: Target): string {
   return say({ code: 'measures', data: { letter, of, wording: course.wording, ohms } });
 }
 
-/** What a meter shows of a board, or why it cannot. */
-export function faceOf(snapshot: Snapshot, wish: Wish): Face | Said {
-  const { of, unit: wanted, label } = wish;
+/** What a meter shows of a board, or why it cannot; `of` is a meter's id, a quantity's name, or '' for the only meter. */
+export function faceOf(snapshot: Snapshot, wish: Wish, of: string): Face | Said {
+  const { unit: wanted, label } = wish;
   const figures = figuresOf(snapshot, wish.figures);
   const { readings, held, course } = snapshot;
   const target = targetOf(snapshot.circuit, of);

@@ -4,14 +4,16 @@ import {
   nothing,
   type CSSResultGroup,
   type PropertyDeclarations,
+  type PropertyValues,
   type TemplateResult,
 } from 'lit';
-import { say } from '../../engine/core.ts';
-import { BoardLink } from '../link/index.ts';
+import { say, type Said } from '../../engine/core.ts';
+import { BoardLink, type Snapshot } from '../link/index.ts';
 import { ink } from '../page/index.ts';
 import { Spotlight } from '../spotlight/index.ts';
 import { dialView } from './dial-view.ts';
 import { faceOf, type Face } from './face.ts';
+import { leadsOf, leadsView, type Leads } from './leads.ts';
 import { sheet } from './styles.ts';
 
 const digits = ({ unit, room, text }: Face): TemplateResult =>
@@ -32,6 +34,7 @@ const digits = ({ unit, room, text }: Face): TemplateResult =>
  * @csspart unit - The symbol of the unit on a needle's face.
  * @csspart change - What the reading has done since it was held.
  * @csspart caption - What is measured, in words.
+ * @csspart leads - Where the two leads of a movable voltmeter are.
  * @csspart problem - Why nothing can be read, or which wish cannot be had.
  */
 export class RheoletMeter extends LitElement {
@@ -45,6 +48,7 @@ export class RheoletMeter extends LitElement {
     range: { type: String },
     resolution: { type: String },
     face: { type: String },
+    movable: { type: Boolean },
   };
 
   /** The id of the board; unless said, the one the meter stands in or the only one of the page. */
@@ -70,27 +74,50 @@ export class RheoletMeter extends LitElement {
   declare resolution: string;
   /** `digits` (the usual) or `needle`. */
   declare face: string;
+  /**
+   * Whether it is a voltmeter whose two leads a pupil moves from one labelled point (`@X`) to another; they start where `of` says
+   * (`V_X_Y`), unless said at the first point and the last.
+   */
+  declare movable: boolean;
 
   readonly #link = new BoardLink(this);
   readonly #spotlight = new Spotlight(this);
   #face: Face | undefined;
   #problem = '';
+  /** Where the leads have been moved to. */
+  #moved: Leads | undefined;
+  #leads: Leads | undefined;
 
   constructor() {
     super();
+    this.movable = false;
     this.board = this.of = this.label = this.unit = this.range = this.resolution = this.face = '';
   }
 
-  override willUpdate(): void {
+  override willUpdate(changed: PropertyValues): void {
     const { snapshot, trouble } = this.#link;
-    const shown = snapshot && faceOf(snapshot, this);
+    if (changed.has('of')) this.#moved = undefined;
+    this.#leads = snapshot && this.movable ? leadsOf(snapshot.circuit, this.of, this.#moved) : undefined;
+    const shown = snapshot && this.#faceOf(snapshot);
     const wrong = shown && ('code' in shown ? shown : shown.mistake);
     this.#face = shown && 'text' in shown ? shown : undefined;
     this.#problem = wrong ? say(wrong) : shown ? '' : trouble;
     if (shown) this.#link.report(wrong?.code, this.#problem);
   }
 
+  #faceOf(snapshot: Snapshot): Face | Said {
+    if (!this.movable) return faceOf(snapshot, this, this.of);
+    if (!this.#leads) return { code: 'no points', data: {} };
+    return faceOf(snapshot, this, `V_${this.#leads.join('_')}`);
+  }
+
+  readonly #move = (leads: Leads): void => {
+    this.#moved = leads;
+    this.requestUpdate();
+  };
+
   override render(): TemplateResult {
+    const { snapshot } = this.#link;
     const face = this.#face;
     const problem = this.#problem
       ? html`<p part="problem" lang="en" dir="ltr">${this.#problem}</p>`
@@ -109,6 +136,7 @@ export class RheoletMeter extends LitElement {
         </div>
         ${face.change ? html`<p part="change" aria-hidden="true">${face.change.text}</p>` : nothing}
         <p part="caption" id="caption">${face.caption}</p>
+        ${this.#leads && snapshot ? leadsView(snapshot.circuit, this.#leads, this.#move) : nothing}
       </div>
       ${problem}`;
   }

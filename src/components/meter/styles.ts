@@ -111,6 +111,23 @@ export const sheet: CSSResult = css`
     font-size: 0.8125em;
     line-height: 1.35;
   }
+  [part='leads'] {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0.25em 1em;
+    margin-block-start: 0.5em;
+  }
+  select {
+    min-block-size: 1.75em;
+    min-inline-size: 3em;
+    font: inherit;
+  }
+  @media (pointer: coarse) {
+    select {
+      min-block-size: 44px;
+      min-inline-size: 44px;
+    }
+  }
   [part='caption'] {
     margin-block-start: 0.25em;
     font-size: 0.8125em;

@@ -26,6 +26,10 @@ export interface ElementData {
   };
   'not a meter': { readonly id: string };
   /** Nothing says which of these meters is meant; there may be none. */
+  /** One of the two lists of points of a movable voltmeter. */
+  lead: { readonly end: 'from' | 'to' };
+  /** A movable voltmeter finds no two labelled points. */
+  'no points': Record<never, never>;
   'which meter': { readonly meters: readonly string[] };
   'not its unit': { readonly found: string; readonly unit: Unit };
   /** Names of a slider's box and two buttons. */

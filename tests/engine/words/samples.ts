@@ -278,6 +278,8 @@ export const samples: { readonly [Code in keyof Catalogue]: readonly Catalogue[C
   ],
   meter: [{ unit: 'A', id: 'A2', caption: 'current through A2', reading: '0.250 amperes' }],
   'not a meter': [{ id: 'S1' }],
+  lead: [{ end: 'from' }, { end: 'to' }],
+  'no points': [{}],
   'which meter': [{ meters: [] }, { meters: ['A1', 'A2'] }],
   'not its unit': [{ found: 'kV', unit: 'A' }],
   typed: [{ id: 'R1' }],

@@ -93,6 +93,9 @@ export const elements: Sentences<ElementData> = {
   meter: ({ unit, id, caption, reading }) =>
     `${instruments[unit]}${id && ` ${id}`}${caption && `, ${caption}`}, ${reading}`,
   'not a meter': ({ id }) => `${id} is not a meter. Ask for what is to be read: I_${id}, V_${id} or P_${id}.`,
+  lead: ({ end }) => end,
+  'no points': () =>
+    'A movable voltmeter needs two labelled points: name them in the line by capitals, such as @X and @Y.',
   'which meter': ({ meters }) =>
     meters.length > 0
       ? `Say which meter is meant, by of="…": ${any(meters)}.`
