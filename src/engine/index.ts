@@ -4,7 +4,8 @@ import { curves } from './nonlinear/index.ts';
 import { drawForks } from './schematic/fork/index.ts';
 import { equipForks, equipWebs } from './schematic/index.ts';
 import { drawWeb } from './schematic/web/index.ts';
-import { equip } from './solve/index.ts';
+import { equip, equipLarge } from './solve/index.ts';
+import { sparseFlow } from './sparse/index.ts';
 
 export * from './core.ts';
 export { en, say, type Catalogue, type Language, type Said } from './reasons/index.ts';
@@ -23,5 +24,6 @@ export { drawWeb } from './schematic/web/index.ts';
 
 equip(curves);
 equipForks(drawForks);
+equipLarge(sparseFlow);
 equipWebs(drawWeb);
 equipEquations(kirchhoff);

@@ -1,13 +1,19 @@
 import { hasCurve, isContact, type Circuit } from './circuit/index.ts';
 import { equipForks, equipWebs } from './schematic/index.ts';
-import { equip } from './solve/index.ts';
+import { equip, equipLarge, mostDense } from './solve/index.ts';
 import { seriesParallel } from './topology/index.ts';
 
 const isWeb = (circuit: Circuit): boolean => seriesParallel(circuit).kind === 'irreducible';
 
+/** Whether a circuit may have more loops than are solved with all their equations written out. */
+function isLarge({ components }: Circuit): boolean {
+  const nodes = new Set(components.flatMap(({ from, to }) => [from, to]));
+  return components.length - nodes.size + 1 > mostDense;
+}
+
 /** Whether a circuit needs a part of the engine that is not in its core. */
 export const needsMore = (circuit: Circuit): boolean =>
-  circuit.components.some((each) => hasCurve(each) || isContact(each)) || isWeb(circuit);
+  circuit.components.some((each) => hasCurve(each) || isContact(each)) || isLarge(circuit) || isWeb(circuit);
 
 /** Loads the parts of the engine that a circuit needs beyond its core; until then `solve` says that it cannot solve it, and `drawSchematic` does not draw it. */
 export async function prepare(circuit: Circuit): Promise<void> {
@@ -18,6 +24,10 @@ export async function prepare(circuit: Circuit): Promise<void> {
   if (circuit.components.some(isContact)) {
     const { drawForks } = await import('./schematic/fork/index.ts');
     equipForks(drawForks);
+  }
+  if (isLarge(circuit)) {
+    const { sparseFlow } = await import('./sparse/index.ts');
+    equipLarge(sparseFlow);
   }
   if (isWeb(circuit)) {
     const { drawWeb } = await import('./schematic/web/index.ts');

@@ -67,6 +67,7 @@ const weights = {
   'engine core': () => engine({ words: false }),
   'English words': async () => (await engine({ words: true })) - (await engine({ words: false })),
   'solver for curves': () => total(['dist/chunks/nonlinear.js']),
+  'solver for large circuits': () => total(['dist/chunks/sparse.js']),
   'pictures of a board': () => total(['dist/chunks/picture.js']),
   claims: () => total(['dist/chunks/claims.js']),
   'drawing of reductions': () => total(['dist/chunks/pictures.js']),

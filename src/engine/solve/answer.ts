@@ -179,7 +179,7 @@ export class Answer<N extends number | Fraction> implements Readings<N> {
 
   /** Whether it lies on a loop, of conductors or through a supply of constant current. */
   #isOnLoop(branch = -1): boolean {
-    if (this.#graph.loops[branch]?.length) return true;
+    if (this.#graph.ringed[branch]) return true;
     this.#sent ??= sentBranches(this.#graph);
     return this.#sent.has(branch);
   }

@@ -8,6 +8,9 @@ import { wholeFlow } from './whole.ts';
 
 const zero = new Fraction(0);
 
+/** More loops than these take longer to solve exactly than a page can wait. */
+export const mostExact = 200;
+
 /** How many units are in one, so that all values are whole numbers of them, and the values in that unit. */
 function inUnits(values: readonly (Fraction | undefined)[]): readonly [bigint, bigint[]] {
   const fractions = values.map((value) => value ?? zero);

@@ -1,9 +1,10 @@
 import { Fraction } from '../quantity/index.ts';
 import { constantCurrentFaults } from './constant-currents.ts';
-import { exactFlow } from './exact.ts';
+import { exactFlow, mostExact } from './exact.ts';
 import { goRound } from './forest.ts';
 import type { Graph } from './graph.ts';
 import { idsOf } from './ids-of.ts';
+import { liveFlow } from './live.ts';
 import type { Fault } from './solution.ts';
 
 /** A branch as part of a loop; `along` where the loop runs from its tail to its head. */
@@ -50,6 +51,21 @@ function merge(loops: readonly (readonly number[])[]): number[][] {
   return groups;
 }
 
+/** So small a share of the largest current is none, where currents are not known exactly. */
+const none = 1e-9;
+
+/** Whether a current flows in a branch, as far as it is determined: exactly, where the circuit is not too large for that. */
+function flowsIn(graph: Graph): (branch: number) => boolean {
+  if (graph.chords.length <= mostExact) {
+    const flow = exactFlow(graph, Boolean);
+    return (branch) => flow.current(branch);
+  }
+  const flow = liveFlow(graph);
+  const sizes = graph.tails.map((_, branch) => Math.abs(flow.current(branch)));
+  const largest = sizes.reduce((most, size) => Math.max(most, size), 0);
+  return (branch) => (sizes[branch] ?? 0) > none * largest;
+}
+
 /**
  * Why the loops without resistance leave the circuit without an answer. With an e.m.f. round one, nothing limits its current. With
  * none, any current may circulate: how a current that enters is shared out is not determined, but where none enters, none flows,
@@ -76,10 +92,8 @@ export function faultsOf(graph: Graph): Fault[] {
     return [{ code: 'short circuit', data: { supplies, path }, ids }];
   });
   if (faults.length + apart.length > 0) return [...faults, ...apart];
-  const flow = exactFlow(graph, (current) => Boolean(current));
-  const shared = loops
-    .map((loop) => loop.map(({ branch }) => branch))
-    .filter((loop) => loop.some((branch) => flow.current(branch)));
+  const flows = flowsIn(graph);
+  const shared = loops.map((loop) => loop.map(({ branch }) => branch)).filter((loop) => loop.some(flows));
   return merge(shared).map((branches) => {
     const ids = idsOf(graph, branches);
     return { code: 'share undetermined', data: { ids }, ids };

@@ -15,8 +15,10 @@ export interface Forest {
   readonly chords: readonly number[];
   /** Chords that close a loop without any resistance. */
   readonly slack: readonly number[];
-  /** Of each branch the loops through it: k for row k where that runs from tail to head, ~k where it runs against it. */
+  /** Of each branch the loops through it: k for row k where that runs from tail to head, ~k where it runs against it. Found when asked for. */
   readonly loops: readonly (readonly number[])[];
+  /** Of each branch 1 if it lies on a loop. Found when asked for. */
+  readonly ringed: Uint8Array;
 }
 
 /** Branches between numbered nodes. */
@@ -112,11 +114,7 @@ export function grow({ nodes, tails, heads }: Ends, ranks: readonly number[], gr
     pieces.push(node);
     last.push(-1);
   }
-  const loops: number[][] = [];
-  while (loops.length < tails.length) {
-    before.push(-1, -1);
-    loops.push([]);
-  }
+  while (before.length < 2 * tails.length) before.push(-1, -1);
   const pieceOf = (node: number): number => {
     let at = node;
     for (let next = pieces[at] ?? at; next !== at; next = pieces[at] ?? at) {
@@ -156,11 +154,58 @@ export function grow({ nodes, tails, heads }: Ends, ranks: readonly number[], gr
       }
     }
   }
-  const forest = { order, up, depths, roots, chords, slack, loops };
-  for (let row = 0; row < chords.length; row++) {
-    goRound({ tails, heads, up, depths }, chords[row] ?? 0, (branch, along) =>
-      loops[branch]?.push(along ? row : ~row),
-    );
+  const found = { tails, heads, up, depths, chords };
+  let loops: readonly (readonly number[])[] | undefined;
+  let ringed: Uint8Array | undefined;
+  return {
+    order,
+    up,
+    depths,
+    roots,
+    chords,
+    slack,
+    get loops() {
+      return (loops ??= loopsThrough(found));
+    },
+    get ringed() {
+      return (ringed ??= ringedBranches(found));
+    },
+  };
+}
+
+type Chorded = Pick<Ends & Forest, 'tails' | 'heads' | 'up' | 'depths' | 'chords'>;
+
+function loopsThrough(graph: Chorded): number[][] {
+  const loops: number[][] = graph.tails.map(() => []);
+  graph.chords.forEach((chord, row) => {
+    goRound(graph, chord, (branch, along) => loops[branch]?.push(along ? row : ~row));
+  });
+  return loops;
+}
+
+/** Marks what lies on a loop, each branch once: on its way round a loop it jumps over what others have marked. */
+function ringedBranches(graph: Chorded): Uint8Array {
+  const { tails, heads, up, depths, chords } = graph;
+  const ringed = new Uint8Array(tails.length);
+  const jumps = Int32Array.from(up, (_, node) => node);
+  const above = (node: number): number => {
+    let at = node;
+    for (let next = jumps[at] ?? at; next !== at; next = jumps[at] ?? at) {
+      jumps[at] = jumps[next] ?? next;
+      at = next;
+    }
+    return at;
+  };
+  for (const chord of chords) {
+    ringed[chord] = 1;
+    let [a, b] = [above(tails[chord] ?? 0), above(heads[chord] ?? 0)];
+    while (a !== b) {
+      if ((depths[a] ?? 0) < (depths[b] ?? 0)) [a, b] = [b, a];
+      const branch = up[a] ?? 0;
+      ringed[branch] = 1;
+      jumps[a] = across(graph, branch, a);
+      a = above(a);
+    }
   }
-  return forest;
+  return ringed;
 }

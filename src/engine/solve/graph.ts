@@ -92,8 +92,8 @@ export function graphOf({ components, surroundings }: Circuit, at?: ReadonlyMap<
   const [ohm, ohms] = inUnits(resistances, Infinity);
   const ends = { nodes, tails, heads };
   const forest = forestOf(ends, ohms, { emfs, supplies });
-  const { order, up, depths, roots, chords, slack, loops } = forest;
-  const sent = amperes.some(Boolean) ? sentThrough({ ...ends, ...forest }, amperes, exactly) : undefined;
+  const { order, up, depths, roots, chords, slack } = forest;
+  const sent = amperes.some(Boolean) ? sentThrough({ tails, heads, order, up }, amperes, exactly) : undefined;
   const rises = sent ? emfs.map((emf, branch) => risen(emf, resistances[branch], sent[branch])) : emfs;
   const [volt, volts] = inUnits(rises, 0);
   return {
@@ -117,6 +117,11 @@ export function graphOf({ components, surroundings }: Circuit, at?: ReadonlyMap<
     roots,
     chords,
     slack,
-    loops,
+    get loops() {
+      return forest.loops;
+    },
+    get ringed() {
+      return forest.ringed;
+    },
   };
 }

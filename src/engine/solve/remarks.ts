@@ -33,7 +33,7 @@ export function conditionsOf({ components }: Circuit): Remark[] {
 }
 
 const isOpen = (graph: Graph): boolean =>
-  graph.supplies.every((supply) => graph.loops[supply]?.length === 0 && !isClosed(graph, supply));
+  graph.supplies.every((supply) => !graph.ringed[supply] && !isClosed(graph, supply));
 
 /** Whether a branch conducts in no piece with a supply. */
 function cutOff(graph: Graph): (branch: number) => boolean {

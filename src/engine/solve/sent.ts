@@ -16,7 +16,7 @@ interface Sums<N> {
  * branch, from its tail to its head. What the loops then add to it has no part of them. Where a branch joins two pieces nothing comes back.
  */
 export function sentThrough<N>(
-  graph: Ends & Forest,
+  graph: Pick<Ends & Forest, 'order' | 'up' | 'tails' | 'heads'>,
   given: readonly (N | undefined)[],
   { zero, sum, negative }: Sums<N>,
 ): N[] {

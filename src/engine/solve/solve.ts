@@ -2,17 +2,19 @@ import { asMarked, bridges, hasCurve, inState, type Circuit, type State } from '
 import { Fraction } from '../quantity/index.ts';
 import { Answer, type Arithmetic } from './answer.ts';
 import { solverFor } from './equip.ts';
-import { exactFlow } from './exact.ts';
+import { exactFlow, mostExact } from './exact.ts';
 import { faultsOf } from './faults.ts';
 import type { Flow } from './flow.ts';
 import { graphOf, type Graph } from './graph.ts';
-import { liveFlow } from './live.ts';
+import { isEquippedLarge, liveFlow } from './live.ts';
 import { round } from './round.ts';
 import type { ExactSolution, Fault, Readings, Solution } from './solution.ts';
 import { tested } from './terminals.ts';
 
-/** Loops beyond these take longer than a page can wait. */
-const limits = { live: 1000, exact: 200 } as const;
+/** Loops beyond these take longer than a page can wait: written out, solved as a large circuit, and exactly. */
+const limits = { dense: 1000, large: 1_000_000, exact: mostExact } as const;
+
+const mostLive = (): number => (isEquippedLarge() ? limits.large : limits.dense);
 
 /** Why there is no answer; where that is not to be seen in the drawing, only that something is not as it is marked. */
 function faultsTold(circuit: Circuit, graph: Graph): readonly Fault[] {
@@ -71,12 +73,12 @@ const fraction = (n: bigint | number, d: bigint | number): Fraction => new Fract
  */
 export function solve(circuit: Circuit, { state }: { readonly state?: State } = {}): Solution {
   const now = state ? inState(circuit, state) : circuit;
-  return solverFor(now)?.solve(now) ?? answer(now, limits.live, liveFlow, live);
+  return solverFor(now)?.solve(now) ?? answer(now, mostLive(), liveFlow, live);
 }
 
 /** Solves a circuit in which what has a curve has these resistances, by id: those of its operating point. */
 export function solveAt(circuit: Circuit, resistances: ReadonlyMap<string, Fraction>): Solution {
-  return answer(circuit, limits.live, liveFlow, live, resistances);
+  return answer(circuit, mostLive(), liveFlow, live, resistances);
 }
 
 /** Solves a circuit exactly, in fractions. */

@@ -78,6 +78,5 @@ describe('large circuits', () => {
       [['too many loops', { count: 299 + 1, limit: 200 }]],
     );
     assert.equal(exact.status, 'faulty');
-    assert.equal(solve(circuit([supply, ...fan(1100)])).faults[0]?.code, 'too many loops');
   });
 });

@@ -1,0 +1,1 @@
+export { sparseFlow } from './flow.ts';
