@@ -5,6 +5,7 @@ import {
   subscript,
   terminalRadius,
   type Drawing,
+  type PlacedMark,
   type PlacedSymbol,
 } from '../../engine/core.ts';
 import { put, shape } from './shape.ts';
@@ -31,7 +32,7 @@ export class StillLayer {
 
   /** Draws anew; `live` are the ids whose values change and stand in another layer. */
   draw(drawing: Drawing, shown: ReadonlySet<Word>, live: ReadonlySet<string>): void {
-    const { wires, symbols, labels, terminals } = drawing;
+    const { wires, symbols, labels, terminals, mark } = drawing;
     const focused = this.#focused();
     this.#groups.clear();
     for (const symbol of symbols) this.#groups.set(symbol.id, component(symbol));
@@ -55,6 +56,7 @@ export class StillLayer {
       shape('path', { class: 'dots', d: wires.map(({ dots }) => dotsOf(dots)).join('') }),
       ...terminals.map(({ x, y }) => shape('circle', { class: 'terminal', cx: x, cy: y, r: terminalRadius })),
       ...points,
+      ...(mark ? [zero(mark)] : []),
       ...this.#groups.values(),
     );
     this.light(this.#lit);
@@ -100,6 +102,18 @@ function withSubscript(label: string): (Node | string)[] {
   const [letters, below] = labelParts(label);
   const { size, drop } = subscript;
   return [letters, ...(below ? [shape('tspan', { dy: drop, 'font-size': `${size}em` }, below)] : [])];
+}
+
+/** The 0 V mark; what is said of it stands in the words of the whole. */
+function zero({ node, at, path, filled, text, baseline, anchor }: PlacedMark): SVGGElement {
+  const move = { transform: `translate(${at.x} ${at.y})` };
+  return shape(
+    'g',
+    { class: 'zero', 'data-zero': node, 'aria-hidden': 'true' },
+    shape('path', { class: 'wire', d: path, ...move }),
+    shape('path', { class: 'filled', d: filled, ...move }),
+    shape('text', { class: 'value', x: baseline.x, y: baseline.y, 'text-anchor': anchor }, text),
+  );
 }
 
 /** How far the frame of a focused component stands off its symbol. */

@@ -7,6 +7,7 @@ import {
   textSize,
   type Drawing,
   type PlacedLabel,
+  type PlacedMark,
   type PlacedSymbol,
 } from '../../engine/core.ts';
 import { fonts, halo, ribbonsOf, type Ink, type Picture } from '../../engine/picture/index.ts';
@@ -54,6 +55,15 @@ function symbol(pen: Pen, { at, path, filled, letter, ends }: PlacedSymbol): voi
   });
 }
 
+function zero(pen: Pen, { at, path, filled, text, baseline, anchor, textBox }: PlacedMark): void {
+  apart(pen, () => {
+    pen.translate(at.x, at.y);
+    pen.stroke(new Path2D(path));
+    pen.fill(new Path2D(filled));
+  });
+  label(pen, { id: '', role: 'value', text, at: baseline, anchor, box: textBox });
+}
+
 function ground(pen: Pen, drawing: Drawing, picture: Picture, ink: Ink): void {
   const { width, height, symbols } = drawing;
   pen.fillStyle = ink.paper;
@@ -71,7 +81,7 @@ function ground(pen: Pen, drawing: Drawing, picture: Picture, ink: Ink): void {
 
 /** Paints a drawing, one unit a pixel: what its SVG shows, without an image, which a strict page would refuse to load. */
 export function paint(pen: Pen, drawing: Drawing, picture: Picture, ink: Ink): void {
-  const { wires, symbols, labels, terminals } = drawing;
+  const { wires, symbols, labels, terminals, mark } = drawing;
   ground(pen, drawing, picture, ink);
   apart(pen, () => {
     pen.scale(0.01, 0.01);
@@ -93,6 +103,7 @@ export function paint(pen: Pen, drawing: Drawing, picture: Picture, ink: Ink): v
     pen.arc(x, y, terminalRadius, 0, 2 * Math.PI);
     pen.stroke();
   }
+  if (mark) zero(pen, mark);
   for (const each of symbols) symbol(pen, each);
   for (const each of labels) label(pen, each);
 }

@@ -33,12 +33,20 @@ function terminalsOf(
   return [first, second];
 }
 
+/** Reads the node of the 0 V mark, which must be one of the circuit's. */
+function zeroOf(found: unknown, components: readonly Component[]): string | undefined {
+  if (found === undefined) return undefined;
+  const zero = node(found, 'zero');
+  if (components.some(({ from, to }) => from === zero || to === zero)) return zero;
+  refuse('zero', { code: 'zero unknown', data: { found: zero } });
+}
+
 /**
  * Reads a circuit from untrusted JSON: `{"version": 1, "components": […], "terminals": […]}`, values as numbers or exact texts
  * ("4.7", "1/3") in SI units. Throws CircuitFormatError with the path of what is wrong.
  */
 export function circuitFrom(json: unknown): Circuit {
-  const fields = object(json, '', ['version', 'components', 'terminals', 'surroundings']);
+  const fields = object(json, '', ['version', 'components', 'terminals', 'zero', 'surroundings']);
   const version = fields['version'];
   if (version === undefined) refuse('', { code: 'missing field', data: { field: 'version' } });
   if (version !== 1) refuse('version', { code: 'unknown version', data: { found: shown(version) } });
@@ -69,6 +77,12 @@ export function circuitFrom(json: unknown): Circuit {
     refuse(`components[${index}]`, { code, data });
   }
   const terminals = terminalsOf(fields['terminals'], components);
+  const zero = zeroOf(fields['zero'], components);
   const surroundings = surroundingsFrom(fields['surroundings']);
-  return { components, ...(terminals && { terminals }), ...(surroundings && { surroundings }) };
+  return {
+    components,
+    ...(terminals && { terminals }),
+    ...(zero !== undefined && { zero }),
+    ...(surroundings && { surroundings }),
+  };
 }

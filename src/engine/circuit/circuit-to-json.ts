@@ -11,6 +11,7 @@ export interface CircuitJSON {
   readonly version: 1;
   readonly components: readonly ComponentJSON[];
   readonly terminals?: readonly [string, string];
+  readonly zero?: string;
   readonly surroundings?: Readonly<Record<string, string>>;
 }
 
@@ -38,7 +39,7 @@ function valueToJSON(value: unknown): Value | undefined {
 }
 
 /** The circuit as JSON, its values as exact texts in SI units. `circuitFrom` reads it back. */
-export function circuitToJSON({ components, terminals, surroundings }: Circuit): CircuitJSON {
+export function circuitToJSON({ components, terminals, zero, surroundings }: Circuit): CircuitJSON {
   return {
     version: 1,
     components: components.map((component) => {
@@ -46,6 +47,7 @@ export function circuitToJSON({ components, terminals, surroundings }: Circuit):
       return Object.fromEntries(fields.filter((entry): entry is [string, Value] => entry[1] !== undefined));
     }),
     ...(terminals && { terminals }),
+    ...(zero !== undefined && { zero }),
     ...(surroundings && {
       surroundings: Object.fromEntries(
         Object.entries<Quantity>({ ...surroundings }).map(([name, { value }]) => [name, exactText(value)]),

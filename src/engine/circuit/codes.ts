@@ -25,6 +25,7 @@ export interface FormatData {
   'terminals with a supply': Record<never, never>;
   'terminals missing': Record<never, never>;
   'terminal unknown': { readonly found: string };
+  'zero unknown': { readonly found: string };
   'too many components': { readonly count: number; readonly limit: number };
   'no such component': { readonly id: string; readonly suggestion: string };
   'cannot be set': { readonly id: string };

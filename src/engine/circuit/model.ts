@@ -142,6 +142,8 @@ export interface Circuit {
   readonly components: readonly Component[];
   /** The two ends of a network without a supply, first to last. */
   readonly terminals?: readonly [string, string];
+  /** The node that carries the 0 V mark: potentials are counted from there. */
+  readonly zero?: string;
   /** Where it stands; absent: at 25 °C in 10 lx. */
   readonly surroundings?: Surroundings;
 }

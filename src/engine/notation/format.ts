@@ -31,11 +31,16 @@ function placedText(component: Component, names: ReadonlyMap<string, string>): s
   return `${componentText(component, false)} @${names.get(left) ?? ''}–@${names.get(right) ?? ''}`;
 }
 
+/** The 0 V mark at its junction, if there is one. */
+const zeroText = (zero: string | undefined, names: ReadonlyMap<string, string>): readonly string[] =>
+  zero === undefined ? [] : [`0 V @${names.get(zero) ?? ''}`];
+
 /** Every component placed between junctions: any circuit can be written so. */
-function allPlaced({ components, terminals }: Circuit): string {
+function allPlaced({ components, terminals, zero }: Circuit): string {
   const names = junctionNames(components.flatMap(({ from, to }) => [from, to]));
   const ends = terminals?.map((node) => `@${names.get(node) ?? ''}`).join('–');
-  return [...components.map((each) => placedText(each, names)), ...(ends ? [`ends ${ends}`] : [])].join('; ');
+  const texts = components.map((each) => placedText(each, names));
+  return [...texts, ...zeroText(zero, names), ...(ends ? [`ends ${ends}`] : [])].join('; ');
 }
 
 /** The one component that a voltmeter is straight across, if there is one; a supply only where it is alone there. */
@@ -77,14 +82,15 @@ function chainText(
   return [...start, bracketed ? text(tree) : inside(tree), ...end].join(' + ');
 }
 
-function planText({ components }: Circuit, { tree, placed }: Plan): string | undefined {
+function planText({ components, zero }: Circuit, { tree, placed }: Plan): string | undefined {
   const byId = new Map(components.map((component) => [component.id, component]));
   const leafOf = new Map(leaves(tree).map((leaf) => [leaf.id, leaf]));
   const chained = components.filter(({ id }) => leafOf.has(id));
   const across = new Map(placed.map((component) => [component, straightAcross(component, chained)]));
   const between = placed.filter((component) => !across.get(component));
   const nodesOf = (list: readonly Component[]): string[] => list.flatMap(({ from, to }) => [from, to]);
-  const names = junctionNames([...nodesOf(between), ...nodesOf(chained).filter(isPoint)]);
+  const marked = zero === undefined ? [] : [zero];
+  const names = junctionNames([...nodesOf(between), ...nodesOf(chained).filter(isPoint), ...marked]);
   // A supply alone stays open only as long as nothing is added to it.
   const only = tree.kind === 'component' ? byId.get(tree.id) : undefined;
   if (only && isSupply(only) && names.size > 0) return undefined;
@@ -99,7 +105,7 @@ function planText({ components }: Circuit, { tree, placed }: Plan): string | und
     const left = isSupply(other) ? other.from : leafOf.get(other.id)?.from;
     return `${componentText(component, component.from !== left)} across ${other.id}`;
   });
-  return [chainText(tree, leafText, names), ...beside].join('; ');
+  return [chainText(tree, leafText, names), ...beside, ...zeroText(zero, names)].join('; ');
 }
 
 /**

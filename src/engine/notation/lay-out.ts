@@ -35,7 +35,7 @@ function namedOnce({ tokens }: Cursor, inChain: ReadonlySet<string>): readonly T
 }
 
 /** Joins the components of a line and names the points: junctions as written, the others 1, 2, … along the line. */
-export function layOut(cursor: Cursor, { chain, placed, ends, surroundings }: Line): Circuit {
+export function layOut(cursor: Cursor, { chain, placed, ends, zero, surroundings }: Line): Circuit {
   const spans = new Map<Item, Span>();
   const junctions = new Map<string, Point>();
   const at = ({ text }: Token): Point => {
@@ -110,7 +110,7 @@ export function layOut(cursor: Cursor, { chain, placed, ends, surroundings }: Li
 
   const terminals = ends?.between ?? [];
   const lonely = chain ? namedOnce(cursor, inChain) : [];
-  const nowhere = terminals.filter((token) => !junctions.has(token.text));
+  const nowhere = [...terminals, ...(zero ? [zero] : [])].filter((token) => !junctions.has(token.text));
   for (const token of new Set([...lonely, ...nowhere])) {
     cursor.note(token, mistake('junction once', token.text));
   }
@@ -133,7 +133,10 @@ export function layOut(cursor: Cursor, { chain, placed, ends, surroundings }: Li
       const { label } = [...spans.keys()].find((item) => item.label.text === id) ?? {};
       if (label) cursor.note(label, { code, data });
     }
-  const where = Object.keys(surroundings).length > 0 && { surroundings };
+  const where = {
+    ...(zero && { zero: zero.text }),
+    ...(Object.keys(surroundings).length > 0 && { surroundings }),
+  };
   const [first, last] = terminals.length > 1 ? terminals.map(({ text }) => text) : [left.name, right.name];
   if (components.some(isSupply)) {
     if (ends) cursor.note(ends.at, { code: 'terminals with a supply', data: {} });

@@ -15,6 +15,8 @@ export interface Line {
   readonly chain: Part | undefined;
   readonly placed: readonly Placed[];
   readonly ends: Place | undefined;
+  /** The junction of the 0 V mark. */
+  readonly zero: Token | undefined;
   readonly surroundings: Surroundings;
 }
 
@@ -35,6 +37,7 @@ export function readLine(cursor: Cursor): Line {
   const first = readSeries(cursor);
   const placed: Placed[] = [];
   let ends: Place | undefined;
+  let zero: Token | undefined;
   const surroundings: Partial<Record<Surrounding, Quantity>> = {};
   const place = first.type === 'component' ? first.place : undefined;
   if (first.type === 'component' && place) placed.push({ ...first, place });
@@ -50,6 +53,16 @@ export function readLine(cursor: Cursor): Line {
     cursor.guard(token, () => checkSurrounding(name, felt, name));
     surroundings[name] = felt;
   };
+  /** Reads `0 V @q`. */
+  const readZero = (at: Token): void => {
+    cursor.take('quantity');
+    const junction = cursor.expect('@', 'junction');
+    const { quantity } = at;
+    if (quantity?.unit !== 'V' || quantity.value.n !== 0n)
+      cursor.wrong(at, 'write instead', at.text, `0 V @${junction.text}`);
+    if (zero) cursor.wrong(at, 'one too many');
+    zero = junction;
+  };
   const readStatement = (): void => {
     cursor.expect(';', 'statement', ';');
     const at = cursor.token;
@@ -58,9 +71,10 @@ export function readLine(cursor: Cursor): Line {
       if (ends) cursor.wrong(at, 'one too many');
       ends = { ...span, at };
     } else if (cursor.take('word', 'at')) readSurrounding(at);
+    else if (at.type === 'quantity' && cursor.ahead(1).type === '@') readZero(at);
     else if (startsComponent(at)) placed.push({ ...readComponent(cursor), place: readPlace(cursor) });
     else if (!cursor.is(';', 'end')) cursor.fail('component');
   };
   while (!cursor.is('end')) cursor.attempt(readStatement, '');
-  return { chain: place ? undefined : first, placed, ends, surroundings };
+  return { chain: place ? undefined : first, placed, ends, zero, surroundings };
 }

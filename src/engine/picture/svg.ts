@@ -8,6 +8,7 @@ import {
   textSize,
   type Drawing,
   type PlacedLabel,
+  type PlacedMark,
   type PlacedSymbol,
 } from '../schematic/index.ts';
 import { fonts, halo, inks, type Ink } from './ink.ts';
@@ -64,6 +65,13 @@ function withSubscript(label: string): string {
   return letters + (below && `<tspan dy="${drop}" font-size="${size}em">${escape(below)}</tspan>`);
 }
 
+function zero({ node, at, path, filled, text: words, baseline, anchor }: PlacedMark, ink: Ink): string {
+  return (
+    `<g class="zero" data-zero="${escape(node)}"><g transform="translate(${at.x} ${at.y})"><path d="${path}"/>` +
+    `<path d="${filled}" fill="${ink.line}" stroke="none"/></g>${text(baseline.x, baseline.y, anchor, words, ink)}</g>`
+  );
+}
+
 function label({ id, role, text: words, at, anchor }: PlacedLabel, ink: Ink): string {
   const bold = role === 'label' ? ' font-weight="600"' : '';
   const shown = role === 'value' ? escape(words) : withSubscript(words);
@@ -86,7 +94,7 @@ function glows({ symbols }: Drawing, { glow, ink = inks.page }: Picture): string
 
 /** The drawing as SVG text that stands by itself: no style sheet, no script, presentation attributes only. */
 export function drawingToSVG(drawing: Drawing, picture: Picture = {}): string {
-  const { width, height, wires, symbols, labels, terminals } = drawing;
+  const { width, height, wires, symbols, labels, terminals, mark } = drawing;
   const { title, held, ink = inks.page } = picture;
   const ribbons = ribbonsOf(drawing, picture);
   return [
@@ -106,6 +114,7 @@ export function drawingToSVG(drawing: Drawing, picture: Picture = {}): string {
         `</g>`,
     ),
     ...terminals.map(({ x, y }) => `<circle class="terminal" cx="${x}" cy="${y}" r="${terminalRadius}"/>`),
+    mark ? zero(mark, ink) : '',
     ...symbols.map((each) => symbol(each, ink)),
     ...labels.map((each) => label(each, ink)),
     '</svg>',

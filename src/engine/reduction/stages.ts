@@ -86,8 +86,10 @@ const isReduction = ({ rule, equation, rearranged }: Step): boolean =>
  */
 export function stagesOf(circuit: Circuit, steps: readonly Step[]): readonly (Stage | undefined)[] {
   const { live } = electrical(circuit);
+  // The smaller circuits have no 0 V mark: its node may be in a block.
+  const { terminals, surroundings } = circuit;
   const start: Level = {
-    circuit: { ...circuit, components: live },
+    circuit: { components: live, ...(terminals && { terminals }), ...(surroundings && { surroundings }) },
     ids: new Map(live.map(({ id }) => [id, id])),
     parts: new Map(),
     values: {},

@@ -5,6 +5,7 @@ import type { Share } from './drawing.ts';
 import type { Fork, PlaceFork } from './fork/index.ts';
 import type { Glyph } from './glyph.ts';
 import { labelWidth, textSize } from './text.ts';
+import { markReach, markText, markWidth } from './zero-mark.ts';
 
 /** What is drawn for a component. */
 export interface Part {
@@ -18,6 +19,8 @@ export interface Part {
   readonly supplies: boolean;
   /** What has been done to it. */
   readonly condition: Condition | undefined;
+  /** Of the 0 V mark what flows along its wire, counted as it is. */
+  readonly mark: readonly Share[] | undefined;
 }
 
 /** How blocks are measured, and then drawn. */
@@ -79,9 +82,33 @@ export const padOf = (group: { readonly from: string; readonly to: string }): nu
 export const largest = (blocks: readonly Block[], of: (block: Block) => number): number =>
   Math.max(0, ...blocks.map(of));
 
-function component(single: Single, { part, upright, stacked, left }: Measure): Block {
+/** The piece of wire with the 0 V mark, which turns away from the labels of a level line, and to those of an upright one. */
+function markBlock(single: Single, carries: readonly Share[], { upright, left }: Measure): Block {
+  const { from, to, reversed } = single;
+  const clear = ribbonRoom + 2;
+  const aside = upright ? even(markReach + gap + markWidth + 6) : markReach + 4;
+  const [before, after] = upright && left ? [aside, clear] : [clear, aside];
+  const turned = (sign: Share['sign']): Share['sign'] => (sign === 1 ? -1 : 1);
+  const length = upright ? slot : Math.max(slot, even(2 * (markText + markWidth + 4)));
+  return {
+    kind: 'component',
+    single,
+    from,
+    to,
+    length: length + 2 * letterRoom(single),
+    before,
+    after,
+    offset: 0,
+    carries: reversed ? carries.map(({ id, sign }) => ({ id, sign: turned(sign) })) : carries,
+    parts: [],
+  };
+}
+
+function component(single: Single, measure: Measure): Block {
+  const { part, upright, stacked, left } = measure;
   const { id, from, to } = single;
-  const { glyph, caption } = part(id);
+  const { glyph, caption, mark } = part(id);
+  if (mark) return markBlock(single, mark, measure);
   const { labelWidth, valueWidth } = caption;
   const clear = Math.max(glyph.half + 4, ribbonRoom + 2);
   const widest = Math.max(labelWidth, valueWidth);

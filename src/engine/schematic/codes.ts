@@ -85,6 +85,8 @@ export interface DescriptionData {
   };
   /** The labelled points, each with the components that meet there. */
   readonly points: { readonly points: readonly { readonly name: string; readonly ids: readonly string[] }[] };
+  /** The components at the node of the 0 V mark. */
+  readonly 'zero mark': { readonly ids: readonly string[] };
   /** Whole sentences, one for each piece that does not hang together with the others. */
   readonly pieces: { readonly texts: readonly string[] };
 }

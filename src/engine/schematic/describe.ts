@@ -46,7 +46,7 @@ function nameOf(component: Component): PartName {
 const endsOf = (range: Range | undefined): string[] =>
   range ? [range.min, range.max].map((end) => writeQuantity(end).text) : [];
 
-/** The diagram in words, from the supply round the loop, as a teacher reads it aloud; hidden values are left out. */
+/** The diagram in words, from the supply round the loop, as a teacher reads it aloud, and where the 0 V mark is; hidden values are left out. */
 export function describeCircuit(circuit: Circuit, language?: Language): string {
   const components = new Map(circuit.components.map((component) => [component.id, component]));
   const part = (component: Component, opposed = false): string => {
@@ -163,12 +163,16 @@ export function describeCircuit(circuit: Circuit, language?: Language): string {
     const found = bridgeOf(piece);
     return piece.tree ? told(piece.tree) : ((found && bridge(found)) ?? web(piece));
   });
+  const meeting = (node: string): string[] =>
+    circuit.components.filter(({ from, to }) => from === node || to === node).map(({ id }) => id);
   const points = [...new Set(circuit.components.flatMap(({ from, to }) => [from, to]))]
     .filter(isPoint)
-    .map((name) => ({
-      name,
-      ids: circuit.components.filter(({ from, to }) => from === name || to === name).map(({ id }) => id),
-    }));
-  const whole = say({ code: 'pieces', data: { texts } }, language);
-  return points.length > 0 ? `${whole} ${say({ code: 'points', data: { points } }, language)}` : whole;
+    .map((name) => ({ name, ids: meeting(name) }));
+  const { zero } = circuit;
+  const ids = zero === undefined ? [] : meeting(zero);
+  return [
+    say({ code: 'pieces', data: { texts } }, language),
+    ...(points.length > 0 ? [say({ code: 'points', data: { points } }, language)] : []),
+    ...(ids.length > 0 ? [say({ code: 'zero mark', data: { ids } }, language)] : []),
+  ].join(' ');
 }

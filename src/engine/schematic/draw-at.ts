@@ -4,7 +4,7 @@ import type { Plan } from './plan.ts';
 
 /** Draws a plan with its corner at a point of a page, and says where its terminals are. */
 export function drawAt(page: Page, corner: Point, { draw }: Plan): Point[] {
-  const own: Page = { pieces: [], symbols: [], labels: [], hops: [] };
+  const own: Page = { pieces: [], symbols: [], labels: [], marks: [], hops: [] };
   const moved = ({ x, y }: Point): Point => ({ x: x + corner.x, y: y + corner.y });
   const movedBox = (box: Box): Box => ({ ...box, ...moved(box) });
   const terminals = draw(own).map(moved);
@@ -21,6 +21,15 @@ export function drawAt(page: Page, corner: Point, { draw }: Plan): Point[] {
   );
   page.labels.push(
     ...own.labels.map((label) => ({ ...label, at: moved(label.at), box: movedBox(label.box) })),
+  );
+  page.marks.push(
+    ...own.marks.map((mark) => ({
+      ...mark,
+      at: moved(mark.at),
+      baseline: moved(mark.baseline),
+      box: movedBox(mark.box),
+      textBox: movedBox(mark.textBox),
+    })),
   );
   page.hops.push(...own.hops.map((hop) => ({ ...hop, at: moved(hop.at) })));
   return terminals;

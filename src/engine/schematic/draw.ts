@@ -2,13 +2,14 @@ import type { Circuit } from '../circuit/index.ts';
 import { seriesParallel, type Irreducible, type Tree } from '../topology/index.ts';
 import type { Measure } from './block.ts';
 import { bestOf, drawingOf, partsOf } from './drawing-of.ts';
-import type { Drawing, DrawingStyle } from './drawing.ts';
+import type { Drawing, DrawingStyle, Share } from './drawing.ts';
 import { loopPlans } from './loop.ts';
 import { networkPlan } from './network.ts';
 import type { Plan } from './plan.ts';
+import { marked } from './zero-mark.ts';
 
 /** Draws circuits that are not series and parallel all the way down: it stands in a file of its own, loaded where one is needed. */
-export type WebDrawer = (circuit: Circuit, style: DrawingStyle) => Drawing;
+export type WebDrawer = (circuit: Circuit, style: DrawingStyle, mark?: readonly Share[]) => Drawing;
 
 let webDrawer: WebDrawer | undefined;
 
@@ -27,9 +28,14 @@ export function treePlans(tree: Tree, measure: Omit<Measure, 'upright'>, widest:
 }
 
 /** Draws a circuit whose series–parallel tree is known. */
-export function drawTree(tree: Tree, circuit: Circuit, style: DrawingStyle = {}): Drawing {
+export function drawTree(
+  tree: Tree,
+  circuit: Circuit,
+  style: DrawingStyle = {},
+  mark?: readonly Share[],
+): Drawing {
   const { width: widest = 640 } = style;
-  const part = partsOf(circuit, style);
+  const part = partsOf(circuit, style, mark);
   return drawingOf(bestOf((stacked) => treePlans(tree, { part, stacked, left: false }, widest), widest));
 }
 
@@ -39,7 +45,8 @@ export function drawTree(tree: Tree, circuit: Circuit, style: DrawingStyle = {})
  * loaded what draws it; a circuit without components always does.
  */
 export function drawSchematic(circuit: Circuit, style: DrawingStyle = {}): Drawing | Irreducible {
-  const tree = seriesParallel(circuit);
-  if (tree.kind !== 'irreducible') return drawTree(tree, circuit, style);
-  return webDrawer && circuit.components.length > 0 ? webDrawer(circuit, style) : tree;
+  const { circuit: drawn, carries } = marked(circuit) ?? { circuit, carries: undefined };
+  const tree = seriesParallel(drawn);
+  if (tree.kind !== 'irreducible') return drawTree(tree, drawn, style, carries);
+  return webDrawer && circuit.components.length > 0 ? webDrawer(drawn, style, carries) : tree;
 }

@@ -2,7 +2,7 @@ import { isContact, isPoint, isSupply, type Circuit } from '../circuit/index.ts'
 import type { Measure } from './block.ts';
 import { captionOf } from './caption.ts';
 import { drawAt } from './draw-at.ts';
-import type { Drawing, DrawingStyle, NodeWires, Point } from './drawing.ts';
+import type { Drawing, DrawingStyle, NodeWires, PlacedLabel, Point, Share } from './drawing.ts';
 import { glyphOf } from './glyph.ts';
 import { meetingsOf, pathsOf } from './net.ts';
 import type { Page, Piece } from './page.ts';
@@ -10,9 +10,10 @@ import type { Plan, Size } from './plan.ts';
 import { spotsOf, type Spot } from './points.ts';
 import { runsOf } from './runs.ts';
 import { nodesOf } from './wires.ts';
+import { markedNode, markId } from './zero-mark.ts';
 
 /** What is drawn for each component of a circuit. */
-export function partsOf(circuit: Circuit, style: DrawingStyle): Measure['part'] {
+export function partsOf(circuit: Circuit, style: DrawingStyle, mark?: readonly Share[]): Measure['part'] {
   const parts = new Map(
     circuit.components.map((component) => [
       component.id,
@@ -23,6 +24,7 @@ export function partsOf(circuit: Circuit, style: DrawingStyle): Measure['part'] 
         contact: isContact(component) ? component.closed : undefined,
         supplies: isSupply(component),
         condition: component.condition,
+        mark: component.id === markId ? mark : undefined,
       },
     ]),
   );
@@ -46,25 +48,37 @@ export function bestOf(plansOf: (stacked: boolean) => readonly Plan[], widest: n
 /** Room round the drawing for the letters of labelled points. */
 const frame = 14;
 
+/** The page with what is called by the node at the far side of the 0 V mark called by its one name. */
+function named(page: Page): Page {
+  const ofNode = <T extends { readonly node?: string }>(one: T): T =>
+    one.node === undefined ? one : { ...one, node: markedNode(one.node) };
+  return { ...page, pieces: page.pieces.map(ofNode), hops: page.hops.map(ofNode) };
+}
+
+const emptyPage = (): Page => ({ pieces: [], symbols: [], labels: [], marks: [], hops: [] });
+
 /** The drawing that a plan leads to. */
 export function drawingOf(plan: Plan): Drawing {
-  const page: Page = { pieces: [], symbols: [], labels: [], hops: [] };
+  const page = emptyPage();
   const terminals = plan.draw(page);
-  if (!page.pieces.some(({ node = '' }) => isPoint(node))) return drawingOn(page, plan.size, terminals);
-  const framed: Page = { pieces: [], symbols: [], labels: [], hops: [] };
+  if (!named(page).pieces.some(({ node = '' }) => isPoint(node)))
+    return drawingOn(named(page), plan.size, terminals);
+  const framed = emptyPage();
   const moved = drawAt(framed, { x: frame, y: frame }, plan);
   const { width, height } = plan.size;
+  const { pieces } = named(framed);
   return withPoints(
-    drawingOn(framed, { width: width + 2 * frame, height: height + 2 * frame }, moved),
-    framed.pieces,
+    drawingOn(named(framed), { width: width + 2 * frame, height: height + 2 * frame }, moved),
+    pieces,
   );
 }
 
 function drawingOn(
-  { pieces, symbols, labels, hops }: Page,
+  { pieces, symbols, labels, marks, hops }: Page,
   size: Size,
   terminals: readonly Point[],
 ): Drawing {
+  const [mark] = marks;
   const meetings = meetingsOf(pieces);
   const paths = pathsOf(pieces, meetings);
   return {
@@ -75,12 +89,30 @@ function drawingOn(
     labels,
     ribbons: runsOf(paths),
     terminals,
+    ...(mark && { mark }),
   };
 }
 
+/** What the 0 V mark takes up, as if it were labels. */
+const taken = ({ mark }: Drawing): PlacedLabel[] =>
+  mark
+    ? [mark.box, mark.textBox].map((box) => ({
+        id: markId,
+        role: 'value',
+        text: mark.text,
+        at: mark.baseline,
+        anchor: mark.anchor,
+        box,
+      }))
+    : [];
+
 /** The drawing with its labelled points. */
 function withPoints(drawing: Drawing, pieces: readonly Piece[]): Drawing {
-  const spots = spotsOf({ ...drawing, wires: bareWires(pieces) });
+  const spots = spotsOf({
+    ...drawing,
+    wires: bareWires(pieces),
+    labels: [...drawing.labels, ...taken(drawing)],
+  });
   return {
     ...drawing,
     wires: spots.reduce(withDot, drawing.wires),

@@ -64,6 +64,23 @@ export interface PlacedLabel {
   readonly box: Box;
 }
 
+/** The 0 V mark at a node. Its paths are turned already, and drawn round the origin: move them to `at`. */
+export interface PlacedMark {
+  readonly node: string;
+  /** Where its stem leaves the wire. */
+  readonly at: Point;
+  /** Its lines as SVG path data, and what is filled. */
+  readonly path: string;
+  readonly filled: string;
+  /** What is written beside it, with its baseline point. */
+  readonly text: string;
+  readonly baseline: Point;
+  readonly anchor: PlacedLabel['anchor'];
+  /** What the symbol covers, and what the text. */
+  readonly box: Box;
+  readonly textBox: Box;
+}
+
 /** A component's current as part of a sum: +1 as it is, −1 the other way. */
 export interface Share {
   readonly id: string;
@@ -98,6 +115,8 @@ export interface Drawing {
   readonly ribbons: readonly RibbonRun[];
   /** Centres of the small open circles at the ends of a network without a supply. */
   readonly terminals: readonly Point[];
+  /** The 0 V mark, if the circuit has one. */
+  readonly mark?: PlacedMark;
 }
 
 /** How a circuit is drawn. */

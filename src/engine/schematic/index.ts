@@ -10,6 +10,7 @@ export type {
   DrawingStyle,
   NodeWires,
   PlacedLabel,
+  PlacedMark,
   PlacedSymbol,
   Point,
   RibbonRun,

@@ -1,5 +1,5 @@
 import type { Measure } from './block.ts';
-import type { Box, PlacedLabel, PlacedSymbol, Point, Share } from './drawing.ts';
+import type { Box, PlacedLabel, PlacedMark, PlacedSymbol, Point, Share } from './drawing.ts';
 
 /** A straight piece of wire of a node, or (without a node) of a symbol, in the direction of its chain. */
 export interface Piece {
@@ -14,6 +14,8 @@ export interface Page {
   readonly pieces: Piece[];
   readonly symbols: PlacedSymbol[];
   readonly labels: PlacedLabel[];
+  /** The 0 V mark, at most one. */
+  readonly marks: PlacedMark[];
   /** Where a node's wire crosses another's. */
   readonly hops: { readonly node: string; readonly at: Point }[];
 }

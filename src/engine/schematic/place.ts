@@ -4,6 +4,7 @@ import type { Share, Turn } from './drawing.ts';
 import type { Fork } from './fork/index.ts';
 import { reach, turned } from './glyph.ts';
 import { labelsAt } from './label.ts';
+import { markAt, markedNode } from './zero-mark.ts';
 import { boxOn, onwards, pointOn, wire, type Line } from './page.ts';
 
 /** From the middle of a symbol to where a wire across it joins, along the line. */
@@ -28,7 +29,12 @@ function placeBridge(on: Line, middle: number, half: number, share: Share): void
 function placeComponent(block: Block, { id, from, to, reversed }: Single, on: Line, length: number): void {
   const { page, measure } = on;
   const { before, after } = block;
-  const { glyph, condition } = measure.part(id);
+  const { glyph, condition, mark } = measure.part(id);
+  if (mark) {
+    page.marks.push(markAt(markedNode(from), pointOn(on, Math.round(length / 2)), measure));
+    wire(on, from, 0, length);
+    return;
+  }
   const { half, lines, filled, letter, polar, ends } = glyph;
   const middle = Math.round(length / 2);
   const [first, last] = [middle - reach, middle + reach];

@@ -33,16 +33,18 @@ export interface Graph extends Ends, Forest {
   readonly ohm: number;
   readonly volt: number;
   readonly supplies: readonly number[];
+  /** The node of the 0 V mark, where there is one. */
+  readonly zero: number | undefined;
 }
 
-/** The forest of the smallest resistances: wires first, then ideal supplies, then by resistance; the first supply's piece is the first. */
+/** The forest of the smallest resistances: wires first, then ideal supplies, then by resistance; the piece of the 0 V mark, or else of the first supply, is the first. */
 export function forestOf(
   ends: Ends,
   ohms: readonly number[],
-  { emfs, supplies }: Pick<Graph, 'emfs' | 'supplies'>,
+  { emfs, supplies, zero }: Pick<Graph, 'emfs' | 'supplies' | 'zero'>,
 ): Forest {
   const ranks = ohms.map((resistance, branch) => resistance || (emfs[branch] ? -1 : -2));
-  return grow(ends, ranks, ends.tails[supplies[0] ?? 0] ?? 0);
+  return grow(ends, ranks, zero ?? ends.tails[supplies[0] ?? 0] ?? 0);
 }
 
 const exactly = {
@@ -64,7 +66,10 @@ function risen(emf?: Fraction, ohms?: Fraction, current?: Fraction): Fraction | 
  * denominators have too little in common for that, in ohms and in volts. What is secretly wrong with a component counts: a supply at
  * fault drives nothing. Resistances `at` an operating point stand for those of curves.
  */
-export function graphOf({ components, surroundings }: Circuit, at?: ReadonlyMap<string, Fraction>): Graph {
+export function graphOf(
+  { components, zero: marked, surroundings }: Circuit,
+  at?: ReadonlyMap<string, Fraction>,
+): Graph {
   const nodes = new Map<string, number>();
   const nodeOf = (name: string): number => {
     const known = nodes.get(name);
@@ -91,7 +96,8 @@ export function graphOf({ components, surroundings }: Circuit, at?: ReadonlyMap<
   }
   const [ohm, ohms] = inUnits(resistances, Infinity);
   const ends = { nodes, tails, heads };
-  const forest = forestOf(ends, ohms, { emfs, supplies });
+  const zero = marked === undefined ? undefined : nodes.get(marked);
+  const forest = forestOf(ends, ohms, { emfs, supplies, zero });
   const { order, up, depths, roots, chords, slack } = forest;
   const sent = amperes.some(Boolean) ? sentThrough({ tails, heads, order, up }, amperes, exactly) : undefined;
   const rises = sent ? emfs.map((emf, branch) => risen(emf, resistances[branch], sent[branch])) : emfs;
@@ -111,6 +117,7 @@ export function graphOf({ components, surroundings }: Circuit, at?: ReadonlyMap<
     ohm,
     volt,
     supplies,
+    zero,
     order,
     up,
     depths,

@@ -22,7 +22,7 @@ export interface Readings<N> {
   readonly faults: readonly Fault[];
   readonly remarks: readonly Remark[];
   readonly cautions: readonly Caution[];
-  /** Volts, against the negative terminal of the first supply (or the second terminal of a network). */
+  /** Volts, against the 0 V mark, else the negative terminal of the first supply. */
   potential(node: string): N | undefined;
   /** Amperes. */
   current(id: string): N | undefined;

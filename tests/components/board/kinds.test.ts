@@ -17,6 +17,16 @@ describe('a board of every kind of component', () => {
     expect(text(bench.component('LED1')).replace(/\s/g, ' ')).to.include('2 V, 20 mA');
   });
 
+  it('draws the 0 V mark, which is no component, and says where it is', async () => {
+    const bench = await boardWith('B1 9 V + R1 4 Ω + @q + R2 5 Ω; 0 V @q');
+    const mark = bench.board.shadowRoot!.querySelector('[data-zero=q]');
+    expect(text(mark!).replace(/\s/g, ' ')).to.equal('0 V');
+    expect(bench.board.shadowRoot!.querySelectorAll('[data-id]').length).to.equal(3);
+    expect(text(bench.board.shadowRoot!.querySelector('desc')!)).to.contain(
+      'The 0 V mark is where R1 and R2 meet.',
+    );
+  });
+
   it('names them by ear with what they are set to', async () => {
     const bench = await boardWith(lights);
     expect(bench.component('S1').getAttribute('aria-label')).to.match(/^S1, open/);

@@ -48,6 +48,15 @@ describe('the heights of a level diagram as a table', () => {
     );
   });
 
+  it('count from the 0 V mark', async () => {
+    const made = await bench('B1 9 V + R1 4 Ω + @q + R2 5 Ω; 0 V @q');
+    expect(cells(made).slice(1)).to.deep.equal([
+      ['B1', '−5.00', '4.00', '+9.00'],
+      ['R1', '4.00', '0', '−4.00'],
+      ['R2', '0', '−5.00', '−5.00'],
+    ]);
+  });
+
   it('go the way of a constant current, up or down', async () => {
     const made = await bench('I1 0.5 A + B1 12 V + R1 4 Ω');
     expect(cells(made).slice(1)).to.deep.equal([

@@ -133,5 +133,12 @@ export function randomJSON(random: Random, size: number): unknown {
     { surroundings: { temperature: random.pick(['-7.5', 40]) } },
     { surroundings: { light: '1e4', temperature: '1/3' } },
   ]);
-  return { version: 1, components, ...surroundings, ...(!supplied && { terminals: [end(), end()] }) };
+  const zero = random.once(3) ? { zero: end() } : {};
+  return {
+    version: 1,
+    components,
+    ...zero,
+    ...surroundings,
+    ...(!supplied && { terminals: [end(), end()] }),
+  };
 }

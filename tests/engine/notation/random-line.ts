@@ -134,7 +134,8 @@ export class RandomLine {
     this.#random = random;
     const chain = this.#series(size);
     const first = random.once(3) ? chain : `${this.#component('supply')} + ${chain}`;
-    this.text = [first, ...this.#placed()].join(random.pick([';', ' ; ', ';\n']));
+    const mark = this.#junctions.length > 0 && random.once(3) ? [`0 V @${random.pick(this.#junctions)}`] : [];
+    this.text = [first, ...this.#placed(), ...mark].join(random.pick([';', ' ; ', ';\n']));
   }
 
   #component(only?: string): string {

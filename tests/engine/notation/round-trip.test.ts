@@ -59,6 +59,7 @@ function labelled(circuit: Circuit, random: Random): Circuit {
     ...circuit,
     components: circuit.components.map((each) => ({ ...each, from: named(each.from), to: named(each.to) })),
     ...(first && last && { terminals: [named(first), named(last)] }),
+    ...(circuit.zero !== undefined && { zero: named(circuit.zero) }),
   };
 }
 

@@ -2,7 +2,7 @@ import assert from 'node:assert/strict';
 import type { Circuit } from '../../../src/engine/circuit/index.ts';
 
 /** The circuit with its components by label and its nodes by first appearance, so that names and order do not matter. */
-function canonical({ components, terminals }: Circuit): Circuit {
+function canonical({ components, terminals, zero }: Circuit): Circuit {
   const names = new Map<string, string>();
   const name = (node: string): string => {
     const known = names.get(node) ?? `${names.size}`;
@@ -15,7 +15,11 @@ function canonical({ components, terminals }: Circuit): Circuit {
     from: name(component.from),
     to: name(component.to),
   }));
-  return { components: renamed, ...(terminals && { terminals: [name(terminals[0]), name(terminals[1])] }) };
+  return {
+    components: renamed,
+    ...(terminals && { terminals: [name(terminals[0]), name(terminals[1])] }),
+    ...(zero !== undefined && { zero: name(zero) }),
+  };
 }
 
 /** Asserts that two circuits have the same ids, kinds, fields, orientations and joins; the names of nodes may differ. */

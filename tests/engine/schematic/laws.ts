@@ -16,6 +16,7 @@ import {
   touches,
   wireLegs,
 } from './plane.ts';
+import { zeroLaws } from './zero-laws.ts';
 
 const all: Law[] = [];
 const law = (name: string, check: Law['check']): void => {
@@ -223,4 +224,4 @@ law('a network has an open circle at either end, a closed circuit has none', (dr
 });
 
 /** The laws of a legible schematic. */
-export const laws: readonly Law[] = [...all, ...conditionLaws];
+export const laws: readonly Law[] = [...all, ...conditionLaws, ...zeroLaws];

@@ -3,6 +3,7 @@ import type { Circuit } from '../../../src/engine/circuit/index.ts';
 import { drawSchematic, type Drawing } from '../../../src/engine/schematic/index.ts';
 import { withConditions } from '../topology/conditions.ts';
 import { randomCircuit } from './random-circuit.ts';
+import { withZero } from './with-zero.ts';
 
 /** A random circuit with its drawing at one of two widths. */
 export interface Sample {
@@ -20,12 +21,16 @@ const sample = fc.tuple(
   randomCircuit,
   fc.constantFrom(300, 640),
   fc.oneof(fc.constant([]), fc.array(condition, { minLength: 41, maxLength: 41 })),
+  fc.nat(99),
 );
 
-/** So many random circuits, in half of them some components taken out or bridged, with their drawings; others in every run. */
+/** So many random circuits, in half of them some components taken out or bridged, in half of them a 0 V mark, with their drawings; others in every run. */
 export const drawn = (count: number): readonly Sample[] =>
-  fc.sample(sample, count).map(([whole, width, conditions]) => {
-    const circuit = withConditions(whole, (_, place) => conditions[place]);
+  fc.sample(sample, count).map(([whole, width, conditions, by]) => {
+    const circuit = withZero(
+      withConditions(whole, (_, place) => conditions[place]),
+      by,
+    );
     const drawing = drawSchematic(circuit, { width });
     if (drawing.kind === 'irreducible') throw new Error(`not series and parallel: ${drawing.ids.join(', ')}`);
     return { circuit, width, drawing };

@@ -42,6 +42,7 @@ export const samples: { readonly [Code in keyof Catalogue]: readonly Catalogue[C
   'terminals with a supply': none,
   'terminals missing': none,
   'terminal unknown': [{ found: 'z' }],
+  'zero unknown': [{ found: 'quay' }],
   'too many components': [{ count: 1200, limit: 1000 }],
   'no such component': [
     { id: 'R11', suggestion: 'R1' },
@@ -251,6 +252,7 @@ export const samples: { readonly [Code in keyof Catalogue]: readonly Catalogue[C
       ],
     },
   ],
+  'zero mark': [{ ids: ['R1'] }, { ids: ['B1', 'R1', 'R2'] }],
   pieces: [
     { texts: ['Between two terminals: resistor R1.'] },
     { texts: ['Between two terminals: resistor R1.', 'Between two terminals: resistor R2.'] },

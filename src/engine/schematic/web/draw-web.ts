@@ -5,9 +5,9 @@ import { beside } from './beside.ts';
 import { webPlans } from './plan.ts';
 
 /** Draws bridges and all other circuits that are not series and parallel all the way down, for `equipWebs`. */
-export const drawWeb: WebDrawer = (circuit, style) => {
+export const drawWeb: WebDrawer = (circuit, style, mark) => {
   const { width: widest = 640 } = style;
-  const part = partsOf(circuit, style);
+  const part = partsOf(circuit, style, mark);
   const plans = pieces(circuit).map((piece) =>
     bestOf((stacked) => {
       const measure = { part, stacked, left: false };

@@ -36,6 +36,7 @@ export const circuit: Sentences<FormatData> = {
     `${id} and ${other} do not meet; the contacts of a changeover switch share its common terminal.`,
   'contacts alike': ({ id, other }) =>
     `A changeover switch stands at one of its contacts: write one of ${id} and ${other} closed, and the other one open.`,
+  'zero unknown': ({ found }) => `No component is joined to “${found}”, so the 0 V mark cannot be there.`,
   'terminals with a supply': () => 'A circuit with a supply has no terminals; leave them out.',
   'terminals missing': () =>
     'A network without a supply needs its two terminals, such as "terminals": ["a", "b"].',

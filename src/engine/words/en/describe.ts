@@ -55,6 +55,8 @@ export const describe: Sentences<DescriptionData> = {
           : `Point ${name} is at an end of ${all(ids)}.`,
       )
       .join(' '),
+  'zero mark': ({ ids }) =>
+    `The 0 V mark is ${ids.length > 1 ? `where ${all(ids)} meet` : `at the end of ${all(ids)}`}.`,
   pieces: ({ texts }) =>
     texts.length > 1 ? `${texts.length} pieces that nothing joins. ${texts.join(' ')}` : texts.join(' '),
 };
