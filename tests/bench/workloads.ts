@@ -66,6 +66,9 @@ function cube(): Workload {
   return workload('cube', 8, pairs);
 }
 
+/** Large circuits: ladders of so many sections, and squares of so many nodes to a side. */
+export const largeWorkloads = (): readonly Workload[] => [ladder(1000), ladder(10_000), grid(32), grid(100)];
+
 /** The circuits of the benchmark: a classroom's (R1 + (R2 ∥ R3) + (R4 ∥ R5)), a bridge, and three larger ones. */
 export const workloads: readonly Workload[] = [
   workload('classroom', 4, [
