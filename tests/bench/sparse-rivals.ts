@@ -56,5 +56,7 @@ export const sparseRivals = {
   'numeric ccsLUP': ({ ccs, right }: Prepared): readonly number[] =>
     numeric.ccsLUPSolve(numeric.ccsLUP(ccs), right),
   'mathjs slu': ({ sparse: whole, right }: Prepared): readonly number[] =>
-    (lusolve(slu(whole, 1, 1), dense([...right]))).toArray().map(Number),
+    lusolve(slu(whole, 1, 1), dense([...right]))
+      .toArray()
+      .map(Number),
 };
