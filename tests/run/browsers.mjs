@@ -8,8 +8,19 @@ import { webkit, webkitLauncher } from './webkit.mjs';
 const elements = testFiles('tests/components', '');
 const smoke = elements.filter((file) => file.includes('smoke'));
 
+/** The long-lived Firefox knows no orientation of the screen, which is set with the size of the window: the size alone is. */
+async function createPage({ context }) {
+  const page = await context.newPage();
+  const setViewport = page.setViewport.bind(page);
+  page.setViewport = (viewport) =>
+    setViewport(viewport).catch((error) => {
+      if (!error.message.includes('unknown command')) throw error;
+    });
+  return page;
+}
+
 /** A page that is not in front gets no animation frames, and no keys: one at a time. */
-const driven = (launchOptions) => [chromeLauncher({ puppeteer, concurrency: 1, launchOptions })];
+const driven = (launchOptions) => [chromeLauncher({ puppeteer, concurrency: 1, launchOptions, createPage })];
 
 /** A browser that is opened twice, each with every other file: a test mostly waits for frames. */
 const twice = (name, launchOptions) =>
