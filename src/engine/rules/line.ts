@@ -60,7 +60,7 @@ function laidOut(
 
 /** The subscript of a name, the wires across bridged components called what they are. */
 function labelled(subscript: string, language: Language | undefined): string {
-  return subscript.replace(/([^(+∥]+) bridge/g, (_, id: string) =>
+  return subscript.replace(/([^(+∥…]+) bridge/g, (_, id: string) =>
     say({ code: 'wire across', data: { id } }, language),
   );
 }
