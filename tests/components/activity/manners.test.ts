@@ -38,7 +38,7 @@ describe('an activity by its keys', () => {
     const names = buttons(activity).map(({ textContent }) => textContent.trim());
     expect(new Set(names).size, names.join()).to.equal(3);
     buttons(activity).at(-1)!.focus();
-    await sendKeys({ press: 'Space' });
+    await sendKeys({ press: ' ' });
     await settled();
     expect(layer(activity).className).to.equal('');
     expect(activity.shadowRoot!.activeElement).to.equal(buttons(activity)[0]);
