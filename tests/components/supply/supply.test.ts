@@ -79,9 +79,9 @@ describe('a supply of constant current', () => {
     expect([names(element), bench.texts('[part=label]')]).to.deep.equal([['current of I1'], ['I1', 'I']]);
     await type(boxes(element)[0]!, '-250 mA');
     expect(board.settings).to.deep.equal({ I1: '-0.25' });
-    expect(board.solution?.voltage('I1')).to.equal(-2);
+    expect(board.solution?.voltage('I1')?.valueOf()).to.equal(-2);
     await type(boxes(element)[0]!, '3 A');
-    expect(mistakes(element)[0]).to.equal('3 A is outside -2 A to 2 A.');
+    expect(mistakes(element)[0]).to.equal('3 A is outside −2 A to 2 A.');
   });
 
   it('has a range without one in the circuit, from 0 A on', async () => {
