@@ -5,7 +5,7 @@ import { sideways } from './sideways.ts';
 import type { Step } from './steps.ts';
 
 /** Heights in pixels: of the diagram, and of a row of texts under it. */
-const size = { top: 12, height: 200, row: 48, label: 18, value: 40, tick: 5 };
+const size = { top: 12, height: 200, row: 51, label: 18, value: 43, tick: 5 };
 
 /** What is drawn of a level diagram, and what stands out. */
 export interface Picture {

@@ -1,3 +1,4 @@
+import { subscript } from '../../../src/engine/core.ts';
 import { expect, waitUntil } from '@open-wc/testing';
 import type { PictureOptions } from '../../../src/components/picture/index.ts';
 import { boardWith, comparing, pumpLine, quayLine, text, type Bench } from '../board/bench.ts';
@@ -122,8 +123,8 @@ describe('a picture of a board as SVG', () => {
         for (const other of boxes.slice(place + 1)) {
           const across = Math.min(box.right, other.right) - Math.max(box.left, other.left);
           const down = Math.min(box.bottom, other.bottom) - Math.max(box.top, other.top);
-          // Lines of text stand close under one another: their boxes may touch by a descender.
-          expect(Math.min(across, down), `${place}`).to.be.at.most(5);
+          // Lines of text stand close under one another: their boxes may touch by a descender, lower by as much as a subscript stands.
+          expect(Math.min(across, down), `${place}`).to.be.at.most(5 + subscript.drop);
         }
       }
     });
