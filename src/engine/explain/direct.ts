@@ -12,7 +12,8 @@ interface Same {
 /** How a quantity was found to be the same as another; undefined where it was found in another way. */
 function sameAs(name: string, known: ReadonlyMap<string, Known>): Same | undefined {
   const by = known.get(name)?.by;
-  if (!by?.rule.startsWith('same')) return undefined;
+  // What is the same only while nothing flows elsewhere stays a step that says so.
+  if (!by?.rule.startsWith('same') || by.idle !== undefined) return undefined;
   const [only, ...others] = rearranged(by, name)?.right ?? [];
   if (!only || others.length > 0) return undefined;
   return { rule: by.rule, about: by.about, other: only.name, sign: only.sign };

@@ -65,6 +65,18 @@ describe('a balanced bridge', () => {
     );
   });
 
+  it('has the same current in two arms only because none flows between them, and says so', () => {
+    const given = { R_R1: '100', R_R2: '200', R_R3: '150', R_R4: '300', I_R1: '0.02' };
+    const { steps: found } = explain(parseCircuit(balanced('R5 50 Ω')), { find: 'I_(R1+R2)', given });
+    assert.deepEqual(
+      found.map(({ gives, uses }) => [gives, [...uses].toSorted().join()]),
+      [
+        ['I_R5', 'R_R1,R_R2,R_R3,R_R4'],
+        ['I_(R1+R2)', 'I_R1,I_R5'],
+      ],
+    );
+  });
+
   it('between terminals has a resistance by the same way', () => {
     assert.deepEqual(
       steps(`${arms}; R5 50 Ω @p–@q`, 'R_total').at(-1),
