@@ -32,7 +32,22 @@ function blockOf(label: string): Block {
 export function truthOf(circuit: Circuit, t?: number): (name: string) => number {
   const solution = solveExact(circuit);
   const { trees } = electrical(circuit);
-  const signs = new Map(trees.flatMap(leaves).map(({ id, reversed }) => [id, reversed ? -1 : 1]));
+  const signsIn = (some: typeof trees): ReadonlyMap<string, number> =>
+    new Map(some.flatMap(leaves).map(({ id, reversed }) => [id, reversed ? -1 : 1]));
+  // A block that is only there without what carries no current, as in a balanced bridge, lies along the trees without it.
+  const carrying = circuit.components.filter(({ id }) => solution.current(id)?.n !== 0n);
+  const rest = signsIn(electrical({ ...circuit, components: carrying }).trees);
+  const whole = signsIn(trees);
+  const isThere = (name: string): boolean => {
+    const ids = name
+      .replace(/^[^_]*_/, '')
+      .split(/[+∥()]+/)
+      .filter(Boolean);
+    return (
+      ids.length < 2 || trees.some((tree) => ids.every((id) => leaves(tree).some((leaf) => leaf.id === id)))
+    );
+  };
+  let signs = whole;
   const supplies = circuit.components.filter(isDriver);
   const isSupply = (id: string): boolean => supplies.some((one) => one.id === id);
   const read = (name: string): number => solution.quantity(name)?.valueOf() ?? NaN;
@@ -83,6 +98,7 @@ export function truthOf(circuit: Circuit, t?: number): (name: string) => number 
       return read('P_total') / read(`I_${supplies[0]?.id ?? ''}`) ** 2;
     if (!label.startsWith('(')) return read(name);
     const block = blockOf(label);
+    signs = isThere(name) ? whole : rest;
     if (letter === 'P') return own('V', block) * own('I', block);
     return letter === 'R' ? ohms(block) : own(letter, block);
   };
