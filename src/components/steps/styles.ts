@@ -24,11 +24,11 @@ export const styles: CSSResult = css`
   [part='given'],
   [part='find'] {
     position: relative;
-    padding-inline-start: 4em;
+    padding-inline-start: 4.3em; /* the heading, and the space after it */
   }
   strong {
     display: inline-block;
-    margin-inline-start: -4em;
+    margin-inline-start: -4.3em;
     min-inline-size: 4em;
   }
   ol {
