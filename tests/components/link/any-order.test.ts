@@ -1,26 +1,9 @@
 import { expect, nextFrame } from '@open-wc/testing';
 import fc from 'fast-check';
+import { newPage, type Page } from '../new-page.ts';
 import type { Reader } from './reader.ts';
 
-/** A page in a frame of its own, with its own registry of elements, so that tags can be defined late. */
-interface Page {
-  readonly body: HTMLElement;
-  readonly define: (tag: string) => void;
-}
-
-async function newPage(): Promise<Page & { readonly frame: HTMLIFrameElement }> {
-  const frame = document.createElement('iframe');
-  document.body.append(frame);
-  const inside = frame.contentDocument!;
-  const script = inside.createElement('script');
-  script.type = 'module';
-  script.src = new URL('./page-in-frame.ts', import.meta.url).href;
-  const ready = new Promise((done) => (script.onload = done));
-  inside.head.append(script);
-  await ready;
-  const { define } = frame.contentWindow as unknown as Page;
-  return { frame, body: inside.body, define };
-}
+const script = new URL('./page-in-frame.ts', import.meta.url);
 
 /** Settles: observers, definitions and renders all run before the next frame but one. */
 async function settled(): Promise<void> {
@@ -79,7 +62,7 @@ describe('a page on which elements come, go, move and are renamed', () => {
     this.timeout(60_000);
     await fc.assert(
       fc.asyncProperty(fc.boolean(), fc.array(act, { minLength: 3, maxLength: 24 }), async (early, acts) => {
-        const page = await newPage();
+        const page = await newPage(script);
         if (early) for (const tag of ['rheolet-board', 'x-reader']) page.define(tag);
         const removed: Element[] = [];
         for (const step of acts) {

@@ -1,29 +1,10 @@
 import { expect, nextFrame } from '@open-wc/testing';
 import fc from 'fast-check';
 import { pumpLine, quayLine } from '../board/bench.ts';
+import { newPage } from '../new-page.ts';
 
+const script = new URL('./lesson-in-frame.ts', import.meta.url);
 const tags = ['rheolet-board', 'rheolet-meter', 'rheolet-resistor', 'rheolet-rules', 'rheolet-value'];
-
-/** A page in a frame of its own, in which tags can be defined late. */
-async function newPage(): Promise<{
-  frame: HTMLIFrameElement;
-  body: HTMLElement;
-  define: (tag: string) => void;
-}> {
-  const frame = document.createElement('iframe');
-  frame.width = '700';
-  frame.height = '500';
-  document.body.append(frame);
-  const inside = frame.contentDocument!;
-  const script = inside.createElement('script');
-  script.type = 'module';
-  script.src = new URL('./lesson-in-frame.ts', import.meta.url).href;
-  const ready = new Promise((done) => (script.onload = done));
-  inside.head.append(script);
-  await ready;
-  const { define } = frame.contentWindow as unknown as { define: (tag: string) => void };
-  return { frame, body: inside.body, define };
-}
 
 /** All boards are drawn, also those out of sight, and whoever reads them has had a frame. */
 async function settled(body: HTMLElement): Promise<void> {
@@ -93,7 +74,7 @@ describe('a page of boards, meters, rules, resistors and values', () => {
         fc.subarray(tags),
         fc.array(act, { minLength: 4, maxLength: 20 }),
         async (early, acts) => {
-          const { frame, body, define } = await newPage();
+          const { frame, body, define } = await newPage(script);
           early.forEach(define);
           for (const step of acts) {
             perform(body, define, step);
