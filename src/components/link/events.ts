@@ -2,11 +2,11 @@
 export interface ChangeDetail {
   /** The id of the board, '' if it has none. */
   readonly board: string;
-  /** The component's label; `temperature`, `light`. */
+  /** The component's label; `temperature`, `light`; of a voltmeter's leads that were moved, what they read (`V_X_Z`). */
   readonly id: string;
-  /** `R_R1`, `E_B1`, `r_B1`, `temperature`, `light`; '' for a switch, and for what is broken, bridged or intact. */
+  /** `R_R1`, `E_B1`, `r_B1`, `V_X_Z`, `temperature`, `light`; '' for a switch, and for what is broken, bridged or intact. */
   readonly quantity: string;
-  /** In SI units, a temperature in °C; a switch is 1 when closed, 0 when open; what is broken or bridged is 1, intact 0. */
+  /** In SI units, a temperature in °C; a switch is 1 when closed, 0 when open; what is broken or bridged is 1, intact 0; not a number where moved leads read nothing. */
   readonly value: number;
   /** As it is written: "20 Ω", "5 °C", "closed", "broken". */
   readonly text: string;

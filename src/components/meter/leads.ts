@@ -32,7 +32,7 @@ export function leadsView(circuit: Circuit, leads: Leads, move: (leads: Leads) =
     return html`<label
       >${say({ code: 'lead', data: { end: end === 0 ? 'from' : 'to' } })}
       <select @change=${put}>
-        ${points.map((point) => html`<option ?selected=${point === leads[end]}>${point}</option>`)}
+        ${points.map((point) => html`<option .selected=${point === leads[end]}>${point}</option>`)}
       </select></label
     >`;
   };

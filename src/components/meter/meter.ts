@@ -8,7 +8,7 @@ import {
   type TemplateResult,
 } from 'lit';
 import { say, type Said } from '../../engine/core.ts';
-import { BoardLink, type Snapshot } from '../link/index.ts';
+import { BoardLink, fire, readingOf, type Snapshot } from '../link/index.ts';
 import { ink } from '../page/index.ts';
 import { Spotlight } from '../spotlight/index.ts';
 import { dialView } from './dial-view.ts';
@@ -27,6 +27,7 @@ const digits = ({ unit, room, text }: Face): TemplateResult =>
  * real one: it reads in steps, and not beyond its range. Pointing at it or focusing it makes its component stand out on the board.
  *
  * @tag rheolet-meter
+ * @fires {CustomEvent<ChangeDetail>} rheolet-change - A lead was moved: what is read now (`V_X_Z`).
  * @fires {CustomEvent<ProblemDetail>} rheolet-problem - There is no such board, or what is asked for cannot be read.
  * @csspart meter - The frame round all of it.
  * @csspart symbol - The circle with the letter of the unit.
@@ -38,6 +39,8 @@ const digits = ({ unit, room, text }: Face): TemplateResult =>
  * @csspart problem - Why nothing can be read, or which wish cannot be had.
  */
 export class RheoletMeter extends LitElement {
+  /** It belongs to a form, which takes its leads back when it is reset. */
+  static readonly formAssociated = true;
   static override styles: CSSResultGroup = [ink, sheet];
   static override properties: PropertyDeclarations = {
     board: { type: String },
@@ -76,7 +79,7 @@ export class RheoletMeter extends LitElement {
   declare face: string;
   /**
    * Whether it is a voltmeter whose two leads a pupil moves from one labelled point (`@X`) to another; they start where `of` says
-   * (`V_X_Y`), unless said at the first point and the last.
+   * (`V_X_Y`), unless said at the first point and the last, and are back there when a form is reset.
    */
   declare movable: boolean;
 
@@ -92,6 +95,12 @@ export class RheoletMeter extends LitElement {
     super();
     this.movable = false;
     this.board = this.of = this.label = this.unit = this.range = this.resolution = this.face = '';
+  }
+
+  /** A form is reset: the leads are back where they started. */
+  formResetCallback(): void {
+    this.#moved = undefined;
+    this.requestUpdate();
   }
 
   override willUpdate(changed: PropertyValues): void {
@@ -114,6 +123,18 @@ export class RheoletMeter extends LitElement {
   readonly #move = (leads: Leads): void => {
     this.#moved = leads;
     this.requestUpdate();
+    const { snapshot, board } = this.#link;
+    if (!snapshot) return;
+    const quantity = `V_${leads.join('_')}`;
+    const { text, value = NaN } = readingOf(snapshot, quantity, { as: 'signed' });
+    fire(this, 'rheolet-change', {
+      board: board?.id ?? '',
+      id: quantity,
+      quantity,
+      value,
+      text,
+      unit: 'V',
+    });
   };
 
   override render(): TemplateResult {

@@ -1,4 +1,6 @@
 import { expect } from '@open-wc/testing';
+import { thinSpace } from '../../../src/engine/core.ts';
+import type { ChangeDetail } from '../../../src/components/link/index.ts';
 import { bench, named } from './bench.ts';
 
 /** 12 V over 12 Ω is 1 A: X to Y has 6 V, Y to Z has 6 V. */
@@ -50,6 +52,43 @@ describe('a movable voltmeter', () => {
     made.element.of = 'V_Y_Z';
     await made.element.updateComplete;
     expect(lists(made).map(({ value }) => value)).to.deep.equal(['Y', 'Z']);
+  });
+
+  it('tells the page what is read where a lead was put, with its sign, in volts', async () => {
+    const made = await bench(slip, { of: 'V_X_Y', movable: '' });
+    const told: unknown[] = [];
+    made.page.addEventListener('rheolet-change', (event) => told.push((event as CustomEvent).detail));
+    await put(made, 0, 'Z');
+    expect(told).to.deep.equal([
+      { board: 'quay', id: 'V_Z_Y', quantity: 'V_Z_Y', value: -6, text: `−6.00${thinSpace}V`, unit: 'V' },
+    ]);
+  });
+
+  it('does not tell what is covered or cannot be read', async () => {
+    const made = await bench(slip, { of: 'V_X_Y', movable: '' });
+    const told: ChangeDetail[] = [];
+    made.page.addEventListener('rheolet-change', (event) =>
+      told.push((event).detail),
+    );
+    made.board.setAttribute('hide', 'readings');
+    await made.board.updateComplete;
+    await put(made, 1, 'Z');
+    expect(told.map(({ value, text }) => [value, text])).to.deep.equal([[NaN, '?']]);
+  });
+
+  it('is back at its start when its form is reset, and tells nobody', async () => {
+    const made = await bench(slip, { of: 'V_X_Y', movable: '' });
+    const form = document.createElement('form');
+    made.page.append(form);
+    form.append(made.element);
+    await put(made, 1, 'Z');
+    let told = 0;
+    made.page.addEventListener('rheolet-change', () => (told += 1));
+    form.reset();
+    await made.element.updateComplete;
+    expect(lists(made).map(({ value }) => value)).to.deep.equal(['X', 'Y']);
+    expect(made.part('reading')).to.equal('6.00 V');
+    expect(told).to.equal(0);
   });
 
   it('says so where there are no two points', async () => {
