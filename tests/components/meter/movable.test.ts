@@ -67,9 +67,7 @@ describe('a movable voltmeter', () => {
   it('does not tell what is covered or cannot be read', async () => {
     const made = await bench(slip, { of: 'V_X_Y', movable: '' });
     const told: ChangeDetail[] = [];
-    made.page.addEventListener('rheolet-change', (event) =>
-      told.push((event).detail),
-    );
+    made.page.addEventListener('rheolet-change', (event) => told.push(event.detail));
     made.board.setAttribute('hide', 'readings');
     await made.board.updateComplete;
     await put(made, 1, 'Z');
