@@ -1,8 +1,9 @@
 import { hold } from './hold.mjs';
-import { loads, middle, row, said, slowdown, taken } from './main-thread.mjs';
+import { middle, row, said, slowdown, taken } from './main-thread.mjs';
 import { board, page, viewport } from './pages.mjs';
 
 const count = 200;
+const loads = 5;
 const ways = {
   'md-slider': { attributes: { min: '4', max: '40', step: '0.1', value: '12' }, content: '' },
   'rheolet-resistor': { attributes: { of: 'R1' }, content: board('rheolet-board') },
@@ -31,7 +32,7 @@ export async function measure(browser, url) {
   console.log(
     `\n${count} sliders, from mounting to paint, ms of the main thread at ${slowdown}×, middle of ${loads}`,
   );
-  const of = await middle(Object.keys(ways), (way) => mount(browser, url, way));
+  const of = await middle(Object.keys(ways), loads, (way) => mount(browser, url, way));
   for (const way of Object.keys(ways)) row(way, of(way));
   const [theirs, ours] = Object.keys(ways).map(of);
   console.log(`  beside the element library: ${said(ours.all / theirs.all, 1.5)}`);
