@@ -62,8 +62,8 @@ export class RheoletActivity extends LitElement {
     await this.updateComplete;
     this.#size();
     this.#button()?.focus();
-    // A frame without leave fills its own window instead.
-    await this.requestFullscreen().catch(() => undefined);
+    // A frame without leave fills its own window instead, and the console stays quiet.
+    if (document.fullscreenEnabled) await this.requestFullscreen().catch(() => undefined);
   }
 
   /** Gives the page back its screen, with everything revealed. */
