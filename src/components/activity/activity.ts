@@ -36,7 +36,7 @@ export class RheoletActivity extends LitElement {
   static override styles: CSSResultGroup = [ink, buttons, styles];
   static override properties: PropertyDeclarations = { reveal: { type: String } };
 
-  /** What is revealed, in this order: `ribbons`, the last part of a tag (`value`, `meter`, `levels`), or the id of anything inside; `none` covers nothing. */
+  /** What is revealed, in this order: `ribbons` or `readings` (a board’s own, with the glow of its lamps), the last part of a tag (`value`, `meter`, `levels`), or the id of anything inside; `none` covers nothing. */
   declare reveal: string;
 
   #full = false;

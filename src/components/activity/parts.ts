@@ -15,29 +15,42 @@ const whole = (element: HTMLElement): Part => ({
   reveal: () => element.style.removeProperty('visibility'),
 });
 
-/** The ribbons of a board: its own words do it, and come back as they were. */
-function ribbonsOf(board: HTMLElement & { hide: string }): Part {
-  const { hide } = board;
+type Board = HTMLElement & { hide: string };
+
+/** What a board hides by words of its own, in the place of a whole element. */
+const boardWords: Readonly<Record<string, readonly string[]>> = {
+  ribbons: ['ribbons', 'arrows'],
+  readings: ['readings'],
+};
+
+/** A part of a board's drawing: words that the page had not given are added, and taken away again. */
+function drawn(board: Board, words: readonly string[]): Part {
+  const hidden = (): readonly string[] => board.hide.split(/\s+/).filter(Boolean);
+  const added = words.filter((word) => !hidden().includes(word));
   return {
     element: board,
-    cover: () => (board.hide = `${hide} ribbons arrows`),
-    reveal: () => (board.hide = hide),
+    cover: () => (board.hide = [...new Set([...hidden(), ...added])].join(' ')),
+    reveal: () =>
+      (board.hide = hidden()
+        .filter((word) => !added.includes(word))
+        .join(' ')),
   };
 }
 
-const hasWords = (element: HTMLElement): element is HTMLElement & { hide: string } => 'hide' in element;
+const hasWords = (element: HTMLElement): element is Board => 'hide' in element;
 
-/** The parts of an activity in the order of these words: `ribbons`, the last part of a tag (`meter`), or an id. */
+/** The parts of an activity in the order of these words: `ribbons` or `readings` of its boards, the last part of a tag (`meter`), or an id. */
 export function partsOf(activity: HTMLElement, order: string): readonly Part[] {
   const inside = [...activity.querySelectorAll<HTMLElement>('*')];
   const words = new Set((order.trim() || usualOrder).toLowerCase().split(/[\s,]+/));
   const taken = new Set<HTMLElement>();
   return [...words].flatMap((word) => {
-    if (word === 'ribbons')
+    const own = boardWords[word];
+    if (own)
       return inside
         .filter(({ localName }) => localName === 'rheolet-board')
         .filter(hasWords)
-        .map(ribbonsOf);
+        .map((board) => drawn(board, own));
     const named = inside.filter(
       (each) => !taken.has(each) && (each.id.toLowerCase() === word || each.localName === `rheolet-${word}`),
     );

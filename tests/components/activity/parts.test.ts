@@ -3,6 +3,8 @@ import { expect } from '@open-wc/testing';
 import fc from 'fast-check';
 import { partsOf, usualOrder } from '../../../src/components/activity/parts.ts';
 
+/** The words for what a board hides by its own. */
+const ofBoard = ['ribbons', 'readings'];
 const tags = ['board', 'meter', 'value', 'table', 'rules', 'graph'] as const;
 
 /** A page of some elements, some with ids; boards have the words that they hide. */
@@ -24,7 +26,9 @@ const pages = fc.array(
   { maxLength: 8 },
 );
 const orders = fc
-  .array(fc.constantFrom(...tags, 'ribbons', 'quay', 'fog', 'PUMP', 'none', 'nonsense'), { maxLength: 6 })
+  .array(fc.constantFrom(...tags, 'ribbons', 'readings', 'quay', 'fog', 'PUMP', 'none', 'nonsense'), {
+    maxLength: 6,
+  })
   .chain((words) => fc.constantFrom(' ', ', ', '\n').map((space) => words.join(space)));
 
 describe('the parts of an activity', () => {
@@ -39,10 +43,15 @@ describe('the parts of an activity', () => {
           const own = words.findIndex(
             (word) => element.id.toLowerCase() === word || element.localName === `rheolet-${word}`,
           );
-          return [own < 0 ? words.indexOf('ribbons') : own, all.indexOf(element)] as const;
+          return [
+            own < 0 ? words.findIndex((word) => ofBoard.includes(word)) : own,
+            all.indexOf(element),
+          ] as const;
         });
         for (const [word] of places) expect(word, order).to.be.at.least(0);
-        const whole = parts.filter(({ element }) => !('hide' in element) || !words.includes('ribbons'));
+        const whole = parts.filter(
+          ({ element }) => !('hide' in element) || !ofBoard.some((word) => words.includes(word)),
+        );
         expect(new Set(whole.map(({ element }) => element)).size, 'each once').to.equal(whole.length);
       }),
       { numRuns: 300 },
@@ -76,13 +85,29 @@ describe('the parts of an activity', () => {
     expect(partsOf(page(list), 'none')).to.deep.equal([]);
   });
 
+  it('of one board are covered beside each other and revealed one by one', () => {
+    const activity = page([{ tag: 'board', id: 'quay' }]);
+    const board = activity.querySelector<HTMLElement & { hide: string }>('#quay');
+    if (!board) throw new Error('no board');
+    board.hide = '';
+    const parts = partsOf(activity, 'readings ribbons');
+    for (const part of parts) part.cover();
+    expect(board.hide).to.equal('readings ribbons arrows');
+    parts[0]?.reveal();
+    expect(board.hide).to.equal('ribbons arrows');
+    parts[0]?.cover();
+    expect(board.hide).to.equal('ribbons arrows readings');
+    parts[1]?.reveal();
+    expect(board.hide).to.equal('readings');
+  });
+
   it('of a board are its ribbons, hidden by its own words, or all of it, by its tag or its id', () => {
     const activity = page([{ tag: 'board', id: 'quay' }]);
     const board = activity.querySelector<HTMLElement & { hide: string }>('#quay');
     if (!board) throw new Error('no board');
     const [ribbons] = partsOf(activity, 'ribbons');
     ribbons?.cover();
-    expect([board.hide, board.style.visibility]).to.deep.equal(['arrows ribbons arrows', '']);
+    expect([board.hide, board.style.visibility]).to.deep.equal(['arrows ribbons', '']);
     ribbons?.reveal();
     expect(board.hide).to.equal('arrows');
     for (const word of ['board', 'QUAY']) {
