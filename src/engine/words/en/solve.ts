@@ -9,7 +9,7 @@ export const solve: Sentences<FaultData & RemarkData & CautionData & ReasonData>
   'short circuit': ({ supplies, path }) =>
     `${all(supplies)} ${supplies.length === 1 ? 'is' : 'are'} short-circuited${path.length > 0 ? ` through ${all(path)}` : ''}: nothing limits the current. Put a resistance in the way, or open the path.`,
   'supplies in contradiction': ({ supplies }) =>
-    `${all(supplies)} set different p.d.s between the same two points, which cannot both be true. Give one of them an internal resistance.`,
+    `${all(supplies)} put different numbers of volts between the same two points, which cannot both be true. Give one of them an internal resistance.`,
   'share undetermined': ({ ids }) =>
     `${ids.length === 1 ? `${all(ids)} and the wire across it` : all(ids)} are joined without any resistance, so how the current shares between them is not determined. Leave one out, or give one a resistance.`,
   'not as marked': () =>
@@ -21,7 +21,7 @@ export const solve: Sentences<FaultData & RemarkData & CautionData & ReasonData>
   'currents in contradiction': ({ supplies }) =>
     `${all(supplies)} set different currents in one path, which cannot both be true. Put a component across one of them, or leave one out.`,
   'p.d. undetermined': ({ supplies }) =>
-    `${all(supplies)} set the same current in one path, so how the p.d. shares between them is not determined. Leave one out, or put a component across one.`,
+    `${all(supplies)} set the same current in one path, so how many volts each of them has is not determined. Leave one out, or put a component across one.`,
   'not ohmic': ({ ids }) =>
     `${all(ids)} ${ids.length === 1 ? 'does' : 'do'} not obey Ohm’s law: there is no one resistance, and no exact fraction, to give.`,
   'not settled': ({ ids }) =>
@@ -65,7 +65,7 @@ export const solve: Sentences<FaultData & RemarkData & CautionData & ReasonData>
   'ammeter across a supply': ({ id, supply }) =>
     `Caution: ${id} is straight across ${supply}; an ammeter has next to no resistance, so both can be damaged. Put it in series. ${local}`,
   'not extra-low voltage': ({ limit }) =>
-    `Caution: a p.d. of more than ${limit} is above what schools treat as extra-low voltage; do not build it. ${local}`,
+    `Caution: more than ${limit} is above what schools treat as extra-low voltage; do not build it. ${local}`,
   'circuit has a fault': () => 'The circuit has a fault, so there is no reading.',
   'no such quantity': ({ name, suggestion }) =>
     `“${name}” is not a quantity of this circuit${suggestion ? `; did you mean ${suggestion}?` : '.'}`,
