@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { Fraction, writeReading, type Term } from '../../engine/core.ts';
+import { Fraction, isOwn, writeReading, type Term } from '../../engine/core.ts';
 import { agreement } from '../../engine/mark/index.ts';
 import { say } from '../../engine/reasons/index.ts';
 import { figuresOf, unitOf, type Snapshot } from '../link/index.ts';
@@ -15,11 +15,12 @@ export interface Predicted {
 }
 
 /** What a circuit states of its components is no matter of prediction, nor what is hidden of them. */
-const isOpen = ({ name, hidden }: Term): boolean => !hidden && !/^[REr]_[^(t]/.test(name);
+const isOpen = ({ circuit }: Snapshot, { name, hidden }: Term): boolean =>
+  !hidden && !circuit.components.some((component) => isOwn(component, name));
 
 /** The quantities of some lines, none twice. */
 export function predictedOf(snapshot: Snapshot, lines: readonly Holding[]): readonly Predicted[] {
-  const terms = lines.flatMap((line) => line.terms.filter(isOpen));
+  const terms = lines.flatMap((line) => line.terms.filter((term) => isOpen(snapshot, term)));
   const byName = new Map(terms.map((term) => [term.name, term]));
   return [...byName.values()].map(({ name, value }) => {
     const exact = new Fraction(value).abs();

@@ -136,6 +136,19 @@ describe('a rule is predicted into', () => {
     expect(made.texts('tbody th .heard').some((name) => name.startsWith('resistance'))).to.equal(false);
   });
 
+  it('a constant current that the circuit states is not asked, what it shares into is', async () => {
+    const made = await predicting('I1 0.6 A + (R1 10 Ω ∥ R2 20 Ω)', 'parallel-current');
+    const asked = made.texts('tbody th .heard');
+    expect(
+      asked.some((name) => name.endsWith('R1')),
+      asked.join(),
+    ).to.equal(true);
+    expect(
+      asked.some((name) => name.endsWith('I1')),
+      asked.join(),
+    ).to.equal(false);
+  });
+
   it('fits a narrow column, is large enough to press, and is open to everybody', async () => {
     const made = await predicting(quay, 'parallel');
     await write(made, '9');
