@@ -3,7 +3,8 @@ import { mistake, type Wrong } from './mistake.ts';
 import type { Token } from './token.ts';
 
 const unitPattern = /\s*([pnu\u00b5\u03bcmkMG]?)(Ω|\u2126|ohms?|[VAWF]|\u00b0\s?C|lx)(?![\p{L}\p{N}])/uy;
-const wordPattern = /(\s*)(\p{L}[\p{L}\p{N}]{0,9})(?![\p{L}\p{N}])/uy;
+/** A word that may be a unit misread. */
+const wordPattern = /(\s*)([A-Za-zΩω][A-Za-zΩω\d]{0,9})(?![\p{L}\p{N}])/uy;
 const tolerances = { F: 1, G: 2, J: 5, K: 10 };
 
 /** A number and a word behind it that is no unit, what is probably meant, and what else it could be. */
