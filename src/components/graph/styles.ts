@@ -108,6 +108,9 @@ export const styles: CSSResult = css`
     white-space: nowrap;
   }
   @media print {
+    :host {
+      break-inside: avoid;
+    }
     [part='plane'] {
       overflow: visible;
     }
