@@ -100,7 +100,9 @@ describe('an interval', () => {
       fc.property(fc.bigInt({ min: 1n, max: 10n ** 12n }), fc.bigInt({ min: 1n, max: 10n ** 9n }), (n, d) => {
         const square = new Fraction(n, d);
         const found = root(exact(square));
-        assert.ok(found && squared(found.low).compare(square) <= 0 && squared(found.high).compare(square) >= 0);
+        assert.ok(
+          found && squared(found.low).compare(square) <= 0 && squared(found.high).compare(square) >= 0,
+        );
         assert.ok(found.high.sub(found.low).compare(new Fraction(1n, 10n ** 40n)) <= 0);
         assert.equal(root(exact(squared(square)))?.value.toFraction(), square.toFraction());
       }),
