@@ -11,7 +11,7 @@ interface Reading {
   readonly unit: string;
 }
 
-const unitPattern = /^([pnµμumkMG]?)(V|A|Ω|Ω|ohms?|W|J|C|s)$/;
+const unitPattern = /^([pnµμumkMG]?)(V|A|[Ω\u2126]|ohms?|W|J|C|s)$/;
 
 /** Reads `0.45`, `0,45 A`, `-450 mA`, a comma being a decimal one; undefined where that is no number, and as the unit whatever stands behind it. */
 function read(text: string, usual?: Reading): Reading | undefined {
@@ -29,7 +29,7 @@ function read(text: string, usual?: Reading): Reading | undefined {
     value: /^[-–−]/.test(text.trim()) ? value.neg() : value,
     decimals: number.decimals,
     power,
-    unit: rest ? unit.replace(/^(Ω|ohms?)$/, 'Ω') : (usual?.unit ?? ''),
+    unit: rest ? unit.replace(/^(\u2126|ohms?)$/, 'Ω') : (usual?.unit ?? ''),
   };
 }
 
