@@ -1,5 +1,5 @@
-import { hasCurve, isContact, type Circuit } from './circuit/index.ts';
-import { equipForks, equipWebs } from './schematic/index.ts';
+import { hasCurve, isContact, isTrack, type Circuit } from './circuit/index.ts';
+import { equipForks, equipWebs, equipWipers } from './schematic/index.ts';
 import { equip, equipLarge, mostDense } from './solve/index.ts';
 import { seriesParallel } from './topology/index.ts';
 
@@ -13,7 +13,9 @@ function isLarge({ components }: Circuit): boolean {
 
 /** Whether a circuit needs a part of the engine that is not in its core. */
 export const needsMore = (circuit: Circuit): boolean =>
-  circuit.components.some((each) => hasCurve(each) || isContact(each)) || isLarge(circuit) || isWeb(circuit);
+  circuit.components.some((each) => hasCurve(each) || isContact(each) || isTrack(each)) ||
+  isLarge(circuit) ||
+  isWeb(circuit);
 
 /** Loads the parts of the engine that a circuit needs beyond its core; until then `solve` says that it cannot solve it, and `drawSchematic` does not draw it. */
 export async function prepare(circuit: Circuit): Promise<void> {
@@ -24,6 +26,10 @@ export async function prepare(circuit: Circuit): Promise<void> {
   if (circuit.components.some(isContact)) {
     const { drawForks } = await import('./schematic/fork/index.ts');
     equipForks(drawForks);
+  }
+  if (circuit.components.some(isTrack)) {
+    const { drawWipers } = await import('./schematic/wiper/index.ts');
+    equipWipers(drawWipers);
   }
   if (isLarge(circuit)) {
     const { sparseFlow } = await import('./sparse/index.ts');

@@ -77,6 +77,7 @@ const weights = {
   'words of reasons': () => total(['dist/chunks/reasons.js']),
   'drawing of webs': () => total(['dist/chunks/web.js']),
   'drawing of changeover switches': () => total(['dist/chunks/fork.js']),
+  'drawing of potentiometers': () => total(['dist/chunks/wiper.js']),
   'page with board, resistor, value, meter and rules': () =>
     total(files('board', 'resistor', 'value', 'meter', 'rules')),
   'all in one': () => total(['dist/rheolet.min.js']),

@@ -15,6 +15,7 @@ const drawing = (circuit: Circuit): unknown => drawSchematic(circuit, { width: 4
 describe('the whole engine needs no preparation', () => {
   const lines = {
     'a changeover switch': 'B1 6 V + (changeover S1a closed ∥ (changeover S1b + R1 4 Ω)) + L1 8 Ω',
+    'a potentiometer': 'B1 6 V + potentiometer R1b 5 Ω + (potentiometer R1a 5 Ω ∥ L1 8 Ω)',
     'a bridge': 'B1 6 V + ((R1 1 Ω + @p + R2 2 Ω) ∥ (R3 3 Ω + @q + R4 4 Ω)); R5 5 Ω @p–@q',
   };
   for (const [name, line] of Object.entries(lines))

@@ -56,7 +56,7 @@ function objection(from, to, isType, isLater) {
   const fetches = isLater && from.layer === 'components';
   const defines = from.folder === 'components' || from.file === 'define.ts' || fetches;
   // What of a layer is loaded later has a face of its own, for the engine's.
-  const own = from.folder === 'engine' ? /^((web|fork|kirchhoff)\/)?index\.ts$/ : /^index\.ts$/;
+  const own = from.folder === 'engine' ? /^((web|fork|wiper|kirchhoff)\/)?index\.ts$/ : /^index\.ts$/;
   const face = defines ? /^(index|define)\.ts$/ : own;
   const faces = to.folder === 'engine' ? /^(index|core)\.ts$/ : face;
   if (!faces.test(to.file)) return 'Another folder is imported through its index.ts.';

@@ -5,6 +5,7 @@ import {
   isContact,
   isSupply,
   isSwitch,
+  isTrack,
   positions,
   type Solution,
   solve,
@@ -45,7 +46,7 @@ function driven(circuit: Circuit, least: boolean): Circuit {
   );
   return circuit.components.reduce((each, component) => {
     const { id } = component;
-    if (isContact(component)) return each;
+    if (isContact(component) || isTrack(component)) return each;
     if (isSwitch(component)) return withValue(each, id, 'closed');
     const range = least && 'range' in component && component.range;
     if (!range) return each;

@@ -4,7 +4,8 @@ import {
   type Condition,
   conditions,
   feltBy,
-  isSecondContact,
+  isResistor,
+  isSecondTwin,
   isSupply,
   isSwitch,
   say,
@@ -85,11 +86,12 @@ function alterations({ chosen, shown, alter, leave }: View): TemplateResult | ty
 function controls({ snapshot, shown, toggle }: View): TemplateResult | typeof nothing {
   if (!shown.has('sliders')) return nothing;
   return html`${snapshot.circuit.components.map((component) => {
-    const { id, kind } = component;
-    if (kind === 'resistor' && component.range) return html`<rheolet-resistor of=${id}></rheolet-resistor>`;
+    const { id } = component;
+    if (isSecondTwin(component)) return nothing;
+    if (isResistor(component) && component.range) return html`<rheolet-resistor of=${id}></rheolet-resistor>`;
     if (isSupply(component) && (component.range ?? ('internalRange' in component && component.internalRange)))
       return html`<rheolet-supply of=${id}></rheolet-supply>`;
-    if (!isSwitch(component) || isSecondContact(component)) return nothing;
+    if (!isSwitch(component)) return nothing;
     const state = say({ code: 'switch state', data: { closed: component.closed } });
     return html`<button
       type="button"

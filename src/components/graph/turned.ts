@@ -1,5 +1,7 @@
 import {
   feltBy,
+  isResistor,
+  isSecondTwin,
   quantity,
   sourceRange,
   supplyRanges,
@@ -31,8 +33,10 @@ function allTurned(circuit: Circuit, start: Circuit): readonly Turned[] {
   const components = circuit.components.flatMap((each, place): Turned[] => {
     const { id, hidden } = each;
     if (hidden) return [];
-    if (each.kind === 'resistor' && each.range)
-      return [{ what: id, name: `R_${id}`, now: each.resistance, range: each.range, stated: true }];
+    if (isResistor(each) && each.range) {
+      const stated = !isSecondTwin(each);
+      return [{ what: id, name: `R_${id}`, now: each.resistance, range: each.range, stated }];
+    }
     const first = start.components[place];
     if (each.kind === 'source') {
       const range = sourceRange(first?.kind === 'source' ? first : each);
@@ -68,7 +72,7 @@ export function turnedOf(circuit: Circuit, start: Circuit, against: string): Tur
     : all.filter(({ stated }) => stated);
   const [only] = meant;
   if (only && meant.length === 1) return only;
-  if (circuit.components.some(({ id, kind }) => id === against && kind === 'resistor'))
+  if (circuit.components.some((each) => each.id === against && isResistor(each)))
     return { code: 'cannot be turned', data: { id: against } };
   const stated = all.filter((each) => each.stated);
   const names = (stated.length > 0 ? stated : all).map(({ what }) => what);

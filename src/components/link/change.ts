@@ -1,4 +1,5 @@
 import {
+  isResistor,
   isSwitch,
   quantity,
   surroundingNames,
@@ -37,7 +38,7 @@ function aspects(board: string, component: Component): readonly ChangeDetail[] {
   const value = (letter: string, of: Quantity): ChangeDetail =>
     changeOfQuantity(board, id, `${letter}_${id}`, of);
   return [
-    ...(kind === 'resistor' ? [value('R', component.resistance)] : []),
+    ...(isResistor(component) ? [value('R', component.resistance)] : []),
     ...(kind === 'source' ? [value('I', component.current)] : []),
     ...(kind === 'supply'
       ? [value('E', component.emf), value('r', component.internalResistance ?? quantity(0, 'Ω'))]

@@ -5,8 +5,8 @@ import { SliderControl, styles, type Dial } from '../slider/index.ts';
 import { turnableOf, type Turnable } from './turnable.ts';
 
 /**
- * A slider-driven resistor: a slider, a box to type in, and two step buttons, in a board or anywhere in a page. Its value is its
- * ohms as an exact text, such as "20" or "1/3".
+ * A slider-driven resistor, or the sliding contact of a potentiometer, by the resistance of one of its parts: a slider, a box to type
+ * in, and two step buttons, in a board or anywhere in a page. Its value is its ohms as an exact text, such as "20" or "1/3".
  *
  * @tag rheolet-resistor
  * @attr {string} aria-label - Is taken as `label`.

@@ -1,9 +1,9 @@
-import { wrongContacts } from './changeover.ts';
 import { componentFrom, node } from './component-from.ts';
 import { object, refuse, shown } from './fields.ts';
 import { isSupply } from './is-supply.ts';
 import type { Circuit, Component } from './model.ts';
 import { surroundingsFrom } from './surroundings.ts';
+import { matched, wrongTwins } from './twins.ts';
 
 /** The most components that the JSON form may hold. */
 export const componentLimit = 200_000;
@@ -64,7 +64,7 @@ export function circuitFrom(json: unknown): Circuit {
     });
   }
   const labels = new Set<string>();
-  const components = list.map((item: unknown, index) => {
+  const read = list.map((item: unknown, index) => {
     const path = `components[${index}]`;
     const component = componentFrom(item, path);
     if (labels.has(component.id))
@@ -72,10 +72,11 @@ export function circuitFrom(json: unknown): Circuit {
     labels.add(component.id);
     return component;
   });
-  for (const { id, code, data } of wrongContacts(components)) {
-    const index = components.findIndex((each) => each.id === id);
-    refuse(`components[${index}]`, { code, data });
+  for (const { id, wrong } of wrongTwins(read)) {
+    const index = read.findIndex((each) => each.id === id);
+    refuse(`components[${index}]`, wrong);
   }
+  const components = matched(read);
   const terminals = terminalsOf(fields['terminals'], components);
   const zero = zeroOf(fields['zero'], components);
   const surroundings = surroundingsFrom(fields['surroundings']);

@@ -22,6 +22,15 @@ export interface FormatData {
   'contact missing': { readonly id: string; readonly other: string };
   'contacts apart': { readonly id: string; readonly other: string };
   'contacts alike': { readonly id: string; readonly other: string };
+  /** Parts of a potentiometer: the other one is missing (`other` is '' where the label is none of a part's), or they do not meet. */
+  'part missing': { readonly id: string; readonly other: string };
+  'parts apart': { readonly id: string; readonly other: string };
+  /** Both parts state a range, or a power rating, and these do not fit together. */
+  'parts at odds': { readonly id: string; readonly other: string };
+  /** Both parts are of 0 Ω. */
+  'track without resistance': { readonly id: string; readonly other: string };
+  /** A range that is not even steps. */
+  'scale of a track': { readonly id: string };
   'terminals with a supply': Record<never, never>;
   'terminals missing': Record<never, never>;
   'terminal unknown': { readonly found: string };

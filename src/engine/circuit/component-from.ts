@@ -14,6 +14,7 @@ const fieldsOf = {
   supply: ['emf', 'internalResistance', 'cells', 'range', 'internalRange', 'form'],
   source: ['current', 'range'],
   resistor: ['resistance', 'range', 'tolerance', 'ratedPower'],
+  potentiometer: ['resistance', 'range', 'ratedPower'],
   lamp: ['resistance', 'ratedVoltage', 'ratedPower', 'ratedCurrent', 'filament'],
   heater: ['resistance', 'ratedVoltage', 'ratedPower', 'ratedCurrent'],
   motor: ['resistance', 'ratedVoltage', 'ratedPower', 'ratedCurrent'],
@@ -194,13 +195,14 @@ export function componentFrom(json: unknown, path: string): Component {
       const current = requiredField(fields, 'current', path, 'A', 'any');
       return { ...ends, kind, current, ...present({ range: rangeOf(fields, 'range', path, current) }) };
     }
-    case 'resistor': {
+    case 'resistor':
+    case 'potentiometer': {
       const resistance = requiredField(fields, 'resistance', path, 'Ω', 'not negative');
       return {
         ...ends,
         kind,
         resistance,
-        ...percent(fields, path),
+        ...(kind === 'resistor' && percent(fields, path)),
         ...present({
           range: rangeOf(fields, 'range', path, resistance),
           ratedPower: field(fields, 'ratedPower', path, 'W', 'positive'),

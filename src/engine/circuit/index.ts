@@ -1,5 +1,5 @@
 export { bridges } from './bridges.ts';
-export { isContact, isSecondContact, otherContact, wrongContacts } from './changeover.ts';
+export { isContact } from './changeover.ts';
 export { checkRange } from './check-range.ts';
 export { circuitFrom, componentLimit } from './circuit-from.ts';
 export { circuitToJSON, type CircuitJSON, type ComponentJSON } from './circuit-to-json.ts';
@@ -25,17 +25,20 @@ export type {
   SupplyForm,
   Surroundings,
   Switch,
+  Track,
   Wire,
 } from './model.ts';
 export { hasCurve, type Curved } from './has-curve.ts';
 export { isMeter } from './is-meter.ts';
 export { inState, type State } from './in-state.ts';
 export { isOwn } from './is-own.ts';
+export { isResistor } from './is-resistor.ts';
 export { isSupply } from './is-supply.ts';
 export { isSwitch } from './is-switch.ts';
 export { nearest } from './nearest.ts';
 export { isPoint } from './point.ts';
 export { defaultStep, lastSetting, nearestSetting, settingAt } from './range.ts';
+export { isTrack } from './potentiometer.ts';
 export { forwardPoint, ratedResistance } from './ratings.ts';
 export { resistanceOf } from './resistance.ts';
 export { usualSurroundings } from './sensor.ts';
@@ -52,4 +55,6 @@ export {
   surroundingsSince,
   type Surrounding,
 } from './surroundings.ts';
+export { twinOf } from './twin-of.ts';
+export { isSecondTwin, matched, wrongTwins } from './twins.ts';
 export { positions, withValue, type Setting } from './with-value.ts';

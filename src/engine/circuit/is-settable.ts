@@ -1,10 +1,11 @@
-import type { Component, CurrentSource, Fuse, Resistor, Supply, Switch } from './model.ts';
+import type { Component, CurrentSource, Fuse, Resistor, Supply, Switch, Track } from './model.ts';
 
 /** What has a value, or one of two positions, to be set. */
-export type Settable = Resistor | Supply | CurrentSource | Fuse | Switch;
+export type Settable = Resistor | Track | Supply | CurrentSource | Fuse | Switch;
 
 const kinds: readonly Component['kind'][] = [
   'resistor',
+  'potentiometer',
   'supply',
   'source',
   'fuse',

@@ -68,6 +68,19 @@ export interface Resistor extends TwoTerminal {
   readonly ratedPower?: Quantity;
 }
 
+/**
+ * A part of the track of a potentiometer, from one of its ends to its sliding contact: R1a and R1b share the contact, and where it
+ * slides the one gains the resistance that the other one loses.
+ */
+export interface Track extends TwoTerminal {
+  readonly kind: 'potentiometer';
+  readonly resistance: Quantity;
+  /** What this part may be set to; the range of the other one is what that leaves of the whole. */
+  readonly range?: Range;
+  /** The most power that the whole track may take, in watts; both parts state it. */
+  readonly ratedPower?: Quantity;
+}
+
 /** What turns electrical power into another: with a fixed resistance, stated or following from two of its ratings. */
 interface Rated extends TwoTerminal {
   readonly resistance?: Quantity;
@@ -132,7 +145,7 @@ export interface Wire extends TwoTerminal {
 
 /** Anything with two terminals. */
 export type Component =
-  Supply | CurrentSource | Resistor | Lamp | Load | Diode | Sensor | Fuse | Switch | Meter | Wire;
+  Supply | CurrentSource | Resistor | Track | Lamp | Load | Diode | Sensor | Fuse | Switch | Meter | Wire;
 
 /** The kinds of component. */
 export type Kind = Component['kind'];

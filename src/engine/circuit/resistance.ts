@@ -14,6 +14,7 @@ export function resistanceOf(component: Component, surroundings?: Surroundings):
   if (component.condition === 'broken') return undefined;
   switch (component.kind) {
     case 'resistor':
+    case 'potentiometer':
       return component.resistance.value;
     case 'lamp':
     case 'heater':

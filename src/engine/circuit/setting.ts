@@ -6,6 +6,7 @@ function values(component: Component): readonly string[] {
   if (!isSettable(component)) return [];
   switch (component.kind) {
     case 'resistor':
+    case 'potentiometer':
       return [exactText(component.resistance.value)];
     case 'source':
       return [exactText(component.current.value)];

@@ -5,6 +5,7 @@ import { conditions, isCondition } from './condition.ts';
 import { withFault } from './fault.ts';
 import { exactNumber, refuse, shown } from './fields.ts';
 import { isSettable } from './is-settable.ts';
+import { isTrack, slid } from './potentiometer.ts';
 import { isSurrounding, withSurrounding } from './surroundings.ts';
 import type { Circuit, Component, Fuse, Range, Supply } from './model.ts';
 import { nearest } from './nearest.ts';
@@ -64,6 +65,7 @@ function withMain(component: Component, value: Setting): Component {
       return { ...component, closed };
     }
     case 'resistor':
+    case 'potentiometer':
       return { ...component, resistance: reset(id, component.resistance, value, component.range) };
     case 'source':
       return { ...component, current: reset(id, component.current, value, component.range) };
@@ -120,7 +122,7 @@ function withWords(component: Component, text: string): Component {
 
 /**
  * The same circuit with one component set anew: a resistor's ohms, a supply's e.m.f., internal resistance or constant current (each
- * within its range, on its steps), a switch (with a contact of a changeover switch its other one), a fuse ("blown" or "whole"), and
+ * within its range, on its steps), a switch (with a contact of a changeover switch its other one), a part of a potentiometer (with it the other one), a fuse ("blown" or "whole"), and
  * whether it is broken or bridged, openly or secretly; or, for an id, 'temperature' (°C) and 'light' (lx). The other components are the
  * same objects. Throws CircuitFormatError; its path is the id.
  */
@@ -134,13 +136,17 @@ export function withValue(circuit: Circuit, id: string, value: Setting): Circuit
   }
   const set = typeof value === 'string' ? withWords(component, value) : withMain(component, value);
   const components = circuit.components.with(place, set);
-  return { ...circuit, components: isContact(set) ? changedOver(components, set) : components };
+  if (isContact(set)) return { ...circuit, components: changedOver(components, set) };
+  const isSlid = isTrack(set) && isTrack(component);
+  return { ...circuit, components: isSlid ? slid(components, component, set) : components };
 }
 
-/** The circuit as it is, and with each changeover switch in turn at its other contact. */
+/** The circuit as it is, with each changeover switch in turn at its other contact, and with each potentiometer that slides at either end. */
 export const positions = (circuit: Circuit): readonly Circuit[] => [
   circuit,
-  ...circuit.components
-    .filter((each) => isContact(each) && !each.closed)
-    .map(({ id }) => withValue(circuit, id, 'closed')),
+  ...circuit.components.flatMap((each) => {
+    const least = isTrack(each) ? each.range?.min.value : undefined;
+    const to = isContact(each) && !each.closed ? 'closed' : least;
+    return to ? [withValue(circuit, each.id, to)] : [];
+  }),
 ];

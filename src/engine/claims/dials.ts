@@ -1,6 +1,7 @@
 import {
-  isSecondContact,
+  isSecondTwin,
   isSwitch,
+  isTrack,
   lastSetting,
   nearestSetting,
   settingAt,
@@ -21,6 +22,7 @@ export interface Dial {
   /** Ohms, volts or amperes at a place; 0 and 1 for a switch. */
   readonly at: (place: number) => Fraction;
   readonly turn: (circuit: Circuit, place: number) => Circuit;
+  /** Whether quantities are ratios of straight lines in it. */
   readonly isSlider: boolean;
 }
 
@@ -45,6 +47,14 @@ function dialsOf(component: Component): Dial[] {
   const { id } = component;
   if (component.kind === 'resistor' && component.range)
     return [slider(id, component.range, component.resistance.value, (value) => value)];
+  // Along a potentiometer no quantity is a ratio of straight lines: every place is tried, as those of a switch are.
+  if (isTrack(component) && component.range && !isSecondTwin(component))
+    return [
+      {
+        ...slider(id, component.range, component.resistance.value, (value) => value),
+        isSlider: false,
+      },
+    ];
   if (component.kind === 'source' && component.range)
     return [slider(id, component.range, component.current.value, (value) => value)];
   if (component.kind === 'supply') {
@@ -55,7 +65,7 @@ function dialsOf(component: Component): Dial[] {
       ...(internalRange ? [slider(id, internalRange, inside, (value) => `r ${value.toFraction()}`)] : []),
     ];
   }
-  if (!isSwitch(component) || isSecondContact(component)) return [];
+  if (!isSwitch(component) || isSecondTwin(component)) return [];
   const turn = (circuit: Circuit, place: number): Circuit => withValue(circuit, id, place === 1);
   return [
     { id, last: 1, now: component.closed ? 1 : 0, at: (place) => new Fraction(place), turn, isSlider: false },

@@ -74,7 +74,7 @@ export function alongLine(circuit: Circuit, claim: Claim, dial: Dial, most: numb
   const settled = (place: number): Settled => ({ place, sign: signIn(dial.turn(circuit, place), claim) });
   const inside = [Math.floor(last / 4), Math.floor(last / 2), Math.floor((3 * last) / 4)] as const;
   const ratio =
-    last < few || circuit.components.some(hasCurve)
+    last < few || !dial.isSlider || circuit.components.some(hasCurve)
       ? undefined
       : evaluate(claim.difference, inRatios(ratiosOf(circuit, dial, [...inside])));
   if (!ratio) {

@@ -72,10 +72,14 @@ const still: Dial = {
   isSlider: false,
 };
 
+/** Whether a dial is rather gone along than another one: a slider, whose ratios tell all its settings, and the longer of two. */
+const isRather = (dial: Dial, than: Dial): boolean =>
+  dial.isSlider === than.isSlider ? dial.last > than.last : dial.isSlider;
+
 /** Decides a claim that can be read over all settings of the sliders and the switches. */
 function decide(circuit: Circuit, claim: Claim): ClaimVerdict {
   const all = dials(circuit);
-  const main = all.reduce((longest, dial) => (dial.last > longest.last ? dial : longest), still);
+  const main = all.reduce((best, dial) => (isRather(dial, best) ? dial : best), still);
   const others = all.filter((dial) => dial !== main);
   const lines = combinations(others, mostLines);
   let isComplete = lines.length === settingsOf(others);

@@ -1,4 +1,4 @@
-import { defaultStep, formOf, type Component, type Range } from '../circuit/index.ts';
+import { defaultStep, formOf, isSecondTwin, type Component, type Range } from '../circuit/index.ts';
 import { exactText, quantity, type Quantity } from '../quantity/index.ts';
 import { kindOfLabel } from './fields.ts';
 import { bareText, quantityText } from './quantity-text.ts';
@@ -43,6 +43,13 @@ function propertyTexts(component: Component): readonly (string | undefined)[] {
       const { resistance, range, ratedPower, tolerance } = component;
       const percent = tolerance && `±${exactText(tolerance)}%`;
       return [range && rangeText(resistance, range), text(resistance), text(ratedPower), percent];
+    }
+    case 'potentiometer': {
+      const { resistance, range, ratedPower } = component;
+      // What both parts state is written with the first of them.
+      return isSecondTwin(component)
+        ? [text(resistance)]
+        : [range && rangeText(resistance, range), text(resistance), text(ratedPower)];
     }
     case 'lamp':
     case 'heater':

@@ -1,4 +1,4 @@
-import { inForm, isCounted, type Component, type Kind, type Range } from '../circuit/index.ts';
+import { inForm, isCounted, isResistor, type Component, type Kind, type Range } from '../circuit/index.ts';
 import type { Quantity } from '../quantity/index.ts';
 import type { Cursor } from './cursor.ts';
 import {
@@ -29,6 +29,7 @@ const needed: Readonly<Partial<Record<Kind, readonly [Sign, string]>>> = {
   supply: ['V', '6 V'],
   source: ['A', '0.5 A'],
   resistor: ['Ω', '12 Ω'],
+  potentiometer: ['Ω', '12 Ω'],
   thermistor: ['Ω', '10 kΩ'],
   ldr: ['Ω', '10 kΩ'],
   fuse: ['A', '2 A'],
@@ -70,7 +71,7 @@ function assemble(
     typeof reading === 'object' && 'open' in reading
       ? { range: rangeOf(cursor, id, value, reading, coded) }
       : {};
-  if (component.kind === 'resistor') return { ...component, ...rangeFor(component.resistance) };
+  if (isResistor(component)) return { ...component, ...rangeFor(component.resistance) };
   if (component.kind === 'source') return { ...component, ...rangeFor(component.current) };
   if (component.kind !== 'supply') return component;
   const form = formOfWord(word?.text);

@@ -31,6 +31,7 @@ export const fields: { readonly [K in Kind]: Readonly<Partial<Record<Sign, Field
   supply: { '[': 'range', '×': 'cells', V: 'emf', 'r[': 'internalRange', r: 'internalResistance' },
   source: { '[': 'range', A: 'current' },
   resistor: { '[': 'range', Ω: 'resistance', W: 'ratedPower', '±': 'tolerance' },
+  potentiometer: { '[': 'range', Ω: 'resistance', W: 'ratedPower' },
   lamp: { ...rated, filament: 'filament' },
   heater: rated,
   motor: rated,
@@ -72,6 +73,7 @@ export const kindWords: readonly string[] = [
   ...Object.values(letters),
   'push',
   'changeover',
+  'potentiometer',
   'cell',
   'battery',
 ];

@@ -1,4 +1,12 @@
-import { isPoint, isSupply, nearest, wrongContacts, type Circuit, type Component } from '../circuit/index.ts';
+import {
+  isPoint,
+  isSupply,
+  matched,
+  nearest,
+  wrongTwins,
+  type Circuit,
+  type Component,
+} from '../circuit/index.ts';
 import type { Cursor } from './cursor.ts';
 import type { Line, Placed } from './line.ts';
 import { mistake } from './mistake.ts';
@@ -117,7 +125,7 @@ export function layOut(cursor: Cursor, { chain, placed, ends, zero, surroundings
 
   let number = 0;
   const seen = new Set<string>();
-  const components = [...chained, ...placed].flatMap((item): readonly Component[] => {
+  const laid = [...chained, ...placed].flatMap((item): readonly Component[] => {
     const { component, label } = item;
     const id = label.text;
     if (component && seen.has(id)) cursor.note(label, { code: 'label used twice', data: { id } });
@@ -129,10 +137,11 @@ export function layOut(cursor: Cursor, { chain, placed, ends, zero, surroundings
     return component ? [{ ...component, from: from.name, to: to.name }] : [];
   });
   if (cursor.mistakes.length === 0)
-    for (const { id, code, data } of wrongContacts(components)) {
+    for (const { id, wrong } of wrongTwins(laid)) {
       const { label } = [...spans.keys()].find((item) => item.label.text === id) ?? {};
-      if (label) cursor.note(label, { code, data });
+      if (label) cursor.note(label, wrong);
     }
+  const components = matched(laid);
   const where = {
     ...(zero && { zero: zero.text }),
     ...(Object.keys(surroundings).length > 0 && { surroundings }),

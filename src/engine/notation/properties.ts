@@ -29,6 +29,8 @@ const ratings = { V: true, W: true, A: true };
 /** Whether its value may be 0 or turned round. */
 const drives = (kind: Kind): boolean => kind === 'supply' || kind === 'source';
 const isSensor = (kind: Kind): boolean => kind === 'thermistor' || kind === 'ldr';
+/** Whether its resistance may be a code. */
+const isCoded = (kind: Kind): boolean => kind === 'resistor' || kind === 'potentiometer';
 const cellLimit = 1000;
 
 /** Reads the properties of a component; its label is the token just read. */
@@ -68,7 +70,7 @@ export function readProperties(cursor: Cursor, label: Token, kind: Kind): Proper
 
   /** Reads a number with its unit, or a code right behind the label. */
   const readQuantity = (start: Token, unit: string): Quantity => {
-    const first = cursor.ahead(-1) === label && kind === 'resistor';
+    const first = cursor.ahead(-1) === label && isCoded(kind);
     const number = cursor.take('number');
     if (number) refuseBare(start, number, unit);
     const code = cursor.take('code') ?? cursor.take('label');
@@ -164,7 +166,7 @@ export function readProperties(cursor: Cursor, label: Token, kind: Kind): Proper
     const { type, text } = start;
     const next = cursor.ahead(1).type;
     const valued = next === 'number' || next === 'quantity';
-    const first = cursor.ahead(-1) === label && kind === 'resistor';
+    const first = cursor.ahead(-1) === label && isCoded(kind);
     const coding = first && type === 'label' && start.quantity && !cursor.labels.has(text);
     if (cursor.is('number', 'quantity', 'code') || (valued && type === '–') || coding) readValue(start);
     else if (text === 'R' && valued && kind === 'supply') {

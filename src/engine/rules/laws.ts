@@ -1,3 +1,4 @@
+import { isResistor } from '../circuit/index.ts';
 import { junctions, loops } from '../topology/index.ts';
 import { telling, type Block } from './block.ts';
 import { balance, flipped, magnitudes } from './equation.ts';
@@ -60,7 +61,7 @@ const steps = (survey: Survey): readonly Block[] =>
 export const ohmsLaw = (survey: Survey): readonly Found[] => {
   const all = steps(survey);
   const some = all.filter((step) => !isSupply(step) && !joins(step));
-  const out = survey.broken.filter(({ kind }) => kind === 'resistor' || kind === 'lamp');
+  const out = survey.broken.filter((each) => isResistor(each) || each.kind === 'lamp');
   return [
     ...some.map((step) =>
       found('resists', [step], {

@@ -1,4 +1,11 @@
-import { bridges, isSupply, resistanceOf, type Circuit, type Component } from '../circuit/index.ts';
+import {
+  bridges,
+  isResistor,
+  isSupply,
+  resistanceOf,
+  type Circuit,
+  type Component,
+} from '../circuit/index.ts';
 import type { Readings } from '../solve/index.ts';
 import { electrical, looksOn, type Single, type Tree } from '../topology/index.ts';
 import { add, negate, zero } from './arithmetic.ts';
@@ -11,7 +18,7 @@ export const isClosed = ({ tree }: Block): boolean => tree.kind === 'series' && 
 
 /** Whether a component only joins its ends, so that its p.d. is not worth a name. */
 export const isJoin = (component: Component): boolean =>
-  !isSupply(component) && component.kind !== 'resistor' && Number(resistanceOf(component)) === 0;
+  !isSupply(component) && !isResistor(component) && Number(resistanceOf(component)) === 0;
 
 /** A circuit looked over: all that the rules go by. */
 export class Survey {

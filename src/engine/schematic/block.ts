@@ -1,10 +1,11 @@
 import { isPoint, type Condition } from '../circuit/index.ts';
-import type { Parallel, Single, Tree } from '../topology/index.ts';
+import type { Parallel, Series, Single, Tree } from '../topology/index.ts';
 import type { Caption } from './caption.ts';
-import type { Share } from './drawing.ts';
+import type { DrawingStyle, Share } from './drawing.ts';
 import type { Fork, PlaceFork } from './fork/index.ts';
 import type { Glyph } from './glyph.ts';
 import { labelWidth, textSize } from './text.ts';
+import type { PlaceWiper, Tap } from './wiper/index.ts';
 import { markReach, markText, markWidth } from './zero-mark.ts';
 
 /** What is drawn for a component. */
@@ -15,6 +16,8 @@ export interface Part {
   readonly outermost: boolean;
   /** Whether it is closed, if it is a contact of a changeover switch. */
   readonly contact: boolean | undefined;
+  /** In which symbols it is drawn, if it is a part of a potentiometer. */
+  readonly track: DrawingStyle['symbols'];
   /** Whether it is a supply, whose current is what it delivers out of its `from`. */
   readonly supplies: boolean;
   /** What has been done to it. */
@@ -52,6 +55,8 @@ export interface Block {
   /** The changeover switches that lead into the two branches of a group, and out of them. */
   readonly start?: Fork;
   readonly end?: Fork;
+  /** The potentiometer that it is, with what its contact leads to. */
+  readonly tap?: Tap;
 }
 
 /** The least length of a component with its wires. */
@@ -71,7 +76,7 @@ export const ribbonRoom = 12;
 export const even = (x: number): number => 2 * Math.ceil(x / 2);
 
 /** What a part's line is longer by at either end, so that the letters of labelled points have room beside it. */
-const letterRoom = ({ from, to }: { readonly from: string; readonly to: string }): number =>
+export const letterRoom = ({ from, to }: { readonly from: string; readonly to: string }): number =>
   Math.max(0, ...[from, to].filter(isPoint).map((node) => even(labelWidth(node) + 4)));
 
 /** From the ends of a parallel group to its junctions. */
@@ -170,6 +175,29 @@ export function equipForks(drawer: ForkDrawer): void {
   forks = drawer;
 }
 
+/** Draws potentiometers as symbols of three terminals: it stands in a file of its own, loaded where there are some. */
+export interface WiperDrawer {
+  /** Parts in series, the two that meet at the contact of a potentiometer as one. */
+  readonly gather: (parts: readonly Tree[], measure: Measure) => readonly Tree[];
+  /** Two such parts; undefined for others. */
+  readonly blockOf: (tree: Series, measure: Measure) => Block | undefined;
+  readonly place: PlaceWiper;
+}
+
+let wipers: WiperDrawer | undefined;
+
+/** What draws potentiometers, once it has come. */
+export const wiperDrawer = (): WiperDrawer | undefined => wipers;
+
+/** Makes `drawSchematic` draw potentiometers as symbols of three terminals, not as two resistors. */
+export function equipWipers(drawer: WiperDrawer): void {
+  wipers = drawer;
+}
+
+/** The parts of a series, each to be drawn as one. */
+export const partsIn = ({ parts }: Series, measure: Measure): readonly Tree[] =>
+  wipers?.gather(parts, measure) ?? parts;
+
 function parallel(tree: Parallel, measure: Measure, hanging: boolean): Block {
   const { parts, from, to } = tree;
   const fork = forks?.blockOf(tree, measure, hanging);
@@ -221,5 +249,6 @@ export function chain(parts: readonly Block[], node = ''): Block {
 export function blockOf(tree: Tree, measure: Measure, hanging = false): Block {
   if (tree.kind === 'component') return component(tree, measure);
   if (tree.kind === 'parallel') return parallel(tree, measure, hanging);
-  return chain(tree.parts.map((part) => blockOf(part, measure)));
+  const tapped = wipers?.blockOf(tree, measure);
+  return tapped ?? chain(partsIn(tree, measure).map((part) => blockOf(part, measure)));
 }

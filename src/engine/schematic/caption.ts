@@ -1,4 +1,4 @@
-import { settingAt, type Component, type Range } from '../circuit/index.ts';
+import { isResistor, settingAt, type Component, type Range } from '../circuit/index.ts';
 import { decimalsOf, exactText, thinSpace, writeQuantity, type Quantity } from '../quantity/index.ts';
 import { labelWidth, textWidth } from './text.ts';
 
@@ -18,6 +18,7 @@ function quantitiesOf(component: Component): readonly (Quantity | undefined)[] {
     case 'source':
       return [component.current];
     case 'resistor':
+    case 'potentiometer':
     case 'thermistor':
     case 'ldr':
     case 'ammeter':
@@ -66,7 +67,7 @@ function widest({ unit, prefix, decimals = 0 }: Quantity, { min, max, step }: Ra
 
 /** The component at the setting that takes the most room; undefined where it cannot be set. */
 function atWidest(component: Component): Component | undefined {
-  if (component.kind === 'resistor') {
+  if (isResistor(component)) {
     const { range, resistance } = component;
     return range && { ...component, resistance: widest(resistance, range) };
   }

@@ -10,6 +10,7 @@ export type PartName =
   | 'variable constant-current supply'
   | 'resistor'
   | 'variable resistor'
+  | 'potentiometer part'
   | 'lamp'
   | 'filament lamp'
   | 'heater'

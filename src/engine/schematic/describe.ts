@@ -17,6 +17,8 @@ function nameOf(component: Component): PartName {
       return component.range ? 'variable constant-current supply' : 'constant-current supply';
     case 'resistor':
       return component.range ? 'variable resistor' : 'resistor';
+    case 'potentiometer':
+      return 'potentiometer part';
     case 'switch':
       return component.closed ? 'closed switch' : 'open switch';
     case 'push':

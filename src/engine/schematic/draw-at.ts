@@ -16,6 +16,7 @@ export function drawAt(page: Page, corner: Point, { draw }: Plan): Point[] {
       ...symbol,
       at: moved(symbol.at),
       box: movedBox(symbol.box),
+      ...(symbol.aside && { aside: movedBox(symbol.aside) }),
       hit: movedBox(symbol.hit),
     })),
   );

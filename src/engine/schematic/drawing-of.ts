@@ -1,4 +1,4 @@
-import { isContact, isPoint, isSupply, type Circuit } from '../circuit/index.ts';
+import { isContact, isPoint, isSupply, isTrack, type Circuit } from '../circuit/index.ts';
 import type { Measure } from './block.ts';
 import { captionOf } from './caption.ts';
 import { drawAt } from './draw-at.ts';
@@ -22,6 +22,7 @@ export function partsOf(circuit: Circuit, style: DrawingStyle, mark?: readonly S
         caption: captionOf(component, style.values?.(component.id)),
         outermost: component.kind === 'voltmeter',
         contact: isContact(component) ? component.closed : undefined,
+        track: isTrack(component) ? (style.symbols ?? 'iec') : undefined,
         supplies: isSupply(component),
         condition: component.condition,
         mark: component.id === markId ? mark : undefined,

@@ -36,6 +36,8 @@ export interface PlacedSymbol {
   readonly ends: string;
   /** What it covers. */
   readonly box: Box;
+  /** Where the wire across it is, or would be, if that is further away than beside other symbols. */
+  readonly aside?: Box;
   /** Where a pointer or the focus finds it: the symbol, its labels and the free space round them. No two overlap. */
   readonly hit: Box;
 }

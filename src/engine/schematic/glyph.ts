@@ -109,6 +109,7 @@ function bodyOf(component: Component, symbols: DrawingStyle['symbols']): Body {
     case 'source':
       return varied(currentSource(component, symbols), component.range);
     case 'resistor':
+    case 'potentiometer':
       return varied(body(8, reach, resistor(symbols)), component.range);
     case 'lamp':
       return body(14, 14, `${circle}M-9.9,-9.9L9.9,9.9M-9.9,9.9L9.9,-9.9`);

@@ -1,4 +1,4 @@
-export { equipForks, type ForkDrawer } from './block.ts';
+export { equipForks, equipWipers, type ForkDrawer, type WiperDrawer } from './block.ts';
 export { valueText } from './caption.ts';
 export type { DescriptionData, PartName, Phrase } from './codes.ts';
 export { describeCircuit } from './describe.ts';

@@ -1,5 +1,5 @@
 import type { Single } from '../topology/index.ts';
-import { forkDrawer, forkLength, padOf, type Block } from './block.ts';
+import { forkDrawer, forkLength, padOf, wiperDrawer, type Block } from './block.ts';
 import type { Share, Turn } from './drawing.ts';
 import type { Fork } from './fork/index.ts';
 import { reach, turned } from './glyph.ts';
@@ -67,7 +67,13 @@ function placeComponent(block: Block, { id, from, to, reversed }: Single, on: Li
 }
 
 /** One side of a parallel group: the wire along the ends of its branches, which shares its current out or gathers it. */
-function placeRail(branches: readonly Block[], on: Line, along: number, node: string, out: boolean): void {
+export function placeRail(
+  branches: readonly Block[],
+  on: Line,
+  along: number,
+  node: string,
+  out: boolean,
+): void {
   for (const side of [-1, 1]) {
     const outwards = branches
       .filter(({ offset }) => offset * side > 0)
@@ -92,6 +98,7 @@ function placeRail(branches: readonly Block[], on: Line, along: number, node: st
 export function place(block: Block, on: Line, length: number, whole = false): void {
   const { kind, single, from, to, parts } = block;
   if (single) placeComponent(block, single, on, length);
+  else if (block.tap) wiperDrawer()?.place(block, block.tap, on, length);
   else if (kind === 'parallel') {
     const { start, end } = block;
     const space = whole ? 0 : Math.round((length - block.length) / 2);

@@ -97,6 +97,7 @@ export function spotsOf({ width, height, wires, symbols, labels, terminals }: Sc
   const legs = wires.flatMap(({ lines }) => legsOf(lines).map(boxOf));
   const solid = [
     ...symbols.map(({ box }) => grown(box, across)),
+    ...symbols.flatMap(({ aside }) => (aside ? [grown(aside, 2)] : [])),
     ...labels.map(({ box }) => grown(box, 2)),
     ...terminals.map(({ x, y }) => grown({ x, y, width: 0, height: 0 }, terminalRadius + 2)),
   ];

@@ -1,5 +1,5 @@
 import type { Series } from '../topology/index.ts';
-import { blockOf, chain, type Block, type Measure } from './block.ts';
+import { blockOf, chain, partsIn, type Block, type Measure } from './block.ts';
 
 /** A loop's four sides in the order in which the current passes them: the supply is opposite the `main` side. */
 export interface Sides {
@@ -13,15 +13,15 @@ export interface Sides {
 
 /** Every way to share the parts of a loop out among its sides: the main side has one at least, the two beside it about as many. */
 export function shareOut(tree: Series, measure: Measure): Sides[] {
+  const parts = partsIn(tree, measure);
   const square = { ...measure, upright: !measure.upright };
-  const blocks = (by: Measure, hanging = false): Block[] =>
-    tree.parts.map((part) => blockOf(part, by, hanging));
+  const blocks = (by: Measure, hanging = false): Block[] => parts.map((part) => blockOf(part, by, hanging));
   const leads = blocks(square);
   const mains = blocks(measure);
   const alone = blocks(measure, true);
   const tails = blocks({ ...square, left: true });
   const supply = chain(blocks({ ...measure, left: true }).slice(0, 1));
-  const count = tree.parts.length;
+  const count = parts.length;
   const ways: Sides[] = [];
   for (let first = 1; first < count; first++) {
     for (let last = count; last > first; last--) {

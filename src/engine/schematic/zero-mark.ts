@@ -1,4 +1,4 @@
-import { isContact, isSupply, type Circuit, type Component } from '../circuit/index.ts';
+import { isContact, isSupply, isTrack, type Circuit, type Component } from '../circuit/index.ts';
 import type { PlacedLabel, PlacedMark, Point, Share } from './drawing.ts';
 import { turned } from './glyph.ts';
 import type { Measure } from './block.ts';
@@ -30,8 +30,8 @@ export interface Marked {
 /** The component beside which the mark stands: a supply if there is one, a voltmeter only if there is nothing else. */
 function neighbour({ components, zero }: Circuit): Component | undefined {
   const there = components.filter(({ from, to }) => from !== to && (from === zero || to === zero));
-  // The contacts of a changeover switch stay together.
-  const single = there.filter((each) => !isContact(each));
+  // The contacts of a changeover switch stay together, and so do the parts of a potentiometer.
+  const single = there.filter((each) => !isContact(each) && !isTrack(each));
   return single.find(isSupply) ?? single.find(({ kind }) => kind !== 'voltmeter') ?? single[0] ?? there[0];
 }
 

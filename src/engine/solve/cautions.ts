@@ -1,4 +1,4 @@
-import type { Circuit, Component } from '../circuit/index.ts';
+import { isTrack, twinOf, type Circuit, type Component } from '../circuit/index.ts';
 import { writeReading, type Fraction } from '../quantity/index.ts';
 import { loopOf, shorted } from './faults.ts';
 import type { Graph } from './graph.ts';
@@ -23,6 +23,28 @@ function ratingOf(component: Component): Fraction | undefined {
   return ratedVoltage && ratedCurrent && ratedVoltage.value.mul(ratedCurrent.value);
 }
 
+/** That a part of a potentiometer carries more than it may: its rating is that of the whole track, spread evenly along it. */
+function overloaded(
+  component: Component,
+  components: readonly Component[],
+  readings: Readings<number | Fraction>,
+): Caution[] {
+  const { id, hidden } = component;
+  const other = components.find((each) => each.id === twinOf(id));
+  if (!isTrack(component) || !other || !isTrack(other) || !component.ratedPower) return [];
+  const own = Number(component.resistance.value);
+  const most = Math.sqrt(Number(component.ratedPower.value) / (own + Number(other.resistance.value)));
+  const current = Math.abs(number(readings.current(id) ?? 0));
+  if (own === 0 || current <= most * rounding) return [];
+  const data = {
+    id,
+    current: writeReading(current, 'A').text,
+    most: hidden ? '?' : writeReading(most, 'A').text,
+    rating: hidden ? '?' : writeReading(component.ratedPower.value, 'W').text,
+  };
+  return [{ code: 'track overloaded', data, ids: [id] }];
+}
+
 /** The hazards of the real circuit. */
 export function cautionsOf(
   { components }: Circuit,
@@ -45,6 +67,7 @@ export function cautionsOf(
     const data = { id, power: writeReading(power, 'W').text, rating: shown };
     cautions.push({ code: 'over its rating', data, ids: [id] });
   }
+  for (const component of components) cautions.push(...overloaded(component, components, readings));
   let [lowest, highest] = [0, 0];
   for (const node of graph.nodes.keys()) {
     const potential = number(readings.potential(node) ?? 0);

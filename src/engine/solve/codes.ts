@@ -52,6 +52,13 @@ export interface CautionData {
   'cell shorted': { readonly supplies: readonly string[] };
   /** Takes more power than its rating; both written with units. */
   'over its rating': { readonly id: string; readonly power: string; readonly rating: string };
+  /** A part of a potentiometer carries more than its track may: what the power rating of the whole allows all along it. */
+  'track overloaded': {
+    readonly id: string;
+    readonly current: string;
+    readonly most: string;
+    readonly rating: string;
+  };
   /** A fuse carries more than its rating. */
   'fuse would blow': { readonly id: string; readonly current: string; readonly rating: string };
   /** An LED carries well more than its rated current. */

@@ -2,7 +2,7 @@ import { Fraction } from '../quantity/index.ts';
 import { constantCurrentFaults } from './constant-currents.ts';
 import { exactFlow, mostExact } from './exact.ts';
 import { goRound } from './forest.ts';
-import type { Graph } from './graph.ts';
+import { isAside, type Graph } from './graph.ts';
 import { idsOf } from './ids-of.ts';
 import { liveFlow } from './live.ts';
 import type { Fault } from './solution.ts';
@@ -69,10 +69,11 @@ function flowsIn(graph: Graph): (branch: number) => boolean {
 /**
  * Why the loops without resistance leave the circuit without an answer. With an e.m.f. round one, nothing limits its current. With
  * none, any current may circulate: how a current that enters is shared out is not determined, but where none enters, none flows,
- * since that is so for whatever small resistances the real branches have. And why constant currents have no single answer.
+ * since that is so for whatever small resistances the real branches have; and none in the last bit of a potentiometer's track, which is the
+ * longer, however short. And why constant currents have no single answer.
  */
 export function faultsOf(graph: Graph): Fault[] {
-  const { slack, emfs } = graph;
+  const { slack, emfs, components } = graph;
   const apart = graph.sent ? constantCurrentFaults(graph) : [];
   if (slack.length === 0) return apart;
   const loops = slack.map((chord) => loopOf(graph, chord));
@@ -93,7 +94,9 @@ export function faultsOf(graph: Graph): Fault[] {
   });
   if (faults.length + apart.length > 0) return [...faults, ...apart];
   const flows = flowsIn(graph);
-  const shared = loops.map((loop) => loop.map(({ branch }) => branch)).filter((loop) => loop.some(flows));
+  const shared = loops
+    .map((loop) => loop.map(({ branch }) => branch))
+    .filter(([chord = -1, ...others]) => !isAside(components[chord]) && [chord, ...others].some(flows));
   return merge(shared).map((branches) => {
     const ids = idsOf(graph, branches);
     return { code: 'share undetermined', data: { ids }, ids };

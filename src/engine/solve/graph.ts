@@ -2,6 +2,7 @@ import {
   actualResistance,
   faultIn,
   isSupply,
+  isTrack,
   type Circuit,
   type Component,
   type CurrentSource,
@@ -37,13 +38,19 @@ export interface Graph extends Ends, Forest {
   readonly zero: number | undefined;
 }
 
-/** The forest of the smallest resistances: wires first, then ideal supplies, then by resistance; the piece of the 0 V mark, or else of the first supply, is the first. */
+/** Whether a component leaves what is beside it the current, where neither has any resistance: a contact at the end of its track takes none there. */
+export const isAside = (component: Component | undefined): boolean =>
+  component !== undefined && isTrack(component) && component.resistance.value.n === 0n;
+
+/** The forest of the smallest resistances: wires first, then ideal supplies, then parts of potentiometers of 0 Ω, then by resistance; the piece of the 0 V mark, or else of the first supply, is the first. */
 export function forestOf(
   ends: Ends,
   ohms: readonly number[],
-  { emfs, supplies, zero }: Pick<Graph, 'emfs' | 'supplies' | 'zero'>,
+  { components, emfs, supplies, zero }: Pick<Graph, 'components' | 'emfs' | 'supplies' | 'zero'>,
 ): Forest {
-  const ranks = ohms.map((resistance, branch) => resistance || (emfs[branch] ? -1 : -2));
+  const ranks = ohms.map(
+    (resistance, branch) => resistance || (isAside(components[branch]) ? -1 : emfs[branch] ? -2 : -3),
+  );
   return grow(ends, ranks, zero ?? ends.tails[supplies[0] ?? 0] ?? 0);
 }
 
@@ -97,7 +104,7 @@ export function graphOf(
   const [ohm, ohms] = inUnits(resistances, Infinity);
   const ends = { nodes, tails, heads };
   const zero = marked === undefined ? undefined : nodes.get(marked);
-  const forest = forestOf(ends, ohms, { emfs, supplies, zero });
+  const forest = forestOf(ends, ohms, { components, emfs, supplies, zero });
   const { order, up, depths, roots, chords, slack } = forest;
   const sent = amperes.some(Boolean) ? sentThrough({ tails, heads, order, up }, amperes, exactly) : undefined;
   const rises = sent ? emfs.map((emf, branch) => risen(emf, resistances[branch], sent[branch])) : emfs;

@@ -3,9 +3,11 @@ import {
   bridges,
   hasCurve,
   isSupply,
+  isTrack,
   resistanceOf,
   withValue,
   type Circuit,
+  type Component,
 } from '../circuit/index.ts';
 import { solverFor } from './equip.ts';
 import { endsOf, follow, linesOf, shareOf, switched } from './lines.ts';
@@ -68,7 +70,7 @@ function totalOf(circuit: Circuit, id: string): (ohms: number) => number {
   };
 }
 
-/** Follows a circuit with curves: no quantity moves on a line there, so it is solved at every step, starting from the one before. */
+/** Follows a circuit with curves, or the contact of a potentiometer, which changes two resistances: no quantity moves on a line there, so it is solved at every step, starting from the one before. */
 function solvedAnew(circuit: Circuit, id: string, names: readonly string[]): Tracker {
   let last: Solution | undefined;
   return {
@@ -88,11 +90,12 @@ function solvedAnew(circuit: Circuit, id: string, names: readonly string[]): Tra
 }
 
 /**
- * Follows quantities of a circuit (names as in `quantities`) while the resistor `id` changes: prepared once, then a multiplication
+ * Follows quantities of a circuit (names as in `quantities`) while the resistor `id` changes, or a part of a potentiometer: prepared once, then a multiplication
  * and an addition for each. Currents and p.d.s are lines (see `endsOf`), powers products of two, total resistances quotients.
  */
 export function track(circuit: Circuit, id: string, names: readonly string[]): Tracker {
-  if (circuit.components.some(hasCurve)) return solvedAnew(circuit, id, names);
+  const isSolvedAnew = (each: Component): boolean => hasCurve(each) || (isTrack(each) && each.id === id);
+  if (circuit.components.some(isSolvedAnew)) return solvedAnew(circuit, id, names);
   const ends = endsOf(circuit, id);
   const resistor = circuit.components.find((part) => part.id === id);
   const lines = linesOf(ends, names.map(lineOf));

@@ -1,4 +1,12 @@
-import { isSurrounding, withValue, type Circuit, type Component } from '../circuit/index.ts';
+import {
+  isResistor,
+  isSurrounding,
+  isTrack,
+  twinOf,
+  withValue,
+  type Circuit,
+  type Component,
+} from '../circuit/index.ts';
 import { Fraction } from '../quantity/index.ts';
 
 /** What may be varied: the resistance of a resistor, the e.m.f. of a supply, what is inside it (`r_B1`), a constant current, the temperature or the light. */
@@ -10,7 +18,7 @@ const written = (value: number | Fraction): Fraction =>
 
 /** The component without the ranges that bind its settings. */
 function unbound(component: Component): Component {
-  if (component.kind === 'resistor' || component.kind === 'source') {
+  if (isResistor(component) || component.kind === 'source') {
     const { range, ...free } = component;
     return range ? free : component;
   }
@@ -27,7 +35,9 @@ export function varied(circuit: Circuit, what: Varied, value: number | Fraction)
   if (isSurrounding(what)) return withValue(circuit, what, Number(value));
   const [, supply] = /^r_(.+)/.exec(what) ?? [];
   const id = supply ?? what;
-  const components = circuit.components.map((each) => (each.id === id ? unbound(each) : each));
+  const components = circuit.components.map((each) =>
+    each.id === id || (isTrack(each) && twinOf(each.id) === id) ? unbound(each) : each,
+  );
   const exact = written(value);
   return withValue({ ...circuit, components }, id, supply ? `r ${exact.toFraction()}` : exact);
 }

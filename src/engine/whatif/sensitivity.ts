@@ -1,4 +1,13 @@
-import { actualResistance, hasFault, isSupply, resistanceOf, type Circuit } from '../circuit/index.ts';
+import {
+  actualResistance,
+  hasFault,
+  isSupply,
+  isTrack,
+  resistanceOf,
+  twinOf,
+  type Circuit,
+  type Component,
+} from '../circuit/index.ts';
 import { Fraction } from '../quantity/index.ts';
 import { solveExact, type ExactSolution } from '../solve/index.ts';
 import { varied, type Varied } from './free.ts';
@@ -10,7 +19,7 @@ export interface Sensitivity {
   /** The derivative: SI units of the quantity for each SI unit of what is varied. */
   readonly value: Fraction;
   readonly direction: 'rises' | 'falls' | 'stays the same';
-  /** Why, link by link, as the resistance rises; empty where the circuit is not series and parallel round one supply, or something is secretly wrong with it. */
+  /** Why, link by link, as the resistance rises; empty where it is a part of a potentiometer, where the circuit is not series and parallel round one supply, or something is secretly wrong with it. */
   readonly reasons: readonly Because[];
 }
 
@@ -31,6 +40,7 @@ function valueOf(circuit: Circuit, what: Varied): Fraction {
 function factorsOf(
   { components, surroundings }: Circuit,
   name: string,
+  what: Varied,
 ): readonly (readonly [string, string])[] {
   const [letter = '', id = ''] = name.split('_');
   const supplies = components.filter(isSupply);
@@ -40,9 +50,9 @@ function factorsOf(
   if (letter === 'P') {
     const component = components.find((each) => each.id === id);
     const ohms = component && actualResistance(component, surroundings);
-    // What has no resistance, or conducts nothing, takes nothing whatever is varied.
+    // What has no resistance, or conducts nothing, takes nothing whatever else is varied.
     const drives = component !== undefined && isSupply(component);
-    return drives || ohms?.n ? [[`V_${id}`, `I_${id}`]] : [];
+    return drives || ohms?.n || id === what ? [[`V_${id}`, `I_${id}`]] : [];
   }
   return letter === 'Pr' ? [] : [[name, '']];
 }
@@ -58,10 +68,36 @@ function slope(at: (step: 0 | 1 | 2) => Fraction): Fraction {
 }
 
 /**
- * How a quantity changes with the resistance of a resistor, the e.m.f. of a supply, what is inside it (`r_B1`), or a constant current: the exact
+ * How a quantity changes with the resistance of a resistor or of a part of a potentiometer (the other part with it), the e.m.f. of a supply, what is inside it (`r_B1`), or a constant current: the exact
  * derivative, and its sign. Throws RangeError where the quantity has no value, or what is varied none that could change.
  */
 export function sensitivity(circuit: Circuit, quantity: string, what: Varied): Sensitivity {
+  return isPart(circuit, what) ? ofContact(circuit, quantity, what) : ofOne(circuit, quantity, what);
+}
+
+/** Whether what is varied is a part of a potentiometer. */
+const isPart = ({ components }: Circuit, what: Varied): boolean =>
+  components.some((each) => each.id === what && isTrack(each));
+
+/** Of a part of a potentiometer: what it gains in resistance the other one loses, so it is the one's derivative less the other's. */
+function ofContact(circuit: Circuit, quantity: string, what: Varied): Sensitivity {
+  const other = twinOf(what);
+  const components = circuit.components.map((each): Component => {
+    if (!isTrack(each) || (each.id !== what && each.id !== other)) return each;
+    const { id, from, to, resistance, condition, fault } = each;
+    const state = { ...(condition && { condition }), ...(fault && { fault }) };
+    return { id, kind: 'resistor', from, to, resistance, ...state };
+  });
+  const [own, less] = [what, other].map((id) => ofOne({ ...circuit, components }, quantity, id).value);
+  const value = (own ?? zero).sub(less ?? zero);
+  return { value, direction: directionOf(value), reasons: [] };
+}
+
+const directionOf = (value: Fraction): Sensitivity['direction'] =>
+  value.n === 0n ? 'stays the same' : value.s > 0n ? 'rises' : 'falls';
+
+/** The same for what is varied alone. */
+function ofOne(circuit: Circuit, quantity: string, what: Varied): Sensitivity {
   const start = valueOf(circuit, what);
   const solutions = new Map<number, ExactSolution>();
   const at = (step: 0 | 1 | 2): ExactSolution => {
@@ -88,7 +124,7 @@ export function sensitivity(circuit: Circuit, quantity: string, what: Varied): S
           .mul(slopeOf(`I_${inside}`))
           .mul(2),
       ]
-    : factorsOf(circuit, quantity).map(([a, b]) =>
+    : factorsOf(circuit, quantity, what).map(([a, b]) =>
         b
           ? slopeOf(a)
               .mul(read(b, 0))
@@ -96,10 +132,9 @@ export function sensitivity(circuit: Circuit, quantity: string, what: Varied): S
           : slopeOf(a).mul(one),
       );
   const value = terms.reduce((sum, term) => sum.add(term), zero);
-  const sign = value.compare(0);
   return {
     value,
-    direction: sign > 0 ? 'rises' : sign < 0 ? 'falls' : 'stays the same',
+    direction: directionOf(value),
     reasons: hasFault(circuit) ? [] : reasonsFor(circuit, quantity, what, at(0), at(1)),
   };
 }

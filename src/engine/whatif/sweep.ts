@@ -1,4 +1,4 @@
-import { hasCurve, isSupply, type Circuit } from '../circuit/index.ts';
+import { hasCurve, isResistor, isSupply, type Circuit } from '../circuit/index.ts';
 import { solve, track } from '../solve/index.ts';
 import { varied, type Varied } from './free.ts';
 
@@ -25,7 +25,8 @@ const mostPoints = 10_000;
 /** Where a slider may go; undefined for what has none. */
 function ownSpan({ components }: Circuit, what: Varied): Span | undefined {
   const component = components.find(({ id }) => what === id || what === `r_${id}`);
-  if (component?.kind !== 'resistor' && !(component && isSupply(component))) return undefined;
+  const isTurned = component && (isResistor(component) || isSupply(component));
+  if (!isTurned) return undefined;
   const inside = component.kind === 'supply' && what !== component.id;
   const range = inside ? component.internalRange : component.range;
   return range && { from: Number(range.min.value), to: Number(range.max.value) };

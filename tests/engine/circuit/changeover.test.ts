@@ -4,7 +4,7 @@ import {
   circuitFrom,
   settingOf,
   withValue,
-  wrongContacts,
+  wrongTwins,
   type Circuit,
 } from '../../../src/engine/circuit/index.ts';
 import { formatCircuit, parseCircuit } from '../../../src/engine/notation/index.ts';
@@ -86,6 +86,6 @@ describe('a changeover switch', () => {
       ['q', 'p'],
     ] as const)
       assert.equal(typeof refusal(one, contact('S1b', from, to, false)), 'object', `${from}–${to}`);
-    assert.deepEqual(wrongContacts(stairs.components), []);
+    assert.deepEqual(wrongTwins(stairs.components), []);
   });
 });

@@ -5,7 +5,7 @@ import {
   circuitFrom,
   circuitToJSON,
   isContact,
-  otherContact,
+  twinOf,
   withValue,
 } from '../../../src/engine/circuit/index.ts';
 import { formatCircuit, parseCircuit } from '../../../src/engine/notation/index.ts';
@@ -25,7 +25,7 @@ test('any circuit with changeover switches is written in a line and in JSON and 
       sameCircuit(parseCircuit(formatCircuit(circuit)), circuit, line);
       assert.deepEqual(circuitToJSON(circuitFrom(circuitToJSON(circuit))), circuitToJSON(circuit));
       for (const { id, closed } of circuit.components.filter(isContact)) {
-        const other = circuit.components.find((each) => each.id === otherContact(id));
+        const other = circuit.components.find((each) => each.id === twinOf(id));
         assert.ok(other && isContact(other) && other.closed !== closed, id);
       }
     }),

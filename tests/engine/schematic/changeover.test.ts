@@ -3,7 +3,7 @@ import { test } from 'node:test';
 import fc from 'fast-check';
 import {
   isContact as contact,
-  otherContact,
+  twinOf,
   withValue,
   type Circuit,
   type Component,
@@ -63,7 +63,7 @@ test('both contacts of a switch are drawn as one: their wires end at a common te
       const drawing = drawn(circuit, width);
       const byId = new Map(circuit.components.map((each) => [each.id, each]));
       for (const symbol of drawing.symbols.filter(({ id }) => id.endsWith('a') && isContact(byId.get(id)))) {
-        const twin = drawing.symbols.find(({ id }) => id === otherContact(symbol.id));
+        const twin = drawing.symbols.find(({ id }) => id === twinOf(symbol.id));
         const [one, other] = [byId.get(symbol.id), byId.get(twin?.id ?? '')];
         assert.ok(one && other && twin);
         const middle = { x: (symbol.at.x + twin.at.x) / 2, y: (symbol.at.y + twin.at.y) / 2 };

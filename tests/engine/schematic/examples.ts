@@ -52,5 +52,8 @@ export const examples: readonly string[] = [
   'B1 6 V + LED1 broken + T1 1 kΩ broken + LDR1 1 kΩ broken + F1 1 A broken + H1 8 Ω broken + D1 bridged',
   'B1 6 V + ((changeover S1a closed + changeover S2a closed) ∥ (changeover S1b + changeover S2b)) + L1 12 Ω',
   'B1 6 V + (changeover S1a closed ∥ (changeover S1b + R1 4 Ω)) + L1 8 Ω',
+  'B1 6 V + potentiometer R1b 70 Ω + (potentiometer R1a [0..100 step 1] 30 Ω ∥ L1 6 V 0.6 W)',
+  'B1 6 V + potentiometer R1b 5 kΩ + @X + (potentiometer R1a [0..10] 5 kΩ ∥ V1 10 kΩ)',
+  'potentiometer R1a 30 Ω + potentiometer R1b 70 Ω',
   'B1 6 V + A1 + ((L1 8 Ω + changeover S1a closed bridged) ∥ (L2 8 Ω + changeover S1b broken) ∥ L3 8 Ω)',
 ];

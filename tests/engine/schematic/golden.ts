@@ -1,11 +1,13 @@
 import { parseCircuit } from '../../../src/engine/notation/index.ts';
 import { drawingToSVG } from '../../../src/engine/picture/index.ts';
-import { drawSchematic, equipForks, equipWebs } from '../../../src/engine/schematic/index.ts';
+import { drawSchematic, equipForks, equipWebs, equipWipers } from '../../../src/engine/schematic/index.ts';
 import { drawForks } from '../../../src/engine/schematic/fork/index.ts';
 import { drawWeb } from '../../../src/engine/schematic/web/index.ts';
+import { drawWipers } from '../../../src/engine/schematic/wiper/index.ts';
 
 equipWebs(drawWeb);
 equipForks(drawForks);
+equipWipers(drawWipers);
 
 /** A picture that somebody has looked at: the circuit in the notation, and how it is drawn. */
 interface Picture {
@@ -90,6 +92,17 @@ export const pictures: Readonly<Record<string, Picture>> = {
     circuit:
       'B1 6 V + A1 + ((changeover S1a + R1 4 Ω + L1 8 Ω) ∥ (changeover S1b closed + L2 12 Ω broken)) + push S2 closed',
     width: 300,
+  },
+  dimmer: {
+    circuit: 'B1 6 V + potentiometer R1b 70 Ω + (potentiometer R1a [0..100 step 1] 30 Ω ∥ L1 6 V 0.6 W)',
+    currents: { B1: 0.081, R1b: 0.081, R1a: 0.025, L1: 0.056 },
+  },
+  'track-half-gone': {
+    circuit:
+      'B1 6 V + A1 + ((R2 5 Ω + potentiometer R1b 60 Ω bridged) ∥ V2) + ' +
+      '((potentiometer R1a 40 Ω broken + R3 5 Ω) ∥ (A2 + L1 60 Ω) ∥ V1)',
+    width: 300,
+    symbols: 'ansi',
   },
   'everything-done': {
     circuit:

@@ -14,6 +14,7 @@ import {
   legsOf,
   lengthOf,
   touches,
+  wiperEnds,
   wireLegs,
 } from './plane.ts';
 import { zeroLaws } from './zero-laws.ts';
@@ -136,8 +137,8 @@ law('the wires of a node hang together, and reach every component of it', (drawi
     const points = [...group.keys()];
     assert.equal(new Set(points.map(root)).size, 1, node);
     for (const symbol of drawing.symbols) {
-      const reached = [...endsOf(symbol), ...forkEnds(symbol, drawing)].filter((end) =>
-        points.includes(keyOf(end)),
+      const reached = [...endsOf(symbol), ...forkEnds(symbol, drawing), ...wiperEnds(symbol, drawing)].filter(
+        (end) => points.includes(keyOf(end)),
       ).length;
       const ends = components.filter(({ id }) => id === symbol.id).flatMap(({ from, to }) => [from, to]);
       assert.equal(reached, ends.filter((end) => end === node).length, `${node} at ${symbol.id}`);

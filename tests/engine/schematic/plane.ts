@@ -1,4 +1,4 @@
-import { otherContact } from '../../../src/engine/circuit/index.ts';
+import { twinOf } from '../../../src/engine/circuit/index.ts';
 import type { Box, Drawing, Point } from '../../../src/engine/schematic/index.ts';
 
 /** A straight line from one point to another. */
@@ -58,10 +58,19 @@ export function endsOf({ box }: Drawing['symbols'][number]): [Point, Point] {
 /** The two points in the middle of a changeover switch at which the wire of its common terminal may end: of one of its contacts. */
 export function forkEnds(symbol: Drawing['symbols'][number], { symbols }: Drawing): readonly Point[] {
   const { id, at } = symbol;
-  const other = symbols.find((each) => each.id === otherContact(id));
+  const other = symbols.find((each) => each.id === twinOf(id));
   if (!other || lengthOf({ from: at, to: other.at }) !== 24) return [];
   const [x, y] = [(other.at.x - at.x) / 2, (other.at.y - at.y) / 2];
   return endsOf(symbol).map((end) => ({ x: end.x + x, y: end.y + y }));
+}
+
+/** The point at which the wire of a potentiometer's contact may end, beside the middle of its track: of one of its parts. */
+export function wiperEnds(symbol: Drawing['symbols'][number], { symbols }: Drawing): readonly Point[] {
+  const { id, at, box } = symbol;
+  const other = symbols.find((each) => each.id === twinOf(id));
+  if (!other || lengthOf({ from: at, to: other.at }) !== 30) return [];
+  const [x, y] = [(at.x + other.at.x) / 2, (at.y + other.at.y) / 2];
+  return [box.height > box.width ? { x: x + 22, y } : { x, y: y + 22 }];
 }
 
 /** The first two things of a list that touch, as their names; undefined where none do. */

@@ -107,6 +107,7 @@ export const samples: { readonly [Code in keyof Catalogue]: readonly Catalogue[C
   blown: [{ id: 'F1' }],
   'fuse too large': [{ id: 'F1' }],
   'turned against': [{ id: 'LED1' }],
+  'track overloaded': [{ id: 'R1a', current: '0.12 A', most: '0.1 A', rating: '1 W' }],
   'fuse would blow': [{ id: 'F1', current: '3.00 A', rating: '2 A' }],
   'led overloaded': [{ id: 'LED1', current: '0.700 A', rating: '20.0 mA' }],
   'driven backwards': [{ id: 'B2' }],
@@ -144,6 +145,14 @@ export const samples: { readonly [Code in keyof Catalogue]: readonly Catalogue[C
   ],
   'contacts apart': [{ id: 'S1a', other: 'S1b' }],
   'contacts alike': [{ id: 'S1a', other: 'S1b' }],
+  'part missing': [
+    { id: 'R1a', other: 'R1b' },
+    { id: 'R1', other: '' },
+  ],
+  'parts apart': [{ id: 'R1a', other: 'R1b' }],
+  'parts at odds': [{ id: 'R1a', other: 'R1b' }],
+  'track without resistance': [{ id: 'R1a', other: 'R1b' }],
+  'scale of a track': [{ id: 'R1a' }],
   'not as marked': none,
   'circuit has a fault': none,
   'no such quantity': [

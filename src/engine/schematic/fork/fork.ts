@@ -1,4 +1,4 @@
-import { otherContact } from '../../circuit/index.ts';
+import { twinOf } from '../../circuit/index.ts';
 import type { Parallel, Single, Tree } from '../../topology/index.ts';
 import type { Measure } from '../block.ts';
 
@@ -34,7 +34,7 @@ function contactAt(parts: readonly Tree[], end: End, { part }: Measure): Single 
 function forkAt(one: readonly Tree[], other: readonly Tree[], end: End, measure: Measure): Fork | undefined {
   const [a, b] = [contactAt(one, end, measure), contactAt(other, end, measure)];
   if (!a || !b) return undefined;
-  return otherContact(a.id) === b.id ? [a, b] : undefined;
+  return twinOf(a.id) === b.id ? [a, b] : undefined;
 }
 
 /** The first two branches of a group that a changeover switch leads into or out of; undefined where there are none. */

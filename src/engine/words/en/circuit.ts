@@ -36,6 +36,18 @@ export const circuit: Sentences<FormatData> = {
     `${id} and ${other} do not meet; the contacts of a changeover switch share its common terminal.`,
   'contacts alike': ({ id, other }) =>
     `A changeover switch stands at one of its contacts: write one of ${id} and ${other} closed, and the other one open.`,
+  'part missing': ({ id, other }) =>
+    other
+      ? `${id} is one part of a potentiometer; the other one, ${other}, is missing.`
+      : `The two parts of a potentiometer, on either side of its contact, have labels such as R1a and R1b, not ${id}.`,
+  'parts apart': ({ id, other }) =>
+    `${id} and ${other} do not meet; the two parts of a potentiometer share its sliding contact.`,
+  'parts at odds': ({ id, other }) =>
+    `What ${id} and ${other} state does not fit together; give the range and the power rating of a potentiometer once, with ${id}.`,
+  'track without resistance': ({ id, other }) =>
+    `${id} and ${other} are both of 0 Ω; give the whole track of a potentiometer a resistance.`,
+  'scale of a track': ({ id }) =>
+    `The contact of a potentiometer slides in even steps; write the range of ${id} with a step, or with none.`,
   'zero unknown': ({ found }) => `No component is joined to “${found}”, so the 0 V mark cannot be there.`,
   'terminals with a supply': () => 'A circuit with a supply has no terminals; leave them out.',
   'terminals missing': () =>

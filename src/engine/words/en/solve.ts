@@ -56,6 +56,8 @@ export const solve: Sentences<FaultData & RemarkData & CautionData & ReasonData>
     `Caution: in a real short circuit ${any(supplies)} can get hot, vent or start a fire; do not build it. ${local}`,
   'over its rating': ({ id, power, rating }) =>
     `Caution: ${id} takes ${power}, more than its rating of ${rating}; it can burn. ${local}`,
+  'track overloaded': ({ id, current, most, rating }) =>
+    `Caution: ${id} carries ${current}, more than the ${most} that its track may carry anywhere (${rating} over its whole length); it can burn. ${local}`,
   'fuse would blow': ({ id, current, rating }) =>
     `Caution: ${id} carries ${current}, more than its ${rating}: the real one blows. Find out what takes so much before a larger one is put in. ${local}`,
   'led overloaded': ({ id, current, rating }) =>

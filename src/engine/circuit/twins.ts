@@ -1,0 +1,100 @@
+import { writeQuantity, type Quantity } from '../quantity/index.ts';
+import type { Said } from '../words/index.ts';
+import { isContact, type Contact } from './changeover.ts';
+import type { FormatData } from './codes.ts';
+import type { Component, Range, Track } from './model.ts';
+import { isTrack, mirrored, whole } from './potentiometer.ts';
+import { twinOf } from './twin-of.ts';
+
+/** A contact of a changeover switch, or a part of a potentiometer, and what is wrong with it and the other one. */
+export interface WrongTwin {
+  readonly id: string;
+  readonly wrong: Said<
+    Extract<
+      keyof FormatData,
+      | 'contact missing'
+      | 'contacts apart'
+      | 'contacts alike'
+      | 'part missing'
+      | 'parts apart'
+      | 'parts at odds'
+      | 'track without resistance'
+      | 'scale of a track'
+      | 'out of range'
+    >
+  >;
+}
+
+type Twin = Contact | Track;
+
+const isTwin = (component: Component): component is Twin => isContact(component) || isTrack(component);
+
+/** Whether a component is the second contact of a changeover switch, or the second part of a potentiometer, which its first one is turned with. */
+export const isSecondTwin = (component: Component): boolean =>
+  isTwin(component) && component.id.endsWith('b');
+
+const same = (one: Quantity, other: Quantity): boolean => one.value.equals(other.value);
+
+const alike = (one: Range, other: Range): boolean =>
+  same(one.min, other.min) &&
+  same(one.max, other.max) &&
+  one.step?.value.equals(other.step?.value ?? 0) === true;
+
+/** What is wrong with two parts of a track that meet. */
+function wrongTrack(one: Track, other: Track): WrongTwin | undefined {
+  const { id } = one;
+  const data = { id, other: other.id };
+  const all = whole(one, other);
+  if (all.value.n === 0n) return { id, wrong: { code: 'track without resistance', data } };
+  for (const { id: own, range } of [one, other]) {
+    if (range?.scale) return { id: own, wrong: { code: 'scale of a track', data: { id: own } } };
+    if (range && range.max.value.compare(all.value) > 0) {
+      const [found = '', high = ''] = [range.max, all].map((end) => writeQuantity(end).text);
+      return { id: own, wrong: { code: 'out of range', data: { found, low: '0', high } } };
+    }
+  }
+  const rangesFit = !one.range || !other.range || alike(mirrored(one.range, all), other.range);
+  const ratingsFit = !one.ratedPower || !other.ratedPower || same(one.ratedPower, other.ratedPower);
+  return rangesFit && ratingsFit ? undefined : { id, wrong: { code: 'parts at odds', data } };
+}
+
+/** What is wrong with two contacts that meet. */
+const wrongContacts = ({ id, closed }: Contact, other: Contact): WrongTwin | undefined =>
+  closed === other.closed
+    ? { id, wrong: { code: 'contacts alike', data: { id, other: other.id } } }
+    : undefined;
+
+/**
+ * What does not make changeover switches and potentiometers: each contact, each part, has another one with an end in common; one of two
+ * contacts is closed; two parts have a resistance, and a range that both can follow.
+ */
+export function wrongTwins(components: readonly Component[]): readonly WrongTwin[] {
+  const twins = new Map(components.filter(isTwin).map((each) => [each.id, each]));
+  return [...twins.values()].flatMap((one): WrongTwin | readonly WrongTwin[] => {
+    const { id } = one;
+    const data = { id, other: twinOf(id) };
+    const other = twins.get(data.other);
+    const isPart = isTrack(one);
+    if (!other || isTrack(other) !== isPart)
+      return { id, wrong: { code: isPart ? 'part missing' : 'contact missing', data } };
+    if (id > data.other) return [];
+    const meet = [one.from, one.to].some((node) => node === other.from || node === other.to);
+    if (!meet) return { id, wrong: { code: isPart ? 'parts apart' : 'contacts apart', data } };
+    const wrong = isTrack(one) && isTrack(other) ? wrongTrack(one, other) : undefined;
+    if (wrong) return wrong;
+    return isContact(one) && isContact(other) ? (wrongContacts(one, other) ?? []) : [];
+  });
+}
+
+/** The components with what one part of a potentiometer states for both: how far the contact slides, and the power of the whole. */
+export function matched(components: readonly Component[]): readonly Component[] {
+  if (!components.some(isTrack)) return components;
+  const tracks = new Map(components.filter(isTrack).map((each) => [each.id, each]));
+  return components.map((each) => {
+    const other = isTrack(each) ? tracks.get(twinOf(each.id)) : undefined;
+    if (!isTrack(each) || !other) return each;
+    const range = each.range ?? (other.range && mirrored(other.range, whole(each, other)));
+    const ratedPower = each.ratedPower ?? other.ratedPower;
+    return { ...each, ...(range && { range }), ...(ratedPower && { ratedPower }) };
+  });
+}
