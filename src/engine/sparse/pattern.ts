@@ -6,13 +6,13 @@ export interface Pattern {
   readonly columns: Int32Array;
 }
 
-/** The pattern of a graph, its edges from `tails` to `heads`; several between the same two nodes count once, none at one node. */
+/** The pattern of a graph, its edges from `tails` to `heads`; several between the same two nodes count once, none at one node or to one from `size` on. */
 export function patternOf(size: number, tails: Int32Array, heads: Int32Array): Pattern {
   const counts = new Int32Array(size + 1);
   const count = tails.length;
   for (let edge = 0; edge < count; edge++) {
     const [a, b] = [tails[edge] ?? 0, heads[edge] ?? 0];
-    if (a === b) continue;
+    if (a === b || a >= size || b >= size) continue;
     counts[a + 1] = (counts[a + 1] ?? 0) + 1;
     counts[b + 1] = (counts[b + 1] ?? 0) + 1;
   }
@@ -26,7 +26,7 @@ export function patternOf(size: number, tails: Int32Array, heads: Int32Array): P
   };
   for (let edge = 0; edge < count; edge++) {
     const [a, b] = [tails[edge] ?? 0, heads[edge] ?? 0];
-    if (a === b) continue;
+    if (a === b || a >= size || b >= size) continue;
     put(a, b);
     put(b, a);
   }
