@@ -1,5 +1,5 @@
 import { isResistor, settingAt, type Component, type Range } from '../circuit/index.ts';
-import { decimalsOf, exactText, thinSpace, writeQuantity, type Quantity } from '../quantity/index.ts';
+import { decimalsOf, thinSpace, writeQuantity, type Quantity } from '../quantity/index.ts';
 import { labelWidth, textWidth } from './text.ts';
 
 /** What stands beside a symbol: its label, its values, and the widths to keep free for them. */
@@ -45,7 +45,7 @@ function quantitiesOf(component: Component): readonly (Quantity | undefined)[] {
 export function ratingsOf(component: Component): string[] {
   const ratings = quantitiesOf(component).flatMap((value) => (value ? [writeQuantity(value).text] : []));
   const tolerance = component.kind === 'resistor' ? component.tolerance : undefined;
-  return tolerance ? [...ratings, `±${exactText(tolerance)}${thinSpace}%`] : ratings;
+  return tolerance ? [...ratings, `±${tolerance.toString()}${thinSpace}%`] : ratings;
 }
 
 /** The values beside a symbol: as written, '?' where they are hidden, '' where there are none. */

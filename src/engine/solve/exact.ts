@@ -14,10 +14,7 @@ export const mostExact = 200;
 /** How many units are in one, so that all values are whole numbers of them, and the values in that unit. */
 function inUnits(values: readonly (Fraction | undefined)[]): readonly [bigint, bigint[]] {
   const fractions = values.map((value) => value ?? zero);
-  const unit = fractions.reduce(
-    (unit, { d }) => (unit % d ? new Fraction(unit).lcm(new Fraction(d)).n : unit),
-    1n,
-  );
+  const unit = fractions.reduce((unit, { d }) => (unit % d ? new Fraction(unit).lcm(d).n : unit), 1n);
   return [unit, fractions.map(({ s, n, d }) => s * n * (unit / d))];
 }
 

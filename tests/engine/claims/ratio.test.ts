@@ -37,11 +37,7 @@ function at({ over, under }: Ratio, x: Fraction): Fraction | undefined {
 
 /** The value of a polynomial by powers, without Horner's brackets. */
 const byPowers = (terms: Polynomial, x: Fraction): Fraction =>
-  terms.reduce(
-    (whole, term, power) =>
-      whole.add(Array.from({ length: power }).reduce<Fraction>((product) => product.mul(x), term)),
-    zero,
-  );
+  terms.reduce((whole, term, power) => whole.add(term.mul(x.pow(power))), zero);
 
 describe('a polynomial', () => {
   it('has the value of its powers', () => {
