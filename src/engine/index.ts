@@ -14,6 +14,7 @@ export * from './claims/index.ts';
 export * from './comparison/index.ts';
 export * from './explain/index.ts';
 export { kirchhoff } from './explain/kirchhoff/index.ts';
+export { formatCircuit } from './notation/format/index.ts';
 export * from './mark/index.ts';
 export * from './reduction/index.ts';
 export * from './picture/index.ts';

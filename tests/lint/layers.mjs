@@ -39,7 +39,7 @@ const later = [
 ];
 
 /** The packages that a layer may import. */
-const packages = { quantity: /^fraction\.js$/, components: /^lit(\/.+)?$/ };
+const packages = { components: /^lit(\/.+)?$/ };
 
 /** Where a path under src stands: its layer, its folder (`engine/solve`, `components/board`) and the rest. */
 function place(path) {
@@ -56,9 +56,11 @@ function objection(from, to, isType, isLater) {
   const fetches = isLater && from.layer === 'components';
   const defines = from.folder === 'components' || from.file === 'define.ts' || fetches;
   // What of a layer is loaded later has a face of its own, for the engine's.
-  const own = from.folder === 'engine' ? /^((web|fork|wiper|kirchhoff)\/)?index\.ts$/ : /^index\.ts$/;
+  const own = from.folder === 'engine' ? /^((web|fork|wiper|kirchhoff|format)\/)?index\.ts$/ : /^index\.ts$/;
   const face = defines ? /^(index|define)\.ts$/ : own;
   const faces = to.folder === 'engine' ? /^(index|core)\.ts$/ : face;
+  // What writes notation is fetched by who copies a circuit as text.
+  if (fetches && to.folder === 'engine/notation' && to.file === 'format/index.ts') return undefined;
   if (!faces.test(to.file)) return 'Another folder is imported through its index.ts.';
   if (from.layer === 'components') {
     const isCore = to.folder === 'engine' && to.file === 'core.ts';

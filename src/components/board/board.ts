@@ -8,7 +8,6 @@ import {
 } from 'lit';
 import {
   asMarked,
-  formatCircuit,
   needsMore,
   prepare,
   readCourse,
@@ -19,20 +18,21 @@ import {
   type Solution,
 } from '../../engine/core.ts';
 import { fire, shortcutOf, type BoardFace, type Settings } from '../link/index.ts';
-import { buttons, ink, speak } from '../page/index.ts';
+import { buttons, ink, later, speak } from '../page/index.ts';
 import type { PictureOptions } from '../picture/index.ts';
 import { fragmentNow } from './address.ts';
 import { isContent, textOf } from './fallback.ts';
+import { Menu } from './menu.ts';
 import type { Moment } from './moment.ts';
 import { notes, spokenNotes } from './notes.ts';
 import { onLatest } from './page-history.ts';
 import { Painter } from './painter.ts';
+import { fetchPictures } from './pictures.ts';
 import { Pointing } from './pointing.ts';
 import { Presence } from './presence.ts';
 import { Pupil } from './pupil.ts';
 import { listed } from './readings-table.ts';
 import { coverable, shown, type Word } from './shown.ts';
-import { fetchPictures, Sharing } from './sharing.ts';
 import { readSource } from './source.ts';
 import { BoardStore } from './store.ts';
 import { styles } from './styles.ts';
@@ -122,7 +122,7 @@ export class RheoletBoard extends LitElement implements BoardFace {
     hold: (does) => this.#pupil.act(does),
     changed: () => this.requestUpdate(),
   });
-  readonly #sharing = new Sharing(this);
+  readonly #menu: Menu = new Menu(this);
   readonly #children = new MutationObserver(() => this.#childrenChanged());
   #given: string | Circuit | undefined;
   #text: string | undefined;
@@ -241,8 +241,10 @@ export class RheoletBoard extends LitElement implements BoardFace {
   }
 
   /** The circuit at its present setting, as notation; the values of hidden components stand in it, secret faults do not. '' where there is none. */
-  toText(): string {
-    return this.circuit ? formatCircuit(asMarked(this.circuit)) : '';
+  async toText(): Promise<string> {
+    const { circuit } = this;
+    const format = await later(import('../../engine/notation/format/index.ts'));
+    return circuit && format ? format.formatCircuit(asMarked(circuit)) : '';
   }
 
   /** The page's address with what its boards are set to, in the fragment: it opens the page as it stands now. */
@@ -286,7 +288,7 @@ export class RheoletBoard extends LitElement implements BoardFace {
         shown: this.#shown,
         perAmpere: stage.perAmpere,
         misread: this.#presence.problem,
-        sharing: this.#sharing,
+        menu: this.#menu,
         act: (does) => this.act(does),
         toggle: (id) => this.#pupil.toggle(id),
         alter: (id, condition) => this.#pupil.alter(id, condition),

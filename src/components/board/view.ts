@@ -13,10 +13,9 @@ import {
 } from '../../engine/core.ts';
 import type { Snapshot } from '../link/index.ts';
 import { caption } from './caption.ts';
-import { menu, menuButton } from './menu.ts';
+import type { Menu } from './menu.ts';
 import { notes } from './notes.ts';
 import { readingsTable } from './readings-table.ts';
-import type { Sharing } from './sharing.ts';
 import type { Word } from './shown.ts';
 import type { BoardState } from './state.ts';
 
@@ -38,7 +37,7 @@ export interface View {
   readonly perAmpere: number;
   /** Why what the address says of the board cannot be used, or ''. */
   readonly misread: string;
-  readonly sharing: Sharing;
+  readonly menu: Menu;
   readonly act: (act: Act) => void;
   readonly toggle: (id: string) => void;
   readonly alter: (id: string, condition: Condition) => void;
@@ -104,7 +103,7 @@ function controls({ snapshot, shown, toggle }: View): TemplateResult | typeof no
   })}${feltBy(snapshot.circuit).length > 0 ? html`<rheolet-surroundings></rheolet-surroundings>` : nothing}`;
 }
 
-function acts({ snapshot, state, shown, sharing, act }: View): TemplateResult {
+function acts({ snapshot, state, shown, menu, act }: View): TemplateResult {
   const button = (does: Act, possible = true): TemplateResult =>
     html`<button type="button" part="act" ?disabled=${!possible} @click=${() => act(does)}>
       ${say({ code: 'button', data: { does } })}
@@ -124,7 +123,7 @@ function acts({ snapshot, state, shown, sharing, act }: View): TemplateResult {
           ]
         : nothing
     }
-    ${snapshot.covered ? button('reveal') : nothing} ${shown.has('menu') ? menuButton(sharing) : nothing}
+    ${snapshot.covered ? button('reveal') : nothing} ${shown.has('menu') ? menu.button() : nothing}
   </span>`;
 }
 
@@ -150,6 +149,6 @@ export function view(all: View): TemplateResult {
       ${acts(all)}
       <div part="notes" dir="ltr">${told.map((note) => html`<p>${note}</p>`)}</div>
     </div>
-    ${shown.has('menu') ? menu(snapshot.circuit, drawn, all.sharing) : nothing}
+    ${shown.has('menu') ? all.menu.panel(snapshot.circuit, drawn) : nothing}
     ${shown.has('rules') ? html`<rheolet-rules></rheolet-rules>` : nothing}`;
 }

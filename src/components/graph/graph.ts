@@ -6,7 +6,7 @@ import {
   type PropertyDeclarations,
   type TemplateResult,
 } from 'lit';
-import { formatCircuit, type Circuit, type Course, type Unit } from '../../engine/core.ts';
+import { type Circuit, type Course, type Unit } from '../../engine/core.ts';
 import { say, type Said } from '../../engine/reasons/index.ts';
 import { axisOver, both, decadesOver, type Axis, type Reach } from '../axis/index.ts';
 import { csvOf, CSVOut, nameView, rowsOf, sheet, sheetView, type Sheet } from '../csv/index.ts';
@@ -45,6 +45,9 @@ interface Shown {
   readonly up: Axis;
   readonly plane: Plane;
 }
+
+/** Circuits as texts to be compared: JSON has no whole numbers of any size. */
+const exactly = (_: string, value: unknown): unknown => (typeof value === 'bigint' ? `${value}` : value);
 
 /**
  * Quantities against what is turned: exact curves over the whole range of a slider, a mark on each where the board stands now, and one
@@ -225,7 +228,7 @@ export class RheoletGraph extends LitElement {
   ): { curves: Curves; reach: Reach } {
     const of = turned.alone ?? circuit;
     const asked = [turned.name, ...names].join();
-    const key = formatCircuit(circuitAt(of, turned, turned.range.min.value));
+    const key = JSON.stringify(circuitAt(of, turned, turned.range.min.value), exactly);
     const drawn = this.#drawn?.start === start && this.#drawn.asked === asked ? this.#drawn : undefined;
     if (drawn?.key === key) return drawn;
     const curves = curvesOf(of, turned, names);

@@ -93,7 +93,7 @@ async function check(tag: string, samples: readonly Sample[]): Promise<void> {
   for (const element of elements)
     for (const name of attributesOf(tag)) element.setAttribute(name, name === 'board' ? 'quay' : '');
   await ready(root);
-  expect(board.toText()).to.contain('R1 [4..40] 20 Ω');
+  expect(await board.toText()).to.contain('R1 [4..40] 20 Ω');
   root.remove();
   await settled();
   expect([...new Set(faults.splice(0))].join('\n')).to.equal('');

@@ -1,4 +1,4 @@
-import { expect, fixture, html } from '@open-wc/testing';
+import { expect, fixture, html, waitUntil } from '@open-wc/testing';
 import { sendKeys } from '@web/test-runner-commands';
 import fc from 'fast-check';
 import { parseCircuit } from '../../../src/engine/index.ts';
@@ -224,6 +224,7 @@ describe('the menu of a board', () => {
   const opened = async (circuit = pumpLine, attributes = {}): Promise<Bench> => {
     const bench = await boardWith(circuit, attributes);
     bench.button('Copy or save…').click();
+    await waitUntil(() => !menu(bench).hidden);
     await bench.settled();
     return bench;
   };
@@ -239,7 +240,7 @@ describe('the menu of a board', () => {
     bench.board.set('R1', 20);
     await press(bench, 'Copy a link');
     await press(bench, 'Copy the circuit');
-    expect(copied).to.deep.equal([bench.board.linkToSetting(), bench.board.toText()]);
+    expect(copied).to.deep.equal([bench.board.linkToSetting(), await bench.board.toText()]);
     expect(copied[0]).to.match(/#rheolet=@\d+:R1=20$/);
     expect(parseCircuit(copied[1] ?? '')).to.deep.equal(bench.board.circuit);
     expect(text(menu(bench))).to.contain('Copied.');
@@ -255,7 +256,7 @@ describe('the menu of a board', () => {
       const bench = await opened();
       await press(bench, 'Copy the circuit');
       const box = bench.find('#copy input') as HTMLInputElement;
-      expect(box.value).to.equal(bench.board.toText());
+      expect(box.value).to.equal(await bench.board.toText());
       expect(box.readOnly).to.equal(true);
       expect([box.selectionStart, box.selectionEnd]).to.deep.equal([0, box.value.length]);
       expect(bench.board.shadowRoot?.activeElement).to.equal(box);
@@ -271,9 +272,10 @@ describe('the menu of a board', () => {
     const bench = await boardWith(pumpLine);
     const button = bench.button('Copy or save…');
     expect([menu(bench).hidden, button.getAttribute('aria-expanded')]).to.deep.equal([true, 'false']);
+    expect(bench.all('#copy *'), 'before it is wanted').to.have.length(0);
     button.focus();
     await sendKeys({ press: 'Enter' });
-    await bench.settled();
+    await waitUntil(() => !menu(bench).hidden);
     expect([menu(bench).hidden, button.getAttribute('aria-expanded')]).to.deep.equal([false, 'true']);
     await sendKeys({ press: 'Tab' });
     expect(bench.board.shadowRoot?.activeElement).to.equal(bench.button('Copy a link'));

@@ -57,7 +57,7 @@ describe('a board of every kind of component', () => {
     expect(bench.component('F1').querySelector('.symbol')?.getAttribute('d')).not.to.equal(whole);
     expect(bench.notes).to.include('F1 has blown');
     expect(bench.board.settings).to.deep.equal({ F1: 'blown' });
-    expect(bench.board.toText()).to.equal('B1 6 V + F1 1 A blown + R1 3 Ω');
+    expect(await bench.board.toText()).to.equal('B1 6 V + F1 1 A blown + R1 3 Ω');
     bench.board.undo();
     await bench.settled();
     expect(bench.board.settings).to.deep.equal({});
@@ -71,7 +71,7 @@ describe('a board of every kind of component', () => {
     expect(bench.board.settings).to.deep.equal({ temperature: '5' });
     expect(Number(bench.board.solution?.resistance('T1'))).to.be.greaterThan(20_000);
     expect(parseFloat(bench.digits('V1'))).to.be.greaterThan(parseFloat(before));
-    expect(bench.board.toText()).to.match(/; at 5 °C$/);
+    expect(await bench.board.toText()).to.match(/; at 5 °C$/);
     bench.board.reset();
     await bench.settled();
     expect(bench.digits('V1')).to.equal(before);

@@ -9,7 +9,12 @@ const faulty = 'B1 6 V + S1 closed + L1 8 Ω + L2 8 Ω secretly broken; V1 acros
 async function shown(bench: Bench): Promise<string> {
   const { board } = bench;
   await bench.settled();
-  const texts = [board.toText(), board.linkToSetting(), JSON.stringify(board.settings), await board.toSVG()];
+  const texts = [
+    await board.toText(),
+    board.linkToSetting(),
+    JSON.stringify(board.settings),
+    await board.toSVG(),
+  ];
   const attributes = bench.all('*').flatMap((each) => [...each.attributes].map(({ value }) => value));
   return [board.shadowRoot?.textContent, ...attributes, ...texts].join('\n');
 }
@@ -24,7 +29,7 @@ describe('what is secretly wrong on a board', () => {
     const bench = await boardWith(faulty);
     expect(bench.board.solution?.quantity('V_L2')?.valueOf()).to.equal(6);
     expect(bench.notes).to.equal('No current: no closed path leads through a supply.');
-    expect(bench.board.toText()).to.equal(sound);
+    expect(await bench.board.toText()).to.equal(sound);
     expect(await shown(bench)).not.to.match(/secret|broken|fault/);
     for (const id of ['L1', 'L2', 'S1']) {
       bench.component(id).focus();

@@ -199,7 +199,7 @@ describe('the entries of the menu that save a picture', () => {
       };
       try {
         bench.button('Copy or save…').click();
-        await bench.settled();
+        await waitUntil(() => bench.all('#copy button').length > 0);
         bench.button(label).click();
         await waitUntil(() => text(bench.find('#copy')).includes('Saved.'), 'it is saved');
       } finally {
@@ -215,7 +215,7 @@ describe('the entries of the menu that save a picture', () => {
     const many = Array.from({ length: 201 }, (_, at) => `R${at + 1} 1 Ω`).join(' + ');
     const bench = await boardWith(`B1 6 V + ${many}`);
     bench.button('Copy or save…').click();
-    await bench.settled();
+    await waitUntil(() => bench.all('#copy button').length > 0);
     expect(bench.all('#copy button').map(text).join()).to.not.contain('Save');
   });
 });

@@ -7,7 +7,8 @@ import {
   wrongTwins,
   type Circuit,
 } from '../../../src/engine/circuit/index.ts';
-import { formatCircuit, parseCircuit } from '../../../src/engine/notation/index.ts';
+import { formatCircuit } from '../../../src/engine/notation/format/index.ts';
+import { parseCircuit } from '../../../src/engine/notation/index.ts';
 import { solveExact } from '../../../src/engine/solve/index.ts';
 
 /** The light of the quay's steps, switched at the top and at the bottom. */

@@ -11,7 +11,8 @@ import {
   settingOf,
   withValue,
 } from '../../../src/engine/circuit/index.ts';
-import { formatCircuit, parseCircuit } from '../../../src/engine/notation/index.ts';
+import { formatCircuit } from '../../../src/engine/notation/format/index.ts';
+import { parseCircuit } from '../../../src/engine/notation/index.ts';
 import { circuits } from './random-circuit.ts';
 import { withFaults } from './with-faults.ts';
 

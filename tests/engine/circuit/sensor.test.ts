@@ -1,7 +1,8 @@
 import assert from 'node:assert/strict';
 import { describe, it } from 'node:test';
 import { CircuitFormatError, withValue } from '../../../src/engine/circuit/index.ts';
-import { formatCircuit, parseCircuit } from '../../../src/engine/notation/index.ts';
+import { formatCircuit } from '../../../src/engine/notation/format/index.ts';
+import { parseCircuit } from '../../../src/engine/notation/index.ts';
 import { solve, solveExact } from '../../../src/engine/solve/index.ts';
 
 const ohms = (line: string, id: string): number => solve(parseCircuit(line)).resistance(id) ?? NaN;

@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import fc from 'fast-check';
-import { formatCircuit } from '../../../src/engine/notation/index.ts';
+import { formatCircuit } from '../../../src/engine/notation/format/index.ts';
 import { isSupply, type Circuit } from '../../../src/engine/circuit/index.ts';
 import { explain, type Question } from '../../../src/engine/index.ts';
 import { solveExact } from '../../../src/engine/solve/index.ts';

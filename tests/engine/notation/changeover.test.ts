@@ -8,7 +8,8 @@ import {
   twinOf,
   withValue,
 } from '../../../src/engine/circuit/index.ts';
-import { formatCircuit, parseCircuit } from '../../../src/engine/notation/index.ts';
+import { formatCircuit } from '../../../src/engine/notation/format/index.ts';
+import { parseCircuit } from '../../../src/engine/notation/index.ts';
 import { solveExact } from '../../../src/engine/solve/index.ts';
 import { forkLines } from '../schematic/random-forks.ts';
 import { sameCircuit } from './same-circuit.ts';

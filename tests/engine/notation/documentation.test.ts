@@ -1,7 +1,8 @@
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
-import { formatCircuit, parseCircuit } from '../../../src/engine/notation/index.ts';
+import { formatCircuit } from '../../../src/engine/notation/format/index.ts';
+import { parseCircuit } from '../../../src/engine/notation/index.ts';
 import { withMistakes } from './documentation.ts';
 import { sameCircuit } from './same-circuit.ts';
 

@@ -1,7 +1,8 @@
 import assert from 'node:assert/strict';
 import { describe, test } from 'node:test';
 import { circuitFrom, withValue, type Circuit } from '../../../src/engine/circuit/index.ts';
-import { formatCircuit, parseCircuit } from '../../../src/engine/notation/index.ts';
+import { formatCircuit } from '../../../src/engine/notation/format/index.ts';
+import { parseCircuit } from '../../../src/engine/notation/index.ts';
 import { sameCircuit } from './same-circuit.ts';
 
 describe('The canonical form', () => {

@@ -1,11 +1,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import {
-  CircuitSyntaxError,
-  formatCircuit,
-  parseCircuit,
-  readQuantity,
-} from '../../../src/engine/notation/index.ts';
+import { formatCircuit } from '../../../src/engine/notation/format/index.ts';
+import { CircuitSyntaxError, parseCircuit, readQuantity } from '../../../src/engine/notation/index.ts';
 import { say } from '../../../src/engine/words/index.ts';
 import { Random } from './random.ts';
 import { RandomLine } from './random-line.ts';

@@ -1,6 +1,7 @@
 import assert from 'node:assert/strict';
 import { describe, it } from 'node:test';
-import { formatCircuit, parseCircuit, readQuantity } from '../../../src/engine/notation/index.ts';
+import { formatCircuit } from '../../../src/engine/notation/format/index.ts';
+import { parseCircuit, readQuantity } from '../../../src/engine/notation/index.ts';
 
 /** The value in ohms, or the code of what is wrong. */
 function read(text: string): string {

@@ -1,6 +1,7 @@
 import assert from 'node:assert/strict';
 import { describe, it } from 'node:test';
-import { formatCircuit, parseCircuit } from '../../../src/engine/notation/index.ts';
+import { formatCircuit } from '../../../src/engine/notation/format/index.ts';
+import { parseCircuit } from '../../../src/engine/notation/index.ts';
 import { quantity } from '../../../src/engine/quantity/index.ts';
 import { collapse } from '../../../src/engine/reduction/collapse.ts';
 import { solveExact } from '../../../src/engine/solve/index.ts';

@@ -1,7 +1,8 @@
 import assert from 'node:assert/strict';
 import { describe, it } from 'node:test';
 import { circuitFrom, circuitToJSON, withValue, type Circuit } from '../../../src/engine/circuit/index.ts';
-import { formatCircuit, parseCircuit } from '../../../src/engine/notation/index.ts';
+import { formatCircuit } from '../../../src/engine/notation/format/index.ts';
+import { parseCircuit } from '../../../src/engine/notation/index.ts';
 import { Fraction } from '../../../src/engine/quantity/index.ts';
 import { checkRules } from '../../../src/engine/rules/index.ts';
 import { describeCircuit, drawSchematic } from '../../../src/engine/schematic/index.ts';

@@ -1,7 +1,7 @@
-import { defaultStep, formOf, isSecondTwin, type Component, type Range } from '../circuit/index.ts';
-import { exactText, quantity, type Quantity } from '../quantity/index.ts';
-import { kindOfLabel } from './fields.ts';
-import { bareText, quantityText } from './quantity-text.ts';
+import { defaultStep, formOf, isSecondTwin, type Component, type Range } from '../../circuit/index.ts';
+import { exactText, quantity, type Quantity } from '../../quantity/index.ts';
+import { kindOfLabel } from '../fields.ts';
+import { bareText, quantityText } from '../quantity-text.ts';
 
 /** Cells as `3 × 1.5 V`; as a fraction of the whole where its decimals do not suffice for one cell. */
 function cellsText(emf: Quantity, cells: number): string {

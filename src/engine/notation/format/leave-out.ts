@@ -1,5 +1,5 @@
-import { isSupply, type Circuit, type Component } from '../circuit/index.ts';
-import { leaves, seriesParallel, type Irreducible, type Tree } from '../topology/index.ts';
+import { isSupply, type Circuit, type Component } from '../../circuit/index.ts';
+import { leaves, seriesParallel, type Irreducible, type Tree } from '../../topology/index.ts';
 
 /** A circuit as a chain with brackets, and the components that are placed beside it. */
 export interface Plan {

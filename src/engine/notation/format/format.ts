@@ -1,9 +1,9 @@
-import { isPoint, isSupply, type Circuit, type Component } from '../circuit/index.ts';
-import type { Quantity } from '../quantity/index.ts';
-import { leaves, type Single, type Tree } from '../topology/index.ts';
+import { isPoint, isSupply, type Circuit, type Component } from '../../circuit/index.ts';
+import type { Quantity } from '../../quantity/index.ts';
+import { leaves, type Single, type Tree } from '../../topology/index.ts';
 import { componentText } from './component-text.ts';
 import { plan, type Plan } from './leave-out.ts';
-import { quantityText } from './quantity-text.ts';
+import { quantityText } from '../quantity-text.ts';
 
 /** Brackets inside one another, at most; the parser reads 64. */
 const depthLimit = 63;

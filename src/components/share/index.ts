@@ -1,0 +1,1 @@
+export { Sharing, type Shareable } from './sharing.ts';

@@ -1,0 +1,1 @@
+export { formatCircuit } from './format.ts';
