@@ -131,6 +131,8 @@ export class RheoletBoard extends LitElement implements BoardFace {
   #opened = false;
   #problem = '';
   #revealed = false;
+  /** The attributes that were last taken on. */
+  #style: string | undefined;
   #noted = '';
   /** What was last said, once settled. */
   #heard: Moment | undefined;
@@ -256,8 +258,8 @@ export class RheoletBoard extends LitElement implements BoardFace {
     super.connectedCallback();
     this.#children.observe(this, { childList: true, characterData: true, subtree: true });
     document.addEventListener('DOMContentLoaded', this.#childrenChanged);
-    this.#painter.connect();
     if (!this.#opened) this.#open();
+    this.#painter.connect();
   }
 
   override disconnectedCallback(): void {
@@ -267,9 +269,18 @@ export class RheoletBoard extends LitElement implements BoardFace {
     this.#painter.disconnect();
   }
 
+  /** What stands round the drawing is first rendered together with it. */
+  protected override async scheduleUpdate(): Promise<void> {
+    if (!this.hasUpdated) {
+      this.#styled();
+      await this.#painter.begun;
+    }
+    await super.scheduleUpdate();
+  }
+
   override willUpdate(changed: PropertyValues<RheoletBoard>): void {
     if (changed.has('hide')) this.#revealed = false;
-    if (styled.some((name) => changed.has(name))) this.#restyle();
+    this.#styled();
   }
 
   override render(): TemplateResult {
@@ -352,6 +363,14 @@ export class RheoletBoard extends LitElement implements BoardFace {
     if (this.#given === undefined && textOf(this.childNodes) !== this.#text) this.#open();
     this.requestUpdate();
   };
+
+  /** Takes on the style that the attributes ask for now. */
+  #styled(): void {
+    const style = styled.map((name) => this[name]).join('\n');
+    if (style === this.#style) return;
+    this.#style = style;
+    this.#restyle();
+  }
 
   #restyle(): void {
     this.#store.show(readCourse(this.course).course, !this.#shown.has('readings'));

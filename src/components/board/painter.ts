@@ -1,6 +1,7 @@
 import { settingOf } from '../../engine/core.ts';
 import { cancelFrame, inTurn, nextFrame, type FrameTask } from '../page/index.ts';
 import type { Moment } from './moment.ts';
+import { boards } from './present.ts';
 import { margin, watchSight } from './sight.ts';
 import { Stage, type StageStyle, type Undrawn } from './stage.ts';
 
@@ -20,6 +21,9 @@ const whenIdle = (work: () => void): void => {
   else setTimeout(work);
 };
 
+/** On a page of no more boards than this, all have their size in the first frame; of more, those out of sight when they have their turn. */
+const few = 30;
+
 /** What a board keeps free at its sides: the padding of its sheet. */
 const edges = 24;
 
@@ -34,10 +38,14 @@ export class Painter {
   readonly #board: HTMLElement;
   readonly #ask: Painted;
   readonly #size = new ResizeObserver(() => this.#resized());
+  /** Fulfilled with the first plan, or once it is known that there is nothing to draw. */
+  readonly begun: Promise<void>;
+  #begin: () => void = () => undefined;
   #unwatch: (() => void) | undefined;
   #width = 0;
   #near = false;
-  /** Whether the room is for the circuit that there is. */
+  /** Whether the room was measured for the circuit that there is. */
+  #measured = false;
   #planned = false;
   #built = false;
   #states = '';
@@ -45,10 +53,16 @@ export class Painter {
   constructor(board: HTMLElement, ask: Painted) {
     this.#board = board;
     this.#ask = ask;
+    this.begun = new Promise((done) => (this.#begin = done));
   }
 
-  /** Begins to watch the window. */
+  /** Begins to watch the window; what was never drawn keeps some room free until then. */
   connect(): void {
+    const snapshot = this.#ask.snapshot();
+    if (snapshot && !this.stage.element.parentNode) {
+      this.stage.wait(snapshot.circuit);
+      this.#board.shadowRoot?.append(this.stage.element);
+    }
     this.#size.observe(this.#board);
     this.#unwatch = watchSight(this.#board, this.#seen);
     addEventListener('beforeprint', this.#print);
@@ -65,7 +79,7 @@ export class Painter {
 
   /** The circuit or its style is new. */
   renew(): void {
-    this.#planned = false;
+    this.#measured = false;
     nextFrame(this.#layout);
   }
 
@@ -85,15 +99,14 @@ export class Painter {
       this.#near = top < innerHeight + margin && bottom > -margin;
     },
     draw: () => {
-      const snapshot = this.#ask.snapshot();
-      this.#planned = true;
-      this.#built = false;
-      this.#states = statesOf(snapshot);
-      const width = this.#width ? Math.min(Math.max(this.#width - edges, narrowest), broadest) : broadest;
-      this.undrawn = snapshot && this.stage.plan(snapshot, { ...this.#ask.style(), width });
-      if (this.#near) this.#build();
-      else whenIdle(() => this.#build());
-      this.#ask.painted(false);
+      this.#measured = true;
+      this.#planned = this.#built = false;
+      if (this.#near) {
+        this.#build();
+        return;
+      }
+      if (boards().length <= few) this.#plan();
+      whenIdle(this.#build);
     },
   };
 
@@ -110,9 +123,23 @@ export class Painter {
     },
   };
 
-  #build(): void {
+  /** Takes the room of the drawing, and lets what stands round it be rendered. */
+  #plan(): void {
+    if (this.#planned) return;
     const snapshot = this.#ask.snapshot();
-    if (this.#built || !this.#planned || !this.#board.isConnected) return;
+    this.#planned = true;
+    this.#states = statesOf(snapshot);
+    const width = this.#width ? Math.min(Math.max(this.#width - edges, narrowest), broadest) : broadest;
+    this.undrawn = snapshot && this.stage.plan(snapshot, { ...this.#ask.style(), width });
+    if (!this.stage.drawing) this.stage.element.remove();
+    this.#begin();
+    this.#ask.painted(false);
+  }
+
+  readonly #build = (): void => {
+    if (this.#built || !this.#measured || !this.#board.isConnected) return;
+    this.#plan();
+    const snapshot = this.#ask.snapshot();
     this.#built = true;
     if (snapshot) {
       this.stage.build(snapshot);
@@ -120,7 +147,7 @@ export class Painter {
     }
     this.#write();
     this.#ask.painted(true);
-  }
+  };
 
   #write(): void {
     const snapshot = this.#ask.snapshot();
@@ -136,7 +163,7 @@ export class Painter {
     const comes = near && !this.#near;
     this.#near = near;
     if (!comes) return;
-    if (!this.#built) this.#build();
+    this.#build();
     nextFrame(this.#motion);
     nextFrame(this.#figures);
   };

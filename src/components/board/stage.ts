@@ -82,6 +82,11 @@ export class Stage {
     return this.#flow ? scaleFor(this.#flow.currents, this.#scale) : 0;
   }
 
+  /** Takes about the room that the drawing of a circuit will have. */
+  wait({ components }: Circuit): void {
+    this.still.size({ width: 280, height: 100 + 40 * Math.min(components.length, 12) });
+  }
+
   /** Plans the drawing and takes its room; says why a circuit cannot be drawn. */
   plan(snapshot: Snapshot, style: StageStyle): Undrawn | undefined {
     const { circuit, start } = snapshot;

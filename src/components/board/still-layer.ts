@@ -24,7 +24,7 @@ export class StillLayer {
   #lit: readonly string[] = [];
 
   /** Takes the room of a drawing. */
-  size({ width, height }: Drawing): void {
+  size({ width, height }: Pick<Drawing, 'width' | 'height'>): void {
     put(this.svg, 'viewBox', `0 0 ${width} ${height}`);
     put(this.svg, 'width', `${width}`);
     put(this.svg, 'height', `${height}`);

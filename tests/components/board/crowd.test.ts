@@ -27,21 +27,29 @@ describe('a page with a few boards', () => {
     const boards = await boardsOnPage(12);
     expect(boards.every(isDrawn), 'some wait').to.equal(false);
     const heights = boards.map(heightOf);
-    await Promise.all(boards.map(({ ready }) => ready));
-    await Promise.all(boards.map(({ updateComplete }) => updateComplete));
+    await allReady(boards);
     expect(boards.every(isDrawn)).to.equal(true);
     expect(boards.map(heightOf)).to.deep.equal(heights);
   });
 });
 
+/** All boards are drawn, with what stands round them. */
+async function allReady(boards: readonly RheoletBoard[]): Promise<void> {
+  await Promise.all(boards.map(({ ready }) => ready));
+  await Promise.all(boards.map(({ updateComplete }) => updateComplete));
+}
+
 describe('a page crowded with boards', () => {
+  beforeEach(() => {
+    scrollTo(0, 0);
+  });
+
   it('draws in its first frame what is in the window, and all of it in the end', async () => {
     const boards = await boardsOnPage(40);
     expect(boards.some(isSeen)).to.equal(true);
     expect(boards.filter(isSeen).every(isDrawn)).to.equal(true);
     expect(boards.every(isDrawn), 'some wait').to.equal(false);
-    await Promise.all(boards.map(({ ready }) => ready));
-    await Promise.all(boards.map(({ updateComplete }) => updateComplete));
+    await allReady(boards);
     expect(boards.every(isDrawn)).to.equal(true);
     const [first] = boards;
     expect(new Set(boards.map(heightOf))).to.deep.equal(new Set([first?.offsetHeight]));
@@ -65,6 +73,62 @@ describe('a page crowded with boards', () => {
     await last.ready;
     expect(isSeen(last)).to.equal(true);
     expect(isDrawn(last)).to.equal(true);
+  });
+
+  it('shows what stands round a drawing in the first frame as well', async () => {
+    const [first] = await boardsOnPage(40);
+    expect(first?.shadowRoot?.querySelector('rheolet-resistor')).not.to.equal(null);
+    expect(first?.shadowRoot?.querySelector('[part=key]')).not.to.equal(null);
+  });
+
+  for (const [where, place] of [
+    ['at its beginning', 0],
+    ['in its midst', 4000],
+  ] as const)
+    it(`moves nothing in the window ${where} when those out of sight take their turn`, async () => {
+      const boards = await boardsOnPage(40);
+      scrollTo(0, place);
+      await nextFrame();
+      await nextFrame();
+      const seen = boards.filter(isSeen);
+      const tops = (): readonly number[] =>
+        seen.map((board) => Math.round(board.getBoundingClientRect().top));
+      const before = tops();
+      await allReady(boards);
+      await nextFrame();
+      expect(tops()).to.deep.equal(before);
+    });
+
+  it('keeps about the room that a waiting board will have', async () => {
+    const boards = await boardsOnPage(40);
+    const waiting = heightOf(boards.at(-1)!);
+    await allReady(boards);
+    const [last, tolerance] = [heightOf(boards.at(-1)!), 0.5];
+    expect(waiting).to.be.within(last * (1 - tolerance), last);
+  });
+
+  it('prints all boards, those that wait with what stands round them', async () => {
+    const last = (await boardsOnPage(40)).at(-1)!;
+    expect(isDrawn(last)).to.equal(false);
+    dispatchEvent(new Event('beforeprint'));
+    expect(isDrawn(last)).to.equal(true);
+    await last.updateComplete;
+    expect(last.shadowRoot?.querySelector('[part=controls] rheolet-resistor')).not.to.equal(null);
+    expect(last.shadowRoot?.querySelector('.digits [data-value=A1]')?.textContent).to.match(/A$/);
+  });
+
+  it('leaves no room behind where there is nothing to draw', async () => {
+    const page = await fixture(
+      html`<div>${Array.from({ length: 40 }, () => html`<rheolet-board circuit=""></rheolet-board>`)}</div>`,
+    );
+    const boards = [...page.querySelectorAll('rheolet-board')];
+    await allReady(boards);
+    for (const { shadowRoot } of boards) expect(shadowRoot?.querySelector('.stage')).to.equal(null);
+    const [board] = boards;
+    board!.circuit = quayLine;
+    await board!.ready;
+    await board!.updateComplete;
+    expect(isDrawn(board!)).to.equal(true);
   });
 
   it('is ready only when drawn, also where it comes in the middle of a frame, which ends with what is in sight', async () => {
