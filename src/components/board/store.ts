@@ -104,6 +104,7 @@ export class BoardStore {
 
   /** Says what the class uses, and whether the readings are covered. */
   show(course: Course, covered: boolean): void {
+    if (course === this.#course && covered === this.#covered) return;
     this.#course = course;
     this.#covered = covered;
     this.#tell();

@@ -34,6 +34,16 @@ describe('the store of a board', () => {
     expect(told()).to.equal(2);
   });
 
+  it('tells of another course, and that readings are covered, once', () => {
+    const { store: board, told } = store();
+    board.show(usualCourse, false);
+    expect(told()).to.equal(0);
+    board.show({ ...usualCourse, figures: 2 }, false);
+    expect(told()).to.equal(1);
+    board.show({ ...usualCourse }, true);
+    expect(told()).to.equal(2);
+  });
+
   it('tells nobody who has left', () => {
     const { store: board } = store();
     let count = 0;
