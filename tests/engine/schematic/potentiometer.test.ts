@@ -1,7 +1,14 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import fc from 'fast-check';
-import { isTrack, twinOf, withValue, type Circuit } from '../../../src/engine/circuit/index.ts';
+import {
+  circuitFrom,
+  circuitToJSON,
+  isTrack,
+  twinOf,
+  withValue,
+  type Circuit,
+} from '../../../src/engine/circuit/index.ts';
 import { parseCircuit } from '../../../src/engine/notation/index.ts';
 import {
   describeCircuit,
@@ -17,7 +24,9 @@ import { withConditions } from '../topology/conditions.ts';
 import { laws } from './laws.ts';
 import { boxOf, legsOf, lengthOf, touches, wiperEnds } from './plane.ts';
 import { wiperLines as lines } from './random-wipers.ts';
+import { randomWeb } from './random-web.ts';
 import { along, worstJunction } from './ribbon-laws.ts';
+import { withZero } from './with-zero.ts';
 
 equipWebs(drawWeb);
 equipWipers(drawWipers);
@@ -41,14 +50,55 @@ for (const { name, check } of laws)
         conditions,
         fc.constantFrom(300, 640),
         fc.constantFrom('iec' as const, 'ansi' as const),
-        (line, list, width, symbols) => {
-          const circuit = withConditions(parseCircuit(line), (_, place) => list[place % list.length]);
+        fc.nat(99),
+        (line, list, width, symbols, by) => {
+          const done = withConditions(parseCircuit(line), (_, place) => list[place % list.length]);
+          const circuit = withZero(done, by);
           check(drawn(circuit, width, symbols), circuit);
         },
       ),
       { numRuns: 300 },
     );
   });
+
+/** A random web in which the first two resistors that meet are the parts of a track; undefined where no two do. */
+function withTrack(web: Circuit): Circuit | undefined {
+  const { components } = web;
+  const resistors = components.filter(({ kind }) => kind === 'resistor');
+  const pair = resistors.flatMap((one, i) =>
+    resistors
+      .slice(i + 1)
+      .filter((other) => [one.from, one.to].some((node) => node === other.from || node === other.to))
+      .map((other) => [one, other] as const),
+  )[0];
+  if (!pair) return undefined;
+  const json = circuitToJSON(web);
+  const parts = json.components.map((each) => {
+    const place = pair.findIndex(({ id }) => id === each['id']);
+    if (place < 0) return each;
+    const { from = '', to = '' } = each;
+    return { id: place === 0 ? 'R99a' : 'R99b', kind: 'potentiometer', from, to, resistance: '5' };
+  });
+  return circuitFrom({ ...json, components: parts });
+}
+
+const webs = fc
+  .sample(randomWeb, { numRuns: 400, seed: 7 })
+  .flatMap((web) => withTrack(web) ?? [])
+  .map((circuit) => ({ circuit, drawing: drawn(circuit) }));
+
+for (const { name, check } of laws)
+  test(`in random webs with a potentiometer ${name}`, () => {
+    assert.ok(webs.length > 100);
+    for (const { circuit, drawing } of webs) check(drawing, circuit);
+  });
+
+test('in some random webs a potentiometer is one symbol, in others it is two', () => {
+  const whole = webs.map(({ drawing }) =>
+    drawing.symbols.some((each) => each.id === 'R99a' && wiperEnds(each, drawing).length > 0),
+  );
+  assert.ok(whole.includes(true) && whole.includes(false));
+});
 
 test('both parts of a track are drawn as one: their wires end at either end of it and beside its middle', () => {
   fc.assert(

@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { isTrack, type Circuit, type Component } from '../../../src/engine/circuit/index.ts';
 
 /** A part of a line; it is told its number. */
 type Writer = (next: () => number) => string;
@@ -67,3 +68,13 @@ export const wiperLines: fc.Arbitrary<string> = fc
     return `B1 6 V r 1 Ω + ${part(() => (count += 1))} + L99 8 Ω`;
   })
   .filter((line) => line.includes('potentiometer'));
+
+/** The circuit with two plain resistors in the place of each potentiometer. */
+export const plain = (circuit: Circuit): Circuit => ({
+  ...circuit,
+  components: circuit.components.map((each): Component => {
+    if (!isTrack(each)) return each;
+    const { id, from, to, resistance } = each;
+    return { id, kind: 'resistor', from, to, resistance };
+  }),
+});

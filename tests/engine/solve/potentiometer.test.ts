@@ -1,25 +1,15 @@
 import assert from 'node:assert/strict';
 import { describe, it } from 'node:test';
 import fc from 'fast-check';
-import { isTrack, withValue, type Circuit, type Component } from '../../../src/engine/circuit/index.ts';
+import { isTrack, withValue, type Circuit } from '../../../src/engine/circuit/index.ts';
 import { parseCircuit } from '../../../src/engine/notation/index.ts';
 import { Fraction } from '../../../src/engine/quantity/index.ts';
 import { solve, solveExact, track } from '../../../src/engine/solve/index.ts';
 import { say } from '../../../src/engine/words/index.ts';
-import { wiperLines } from '../schematic/random-wipers.ts';
+import { plain, wiperLines } from '../schematic/random-wipers.ts';
 
 const read = (circuit: Circuit, name: string): string | undefined =>
   solveExact(circuit).quantity(name)?.toFraction();
-
-/** The circuit with two plain resistors in the place of each potentiometer. */
-const plain = (circuit: Circuit): Circuit => ({
-  ...circuit,
-  components: circuit.components.map((each): Component => {
-    if (!isTrack(each)) return each;
-    const { id, from, to, resistance } = each;
-    return { id, kind: 'resistor', from, to, resistance };
-  }),
-});
 
 const ohms = fc.integer({ min: 0, max: 500 });
 
