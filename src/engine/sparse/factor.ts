@@ -11,21 +11,36 @@ export interface Factor {
 }
 
 /** The pattern of L from an order of elimination; it stays while only values change. */
-export function factorPattern({ pivots, rows }: Order): Factor {
+export function factorPattern({ pivots, starts, rows: variables }: Order): Factor {
   const size = pivots.length;
   const places = new Int32Array(size);
-  pivots.forEach((variable, place) => {
-    places[variable] = place;
-  });
-  const starts = new Int32Array(size + 1);
-  rows.forEach((row, place) => {
-    starts[place + 1] = (starts[place] ?? 0) + row.length;
-  });
-  const all = new Int32Array(starts[size] ?? 0);
-  rows.forEach((row, place) => {
-    all.set(row.map((variable) => places[variable] ?? 0).sort(), starts[place] ?? 0);
-  });
-  return { size, places, starts, rows: all };
+  for (let place = 0; place < size; place++) places[pivots[place] ?? 0] = place;
+  // Sorted by counting: what stands in each row, column after column, then what stands in each column, row after row.
+  const ends = new Int32Array(size + 1);
+  for (const variable of variables) {
+    const next = (places[variable] ?? 0) + 1;
+    ends[next] = (ends[next] ?? 0) + 1;
+  }
+  for (let row = 0; row < size; row++) ends[row + 1] = (ends[row + 1] ?? 0) + (ends[row] ?? 0);
+  const columns = new Int32Array(variables.length);
+  const next = ends.slice();
+  for (let column = 0; column < size; column++)
+    for (let at = starts[column] ?? 0; at < (starts[column + 1] ?? 0); at++) {
+      const row = places[variables[at] ?? 0] ?? 0;
+      const to = next[row] ?? 0;
+      columns[to] = column;
+      next[row] = to + 1;
+    }
+  const rows = new Int32Array(variables.length);
+  next.set(starts);
+  for (let row = 0; row < size; row++)
+    for (let at = ends[row] ?? 0; at < (ends[row + 1] ?? 0); at++) {
+      const column = columns[at] ?? 0;
+      const to = next[column] ?? 0;
+      rows[to] = row;
+      next[column] = to + 1;
+    }
+  return { size, places, starts, rows };
 }
 
 /** Numbers of a symmetric matrix by place: its diagonal, and column by column what stands below. */

@@ -4,8 +4,9 @@ import type { Pattern } from './pattern.ts';
 export interface Order {
   /** The variables, the one eliminated first in front. */
   readonly pivots: Int32Array;
-  /** Of each pivot, in the same order, the variables that its row of the factor holds after it: eliminated later, not sorted. */
-  readonly rows: readonly Int32Array[];
+  /** Pivot k's row of the factor holds the variables from `starts[k]` up to `starts[k + 1]`: eliminated later, not sorted. */
+  readonly starts: Int32Array;
+  readonly rows: Int32Array;
 }
 
 /** Lists of variables by their degrees, in which one is moved and the least is found without a search. */
@@ -52,66 +53,99 @@ class Degrees {
  * Appl. 17, 1996; from memory). A pivot that has gone stands for all its neighbours at once.
  */
 export function minimumDegree({ size, starts, columns }: Pattern): Order {
-  /** Of each variable its neighbours that stand in no pivot's row with it, and the pivots gone in whose rows it stands. */
-  const beside: number[][] = [];
-  const gone: number[][] = [];
+  /**
+   * Of each variable, in place of the neighbours it began with: first the steps of the pivots gone in whose rows it stands, `gone` of them,
+   * then up to `ends` its neighbours that stand in no such row with it. It never becomes longer: a pivot comes for a neighbour or a pivot.
+   */
+  const lists = columns.slice();
+  const gone = new Int32Array(size);
+  const ends = starts.slice(1);
   const degrees = new Degrees(size);
-  for (let row = 0; row < size; row++) {
-    beside.push([...columns.subarray(starts[row], starts[row + 1])]);
-    gone.push([]);
-    degrees.put(row, beside[row]?.length ?? 0);
-  }
-  const rows: (Int32Array | undefined)[] = new Array<Int32Array | undefined>(size).fill(undefined);
-  const lengths = new Int32Array(size);
-  const isGone = new Uint8Array(size);
-  const mark = new Int32Array(size).fill(-1);
-  const shared = new Int32Array(size);
-  const sharedAt = new Int32Array(size).fill(-1);
+  for (let variable = 0; variable < size; variable++)
+    degrees.put(variable, (ends[variable] ?? 0) - (starts[variable] ?? 0));
   const pivots = new Int32Array(size);
+  const rowStarts = new Int32Array(size + 1);
+  let rows = new Int32Array(4 * columns.length + size);
+  let filled = 0;
+  /** Of each step how many variables its row held, 0 once that is part of a later one; and how many of them the present row has not. */
+  const lengths = new Int32Array(size);
+  const apart = new Int32Array(size);
+  const apartAt = new Int32Array(size).fill(-1);
+  /** When a variable was last taken into a row; `size` once it is gone. */
+  const taken = new Int32Array(size).fill(-1);
   for (let step = 0; step < size; step++) {
     const pivot = degrees.least();
     degrees.remove(pivot);
     pivots[step] = pivot;
-    isGone[pivot] = 1;
-    mark[pivot] = step;
-    const row: number[] = [];
-    const take = (variable: number): void => {
-      if (isGone[variable] || mark[variable] === step) return;
-      mark[variable] = step;
-      row.push(variable);
-    };
-    for (const variable of beside[pivot] ?? []) take(variable);
-    for (const element of gone[pivot] ?? []) {
-      for (const variable of rows[element] ?? []) take(variable);
-      lengths[element] = 0; // its row is part of this one
+    taken[pivot] = size;
+    const begin = filled;
+    if (rows.length < begin + size - step) {
+      const more = new Int32Array(2 * rows.length + size);
+      more.set(rows);
+      rows = more;
     }
-    rows[pivot] = Int32Array.from(row);
-    lengths[pivot] = row.length;
-    beside[pivot] = [];
-    gone[pivot] = [];
-    // How much of an earlier pivot's row is in none of this one's.
-    for (const variable of row)
-      for (const element of gone[variable] ?? []) {
-        if (lengths[element] === 0) continue;
-        if (sharedAt[element] !== step) {
-          sharedAt[element] = step;
-          shared[element] = lengths[element] ?? 0;
-        }
-        shared[element] = (shared[element] ?? 0) - 1;
+    const start = starts[pivot] ?? 0;
+    const near = start + (gone[pivot] ?? 0);
+    for (let at = near; at < (ends[pivot] ?? 0); at++) {
+      const variable = lists[at] ?? 0;
+      if ((taken[variable] ?? 0) >= step) continue;
+      taken[variable] = step;
+      rows[filled++] = variable;
+    }
+    for (let at = start; at < near; at++) {
+      const earlier = lists[at] ?? 0;
+      const end = rowStarts[earlier + 1] ?? 0;
+      for (let from = rowStarts[earlier] ?? 0; from < end; from++) {
+        const variable = rows[from] ?? 0;
+        if ((taken[variable] ?? 0) >= step) continue;
+        taken[variable] = step;
+        rows[filled++] = variable;
       }
-    for (const variable of row) {
-      const left = (gone[variable] ?? []).filter(
-        (element) => lengths[element] !== 0 && shared[element] !== 0,
-      );
-      const near = (beside[variable] ?? []).filter((other) => !isGone[other] && mark[other] !== step);
-      let degree = row.length - 1 + near.length;
-      for (const element of left) degree += shared[element] ?? 0;
-      left.push(pivot);
-      gone[variable] = left;
-      beside[variable] = near;
+      lengths[earlier] = 0;
+    }
+    rowStarts[step + 1] = filled;
+    lengths[step] = filled - begin;
+    for (let own = begin; own < filled; own++) {
+      const variable = rows[own] ?? 0;
+      const first = starts[variable] ?? 0;
+      for (let at = first; at < first + (gone[variable] ?? 0); at++) {
+        const earlier = lists[at] ?? 0;
+        if (apartAt[earlier] !== step) {
+          apartAt[earlier] = step;
+          apart[earlier] = lengths[earlier] ?? 0;
+        }
+        apart[earlier] = (apart[earlier] ?? 0) - 1;
+      }
+    }
+    for (let own = begin; own < filled; own++) {
+      const variable = rows[own] ?? 0;
+      const first = starts[variable] ?? 0;
+      const middle = first + (gone[variable] ?? 0);
+      let degree = filled - begin - 1;
+      let put = first;
+      for (let at = first; at < middle; at++) {
+        const earlier = lists[at] ?? 0;
+        if (lengths[earlier] === 0 || apart[earlier] === 0) continue;
+        degree += apart[earlier] ?? 0;
+        lists[put++] = earlier;
+      }
+      // Where no pivot left the list, this one takes the place of the first neighbour, which waits; one of them is the pivot.
+      const waiting = put === middle ? middle : -1;
+      const waits = lists[put] ?? 0;
+      lists[put++] = step;
+      gone[variable] = put - first;
+      const end = ends[variable] ?? 0;
+      const last = waiting < 0 ? end : end + 1;
+      for (let at = waiting < 0 ? middle : middle + 1; at < last; at++) {
+        const other = at === end ? waits : (lists[at] ?? 0);
+        if ((taken[other] ?? 0) >= step) continue;
+        lists[put++] = other;
+        degree += 1;
+      }
+      ends[variable] = put;
       degrees.remove(variable);
       degrees.put(variable, Math.min(degree, size - step - 2));
     }
   }
-  return { pivots, rows: Array.from(pivots, (pivot) => rows[pivot] ?? new Int32Array(0)) };
+  return { pivots, starts: rowStarts, rows: rows.subarray(0, filled) };
 }
