@@ -1,6 +1,6 @@
 import { isTrack, twinOf, type Circuit, type Component } from '../circuit/index.ts';
 import { writeReading, type Fraction } from '../quantity/index.ts';
-import { loopOf, shorted } from './faults.ts';
+import { limits, loopOf, shorted } from './faults.ts';
 import type { Graph } from './graph.ts';
 import { idsOf } from './ids-of.ts';
 import { round } from './round.ts';
@@ -30,8 +30,10 @@ function overloaded(
   readings: Readings<number | Fraction>,
 ): Caution[] {
   const { id, hidden } = component;
-  const other = components.find((each) => each.id === twinOf(id));
-  if (!isTrack(component) || !other || !isTrack(other) || !component.ratedPower) return [];
+  if (!isTrack(component) || !component.ratedPower) return [];
+  const twin = twinOf(id);
+  const other = components.find((each) => each.id === twin);
+  if (!other || !isTrack(other)) return [];
   const own = Number(component.resistance.value);
   const most = Math.sqrt(Number(component.ratedPower.value) / (own + Number(other.resistance.value)));
   const current = Math.abs(number(readings.current(id) ?? 0));
@@ -52,7 +54,8 @@ export function cautionsOf(
   readings: Readings<number | Fraction>,
 ): Caution[] {
   const cautions: Caution[] = [];
-  const chords = [...graph.slack, ...graph.chords];
+  // What limits a current itself closes no short circuit: its loop, which may be long, need not be gone round.
+  const chords = [...graph.slack, ...graph.chords].filter((chord) => !limits(graph, chord));
   const shorts = idsOf(
     graph,
     chords.flatMap((chord) => shorted(graph, loopOf(graph, chord))),

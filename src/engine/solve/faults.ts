@@ -21,15 +21,20 @@ export function loopOf(graph: Graph, chord: number): Step[] {
   return [...onwards, ...back.reverse()];
 }
 
+/** Whether a branch has resistance that is not inside of a supply. */
+export const limits = ({ components, ohms }: Graph, branch: number): boolean =>
+  Boolean(ohms[branch]) && components[branch]?.kind !== 'supply';
+
 /**
  * The supplies that a loop short-circuits: nothing in it has resistance but inside of supplies, and all e.m.f.s, one at least, drive the
  * same way round. None if it is no short circuit.
  */
-export function shorted({ components, ohms, emfs }: Graph, loop: readonly Step[]): number[] {
+export function shorted(graph: Graph, loop: readonly Step[]): number[] {
+  const { emfs } = graph;
   const steps = loop.filter(({ branch }) => emfs[branch]?.n);
   const ways = new Set(steps.map(({ branch, along }) => (emfs[branch]?.s ?? 0n) > 0n === along));
-  const limits = loop.some(({ branch }) => ohms[branch] && components[branch]?.kind !== 'supply');
-  return ways.size > 1 || limits ? [] : steps.map(({ branch }) => branch);
+  const isLimited = loop.some(({ branch }) => limits(graph, branch));
+  return ways.size > 1 || isLimited ? [] : steps.map(({ branch }) => branch);
 }
 
 /** The e.m.f. round a loop. */

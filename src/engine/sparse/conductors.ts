@@ -7,13 +7,13 @@ export interface Conductors extends Network {
   readonly branches: Int32Array;
 }
 
-/** Those branches of a graph that are `taken`, with the nodes that stand for its own and with how far these are lifted above them. */
+/** Those branches of a graph that have a resistance, and the `joins`, between the nodes that stand for its own and are lifted above them. */
 function conductors(
   { tails, heads, ohms, volts }: Graph,
   nodes: number,
   groups: Int32Array,
   lifts: Float64Array,
-  isTaken: (branch: number, ohm: number) => boolean,
+  joins?: Uint8Array,
 ): Conductors {
   const most = tails.length;
   const [branches, from, to] = [new Int32Array(most), new Int32Array(most), new Int32Array(most)];
@@ -21,8 +21,9 @@ function conductors(
   let count = 0;
   for (let branch = 0; branch < most; branch++) {
     const ohm = ohms[branch] ?? 0;
-    if (ohm === Infinity || !isTaken(branch, ohm)) continue;
-    const [tail, head] = [tails[branch] ?? 0, heads[branch] ?? 0];
+    if (ohm === Infinity || (ohm === 0 && !joins?.[branch])) continue;
+    const tail = tails[branch] ?? 0;
+    const head = heads[branch] ?? 0;
     branches[count] = branch;
     from[count] = groups[tail] ?? 0;
     to[count] = groups[head] ?? 0;
@@ -42,17 +43,16 @@ function conductors(
 
 /** All conducting branches between the nodes of a graph, but for one of each loop without resistance. */
 export function networkOf(graph: Graph): Conductors {
-  const { order, up, tails, heads } = graph;
-  const groups = Int32Array.from(order, (_, node) => node);
-  const isInForest = (branch: number): boolean =>
-    up[tails[branch] ?? 0] === branch || up[heads[branch] ?? 0] === branch;
-  return conductors(
-    graph,
-    order.length,
-    groups,
-    new Float64Array(order.length),
-    (branch, ohm) => ohm > 0 || isInForest(branch),
-  );
+  const { up, tails } = graph;
+  const nodes = up.length;
+  const groups = new Int32Array(nodes);
+  const joins = new Uint8Array(tails.length);
+  for (let node = 0; node < nodes; node++) {
+    groups[node] = node;
+    const branch = up[node] ?? -1;
+    if (branch >= 0) joins[branch] = 1;
+  }
+  return conductors(graph, nodes, groups, new Float64Array(nodes), joins);
 }
 
 /**
@@ -74,5 +74,5 @@ export function contracted(graph: Graph): Conductors {
     lifts[node] = (lifts[below] ?? 0) + (heads[branch] === node ? rise : -rise);
     groups[node] = ohms[branch] === 0 ? (groups[below] ?? 0) : nodes++;
   }
-  return conductors(graph, nodes, groups, lifts, (_, ohm) => ohm > 0);
+  return conductors(graph, nodes, groups, lifts);
 }

@@ -145,7 +145,7 @@ export function reduce({ nodes, tails, heads, ohms, driving }: Network, mayJoinD
     goInto(branch, whole, against);
     r[whole] = (r[whole] ?? 0) + (r[branch] ?? 0);
     e[whole] = (e[whole] ?? 0) + (against ? -1 : 1) * (e[branch] ?? 0);
-    for (const half of [one, other, other ^ 1]) remove(half);
+    remove(other ^ 1);
     put(one, ends[other ^ 1] ?? 0);
     settle(one ^ 1);
     soon.push(ends[one ^ 1] ?? 0);
@@ -156,7 +156,10 @@ export function reduce({ nodes, tails, heads, ohms, driving }: Network, mayJoinD
     const driven = first[nodes + node] ?? -1;
     let ahead = isLast ? driven : -1;
     for (let half = first[node] ?? -1; half >= 0 || ahead >= 0;) {
-      if (half < 0) [half, ahead] = [ahead, -1];
+      if (half < 0) {
+        half = ahead;
+        ahead = -1;
+      }
       const following = next[half] ?? -1;
       const other = ends[half ^ 1] ?? 0;
       const slot = slots > 0 && other === far[0] ? 0 : slots > 1 && other === far[1] ? 1 : slots;
@@ -173,11 +176,14 @@ export function reduce({ nodes, tails, heads, ohms, driving }: Network, mayJoinD
     }
     const [one, other] = [halves[0] ?? 0, halves[1] ?? 0];
     if (driven >= 0 && !isLast) late.push(node);
-    else if (slots > 1) joinSeries(one, other);
     else if (slots > 0) {
-      fates[one >> 1] = -2;
-      remove(one);
-      remove(one ^ 1);
+      first[node] = -1;
+      first[nodes + node] = -1;
+      if (slots > 1) joinSeries(one, other);
+      else {
+        fates[one >> 1] = -2;
+        remove(one ^ 1);
+      }
     }
   };
 
@@ -197,8 +203,8 @@ export function reduce({ nodes, tails, heads, ohms, driving }: Network, mayJoinD
     left: left.subarray(0, kept),
     tails: left.subarray(0, kept).map((branch) => ends[2 * branch] ?? 0),
     heads: left.subarray(0, kept).map((branch) => ends[2 * branch + 1] ?? 0),
-    ohms: Float64Array.from(left.subarray(0, kept), (branch) => r[branch] ?? 0),
-    driving: Float64Array.from(left.subarray(0, kept), (branch) => e[branch] ?? 0),
+    ohms: r.filter((_, branch) => fates[branch] === -1),
+    driving: e.filter((_, branch) => fates[branch] === -1),
     expand(currents) {
       for (let branch = 0; branch < count; branch++)
         if (fates[branch] === -2 && tails[branch] === heads[branch])

@@ -6,6 +6,7 @@ import { orient } from './orient.ts';
 import { reduce } from './reduce.ts';
 import { closing, treeOf } from './tree-of.ts';
 import type { Tree } from './tree.ts';
+import { turnedRound } from './turned-round.ts';
 
 /** What hangs together of a circuit: series and parallel all the way down, or a web of parts that are. */
 export interface Piece {
@@ -19,14 +20,6 @@ export interface Piece {
   readonly parts: readonly Tree[];
   /** Pairs of nodes between which a part more would leave no node through which all ways between two parts lead. */
   readonly ties: readonly (readonly [string, string])[];
-}
-
-/** The same part run through from its other end. */
-export function turnedRound(tree: Tree): Tree {
-  const { from, to } = tree;
-  if (tree.kind === 'component') return { ...tree, from: to, to: from, reversed: !tree.reversed };
-  const parts = tree.parts.map(turnedRound);
-  return { ...tree, from: to, to: from, parts: tree.kind === 'series' ? parts.reverse() : parts };
 }
 
 /** The trees of edges, reduced as far as the `kept` nodes allow. */
@@ -118,9 +111,8 @@ export function pieces(circuit: Circuit): readonly Piece[] {
     const own = found.filter(({ piece }) => piece === place);
     const edges = own.flatMap((block) => block.edges);
     const driven = edges.filter(({ id }) => supplied.has(id));
-    const cut = [way, ...straight].find(
-      (edge) => edge && (driven.length > 0 ? driven : edges).includes(edge),
-    );
+    const candidates = new Set(driven.length > 0 ? driven : edges);
+    const cut = [way, ...straight].find((edge) => edge && candidates.has(edge));
     if (!cut) return { tree: undefined, parts: [], ties: [] };
     const closes = cut === way || driven.length > 0;
     const tree = closes && own.length === 1 && edges.length > 1 ? treeOf(cut, edges) : undefined;

@@ -46,7 +46,7 @@ function residual(circuit: Circuit, state?: State): number {
   const sums = new Map<string, number>();
   let largest = 0;
   for (const { id, kind, from, to, condition } of components) {
-    const own = (solution.current(id) ?? NaN) * (kind === 'supply' ? -1 : 1);
+    const own = (solution.current(id) ?? NaN) * (kind === 'supply' || kind === 'source' ? -1 : 1);
     const current = own + (condition === 'bridged' ? (solution.current(`${id} bridge`) ?? NaN) : 0);
     largest = Math.max(largest, Math.abs(own), Math.abs(current));
     sums.set(from, (sums.get(from) ?? 0) + current);

@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict';
 import { describe, it } from 'node:test';
 import type { Component } from '../../../src/engine/circuit/index.ts';
-import { electrical, leaves, seriesParallel } from '../../../src/engine/topology/index.ts';
+import { electrical, leaves, seriesParallel, turnedRound } from '../../../src/engine/topology/index.ts';
 import { exponentOf, leastTimes, operationsOf } from './growth.ts';
 import { network, resistor } from './planted.ts';
 
@@ -54,6 +54,9 @@ describe('the tree of a hundred thousand components', () => {
     const tree = seriesParallel(network(components));
     assert.ok(tree.kind !== 'irreducible');
     assert.equal(leaves(tree).length, components.length);
+    const turned = leaves(turnedRound(tree)).at(-1);
+    assert.equal(turned?.id, leaves(tree)[0]?.id);
+    assert.equal(turned?.reversed, !leaves(tree)[0]?.reversed);
   });
 
   it('is found for each part that carries current, too', () => {
