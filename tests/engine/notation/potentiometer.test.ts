@@ -41,6 +41,14 @@ test('the range and the rating of a potentiometer are written with its first par
     assert.equal(formatCircuit(parseCircuit(written)), canonical, written);
 });
 
+test('each part stays written the way it was, whichever is slid', () => {
+  const line = 'B1 6 V + potentiometer R1a 300 Ω + potentiometer R1b 4.7 kΩ';
+  assert.equal(
+    formatCircuit(withValue(parseCircuit(line), 'R1a', 1000)),
+    'B1 6 V + potentiometer R1a 1000 Ω + potentiometer R1b 4.0 kΩ',
+  );
+});
+
 test('a part that the other one gives its range has the prefix of its own value', () => {
   const line = 'B1 6 V + potentiometer R1a [0..10] 4.7 kΩ + potentiometer R1b 5k3';
   assert.equal(

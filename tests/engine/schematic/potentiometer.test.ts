@@ -190,6 +190,14 @@ test('a track that nothing is taken out of is one outline with one arrowhead, a 
   assert.equal(out?.path, 'M-7 -8L7 -8L7 8L-7 8Z');
 });
 
+test('the 0 V mark stands beside a potentiometer, not in the midst of it, where anything else is at its contact', () => {
+  const line = 'B1 6 V + potentiometer R1b 70 Ω + @q + (potentiometer R1a 30 Ω ∥ L1 60 Ω); 0 V @q';
+  const drawing = drawn(parseCircuit(line));
+  assert.equal(drawing.mark?.node, 'q');
+  for (const symbol of drawing.symbols.filter(({ id }) => id.startsWith('R1')))
+    assert.equal(wiperEnds(symbol, drawing).length, 1, symbol.id);
+});
+
 test('where its parts do not meet along one line, a potentiometer is drawn as two resistors that are varied', () => {
   const line =
     'B1 2 V @n–@a; potentiometer R1a [0..1] 0.3 Ω @a–@x; potentiometer R1b 0.7 Ω @x–@n; R2 5 Ω @a–@y; R3 10 Ω @y–@n; A1 @x–@y';
