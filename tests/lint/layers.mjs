@@ -39,7 +39,7 @@ const later = [
 ];
 
 /** The packages that a layer may import. */
-const packages = { components: /^lit(\/.+)?$/ };
+const packages = { quantity: /^fraction\.js$/, components: /^lit(\/.+)?$/ };
 
 /** Where a path under src stands: its layer, its folder (`engine/solve`, `components/board`) and the rest. */
 function place(path) {
