@@ -2,7 +2,7 @@ import { drag } from './drag.mjs';
 import { counters, row, said, slowdown } from './main-thread.mjs';
 import { board, boards, page, viewport } from './pages.mjs';
 
-const frames = 84;
+const frames = 60;
 const runs = 3;
 const [ours, plain] = ['rheolet-board', 'plain-board'];
 /** Room for twelve boards in sight. */
