@@ -18,4 +18,4 @@ export * from './notation/index.ts';
 export * from './solve/index.ts';
 export * from './rules/index.ts';
 export * from './schematic/index.ts';
-export { needsMore, prepare } from './prepare.ts';
+export { needsMore, prepare, prepareQuantities } from './prepare.ts';

@@ -1,5 +1,5 @@
 import { hasCurve, isContact, isTrack, type Circuit } from './circuit/index.ts';
-import { equipForks, equipWebs, equipWipers } from './schematic/index.ts';
+import { equipForks, equipQuantities, equipWebs, equipWipers } from './schematic/index.ts';
 import { equip, equipLarge, mostDense } from './solve/index.ts';
 import { seriesParallel } from './topology/index.ts';
 
@@ -39,4 +39,10 @@ export async function prepare(circuit: Circuit): Promise<void> {
     const { drawWeb } = await import('./schematic/web/index.ts');
     equipWebs(drawWeb);
   }
+}
+
+/** Loads what writes the quantities that a drawing's style asks for. */
+export async function prepareQuantities(): Promise<void> {
+  const { writeQuantities } = await import('./schematic/quantities/index.ts');
+  equipQuantities(writeQuantities);
 }

@@ -56,7 +56,8 @@ function objection(from, to, isType, isLater) {
   const fetches = isLater && from.layer === 'components';
   const defines = from.folder === 'components' || from.file === 'define.ts' || fetches;
   // What of a layer is loaded later has a face of its own, for the engine's.
-  const own = from.folder === 'engine' ? /^((web|fork|wiper|kirchhoff|format)\/)?index\.ts$/ : /^index\.ts$/;
+  const own =
+    from.folder === 'engine' ? /^((web|fork|quantities|wiper|kirchhoff|format)\/)?index\.ts$/ : /^index\.ts$/;
   const face = defines ? /^(index|define)\.ts$/ : own;
   const faces = to.folder === 'engine' ? /^(index|core)\.ts$/ : face;
   // What writes notation is fetched by who copies a circuit as text.

@@ -37,8 +37,9 @@ import { readSource } from './source.ts';
 import { BoardStore } from './store.ts';
 import { styles } from './styles.ts';
 import { view, type Act } from './view.ts';
+import { fetchWriter, writer } from './written.ts';
 
-const styled = ['course', 'symbols', 'show', 'hide', 'label'] as const;
+const styled = ['course', 'symbols', 'show', 'hide', 'label', 'quantities'] as const;
 
 /**
  * A living circuit: drawn, solved, with its sliders and switches in place.
@@ -73,6 +74,7 @@ export class RheoletBoard extends LitElement implements BoardFace {
     show: { type: String },
     hide: { type: String },
     label: { type: String },
+    quantities: { type: String },
   };
 
   /** What the class uses, in words such as `voltage U 2 comma`; see the documentation of courses. */
@@ -85,6 +87,8 @@ export class RheoletBoard extends LitElement implements BoardFace {
   declare hide: string;
   /** The name of the diagram, for those who hear it. */
   declare label: string;
+  /** Currents and p.d.s to be written beside their components, with an arrow: `I_R1 V_R1`; `V_R1=` with its value, `V_R1=?` with a blank to fill. */
+  declare quantities: string;
 
   /** Takes back the last change on any board of the page: `customElements.get('rheolet-board').undo()`. */
   static undo(): void {
@@ -105,6 +109,7 @@ export class RheoletBoard extends LitElement implements BoardFace {
       symbols: this.symbols === 'ansi' ? 'ansi' : 'iec',
       shown: this.#shown,
       label: this.#name,
+      quantities: this.quantities || '',
     }),
     reached: () => this.#pointing.reached,
     painted: (whole) => {
@@ -141,7 +146,7 @@ export class RheoletBoard extends LitElement implements BoardFace {
 
   constructor() {
     super();
-    this.course = this.symbols = this.show = this.hide = this.label = '';
+    this.course = this.symbols = this.show = this.hide = this.label = this.quantities = '';
     this.#store.subscribe(() => this.#changed());
     this.addEventListener('keydown', this.#shortcut);
   }
@@ -280,6 +285,7 @@ export class RheoletBoard extends LitElement implements BoardFace {
 
   override willUpdate(changed: PropertyValues<RheoletBoard>): void {
     if (changed.has('hide')) this.#revealed = false;
+    if (this.quantities && !writer()) void fetchWriter().then(() => this.#restyle());
     this.#styled();
   }
 
@@ -298,7 +304,7 @@ export class RheoletBoard extends LitElement implements BoardFace {
         drawn: undrawn === undefined,
         shown: this.#shown,
         perAmpere: stage.perAmpere,
-        misread: this.#presence.problem,
+        misread: [this.#presence.problem, writer()?.problemOf(this.quantities || '', snapshot.circuit) ?? ''],
         menu: this.#menu,
         act: (does) => this.act(does),
         toggle: (id) => this.#pupil.toggle(id),
@@ -340,7 +346,7 @@ export class RheoletBoard extends LitElement implements BoardFace {
     const problem = 'sentence' in read ? read : undefined;
     this.#problem = problem?.sentence ?? '';
     if ('sentence' in read) this.#begin(undefined);
-    else if (!needsMore(read)) this.#begin(read);
+    else if (!needsMore(read) && (!this.quantities || writer())) this.#begin(read);
     else void this.#beginPrepared(read);
     if (problem)
       fire(this, 'rheolet-problem', { board: this.id, id: '', code: problem.code, text: problem.sentence });
@@ -356,6 +362,7 @@ export class RheoletBoard extends LitElement implements BoardFace {
   async #beginPrepared(circuit: Circuit): Promise<void> {
     this.#reading = circuit;
     await prepare(circuit);
+    if (this.quantities) await fetchWriter();
     if (this.#reading === circuit) this.#begin(circuit);
   }
 

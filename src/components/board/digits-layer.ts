@@ -6,10 +6,12 @@ export class DigitsLayer {
   readonly svg: SVGSVGElement = shape('svg', { class: 'digits', 'aria-hidden': 'true' });
   #texts: readonly { readonly id: string; readonly text: SVGTextElement }[] = [];
 
-  /** Makes room for the numbers beside these components. */
+  /** Makes room for the numbers beside these components, and for those of the quantities that are written. */
   prepare({ width, height, labels }: Drawing, ids: ReadonlySet<string>): void {
     put(this.svg, 'viewBox', `0 0 ${width} ${height}`);
-    const made = labels.filter(({ id, role }) => role === 'value' && ids.has(id)).map(numberAt);
+    const made = labels
+      .filter(({ id, role }) => role === 'reading' || (role === 'value' && ids.has(id)))
+      .map(numberAt);
     this.svg.replaceChildren(...made.map(({ text }) => text));
     this.#texts = made;
   }

@@ -7,6 +7,7 @@ import {
   type Component,
   type Drawing,
   type Irreducible,
+  type WrittenQuantity,
 } from '../../engine/core.ts';
 import { once, type Snapshot } from '../link/index.ts';
 import type { Shot } from '../picture/index.ts';
@@ -18,6 +19,7 @@ import { MovingLayer } from './moving-layer.ts';
 import { ribbonScale, scaleFor, type RibbonScale } from './ribbon-scale.ts';
 import type { Word } from './shown.ts';
 import { StillLayer } from './still-layer.ts';
+import { writer } from './written.ts';
 
 /** More components than this are listed, not drawn. */
 const most = 200;
@@ -33,6 +35,8 @@ export interface StageStyle {
   readonly shown: ReadonlySet<Word>;
   /** The name of the diagram. */
   readonly label: string;
+  /** The quantities that are to be written, as the page asks for them. */
+  readonly quantities: string;
 }
 
 const described = once(describeCircuit);
@@ -43,12 +47,18 @@ function drawn(
   circuit: Circuit,
   { symbols, width }: StageStyle,
   texts: readonly (string | undefined)[],
+  quantities: readonly WrittenQuantity[],
 ): Drawing | Irreducible {
-  const key = [symbols, width, ...texts].join();
+  const key = [
+    symbols,
+    width,
+    ...texts,
+    ...quantities.flatMap(({ text, reading }) => [text, reading]),
+  ].join();
   const known = drawings(circuit);
   const places = new Map(circuit.components.map(({ id }, place) => [id, place]));
   const values = (id: string): string | undefined => texts[places.get(id) ?? -1];
-  const drawing = known.get(key) ?? drawSchematic(circuit, { symbols, width, values });
+  const drawing = known.get(key) ?? drawSchematic(circuit, { symbols, width, values, quantities });
   known.set(key, drawing);
   return drawing;
 }
@@ -59,13 +69,14 @@ export class Stage {
   readonly #moving = new MovingLayer();
   readonly #digits = new DigitsLayer();
   readonly element: HTMLDivElement = document.createElement('div');
-  #style: StageStyle = { symbols: 'iec', width: 640, shown: new Set(), label: '' };
+  #style: StageStyle = { symbols: 'iec', width: 640, shown: new Set(), label: '', quantities: '' };
   #scale: RibbonScale = { perAmpere: 0, brightest: 1 };
   #scaled: Snapshot['start'] | undefined;
   #flow: Flow | undefined;
   #drawing: Drawing | undefined;
   /** The texts that the values have room for; undefined as written. */
   #rooms: readonly (string | undefined)[] = [];
+  #written: readonly WrittenQuantity[] = [];
 
   constructor() {
     this.element.className = 'stage';
@@ -98,7 +109,8 @@ export class Stage {
     });
     if (circuit.components.length > most) return 'too many';
     this.#rooms = rooms;
-    const drawing = drawn(circuit, style, rooms);
+    this.#written = writer()?.writtenOf(style.quantities, snapshot) ?? [];
+    const drawing = drawn(circuit, style, rooms, this.#written);
     if (drawing.kind !== 'drawing') return 'empty';
     this.#drawing = drawing;
     this.still.size(drawing);
@@ -139,11 +151,14 @@ export class Stage {
       const component = byId.get(id);
       return component ? write(component) : '';
     };
-    this.#digits.write((id) => text(id, (component) => liveText(component, snapshot)));
+    const { quantities } = this.#style;
+    const readings = writer()?.readingsOf(quantities, snapshot);
+    this.#digits.write((id) => readings?.get(id) ?? text(id, (component) => liveText(component, snapshot)));
     if (snapshot.moving !== undefined) return;
     const spoken = this.#style.shown.has('readings');
     this.still.name((id) => text(id, (component) => componentName(component, snapshot, spoken)), reached);
-    this.still.describe(this.#style.label, described(snapshot.circuit));
+    const told = writer()?.toldOf(quantities, snapshot);
+    this.still.describe(this.#style.label, described(snapshot.circuit) + (told ? ` ${told}` : ''));
   }
 
   /** What a picture of the board has to show at this moment; undefined where nothing is drawn. */
@@ -170,8 +185,11 @@ export class Stage {
     return {
       circuit,
       drawing,
-      plan: { symbols, width, values: (id) => rooms.get(id) },
-      numbers: new Map(live.map((each) => [each.id, liveText(each, snapshot)])),
+      plan: { symbols, width, values: (id) => rooms.get(id), quantities: this.#written },
+      numbers: new Map([
+        ...live.map((each) => [each.id, liveText(each, snapshot)] as const),
+        ...(writer()?.readingsOf(this.#style.quantities, snapshot) ?? []),
+      ]),
       labels: shown.has('labels'),
       values: shown.has('values'),
       arrows: shown.has('arrows'),

@@ -7,6 +7,7 @@ import {
   type Drawing,
   type PlacedMark,
   type PlacedSymbol,
+  type QuantityArrow,
 } from '../../engine/core.ts';
 import { put, shape } from './shape.ts';
 import type { Word } from './shown.ts';
@@ -32,16 +33,17 @@ export class StillLayer {
 
   /** Draws anew; `live` are the ids whose values change and stand in another layer. */
   draw(drawing: Drawing, shown: ReadonlySet<Word>, live: ReadonlySet<string>): void {
-    const { wires, symbols, labels, terminals, mark } = drawing;
+    const { wires, symbols, labels, terminals, mark, arrows = [] } = drawing;
     const focused = this.#focused();
     this.#groups.clear();
     for (const symbol of symbols) this.#groups.set(symbol.id, component(symbol));
-    const points: Node[] = [];
+    const loose: Node[] = [];
     for (const { id, role, text, at, anchor } of labels) {
-      if (!shown.has(role === 'value' ? 'values' : 'labels') || (role === 'value' && live.has(id))) continue;
+      if (role === 'reading' || (role === 'value' && live.has(id))) continue;
+      if (role !== 'quantity' && !shown.has(role === 'value' ? 'values' : 'labels')) continue;
       const place = { class: role, [`data-${role}`]: id, x: at.x, y: at.y, 'text-anchor': anchor };
       const written = shape('text', place, ...(role === 'value' ? [text] : withSubscript(text)));
-      if (role === 'point') points.push(written);
+      if (role === 'point' || role === 'quantity') loose.push(written);
       else this.#groups.get(id)?.append(written);
     }
     this.svg.replaceChildren(
@@ -55,7 +57,8 @@ export class StillLayer {
       ),
       shape('path', { class: 'dots', d: wires.map(({ dots }) => dotsOf(dots)).join('') }),
       ...terminals.map(({ x, y }) => shape('circle', { class: 'terminal', cx: x, cy: y, r: terminalRadius })),
-      ...points,
+      ...arrows.map(arrow),
+      ...loose,
       ...(mark ? [zero(mark)] : []),
       ...this.#groups.values(),
     );
@@ -102,6 +105,16 @@ function withSubscript(label: string): (Node | string)[] {
   const [letters, below] = labelParts(label);
   const { size, drop } = subscript;
   return [letters, ...(below ? [shape('tspan', { dy: drop, 'font-size': `${size}em` }, below)] : [])];
+}
+
+/** The arrow of a quantity that is written; what is said of it stands in the words of the whole. */
+function arrow({ name, kind, at, path, filled }: QuantityArrow): SVGGElement {
+  return shape(
+    'g',
+    { class: kind, 'data-arrow': name, 'aria-hidden': 'true', transform: `translate(${at.x} ${at.y})` },
+    shape('path', { class: 'span', d: path }),
+    shape('path', { class: 'filled', d: filled }),
+  );
 }
 
 /** The 0 V mark; what is said of it stands in the words of the whole. */

@@ -78,6 +78,15 @@ export const styles: CSSResult = css`
   .label {
     font-weight: 600;
   }
+  .quantity {
+    font-style: italic;
+  }
+  .quantity tspan {
+    font-style: normal;
+  }
+  .span {
+    stroke: var(--ink);
+  }
   .hit {
     pointer-events: all;
   }

@@ -35,8 +35,8 @@ export interface View {
   readonly chosen: Component | undefined;
   /** Pixels for an ampere. */
   readonly perAmpere: number;
-  /** Why what the address says of the board cannot be used, or ''. */
-  readonly misread: string;
+  /** Why what the address says of the board, and what the page wants written, cannot be used; '' where they can. */
+  readonly misread: readonly string[];
   readonly menu: Menu;
   readonly act: (act: Act) => void;
   readonly toggle: (id: string) => void;
@@ -130,7 +130,7 @@ function acts({ snapshot, state, shown, menu, act }: View): TemplateResult {
 /** All that stands under the drawing: caption, sliders and switches, buttons, and what is to be said of the circuit. */
 export function view(all: View): TemplateResult {
   const { snapshot, shown, pointed, drawn, misread } = all;
-  const told = [misread, ...notes(snapshot)].filter(Boolean);
+  const told = [...misread, ...notes(snapshot)].filter(Boolean);
   return html`${
       drawn
         ? html`<div class="strip" lang="en" dir="ltr">

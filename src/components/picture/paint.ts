@@ -9,6 +9,7 @@ import {
   type PlacedLabel,
   type PlacedMark,
   type PlacedSymbol,
+  type QuantityArrow,
 } from '../../engine/core.ts';
 import { fonts, halo, ribbonsOf, type Ink, type Picture } from '../../engine/picture/index.ts';
 
@@ -28,9 +29,10 @@ const before = { start: 0, middle: 0.5, end: 1 } as const;
 
 /** A text, or a label with its subscript. */
 function label(pen: Pen, { role, text, at, anchor }: PlacedLabel): void {
-  const [letters, below] = role === 'value' ? [text, ''] : labelParts(text);
+  const [letters, below] = role === 'value' || role === 'reading' ? [text, ''] : labelParts(text);
   const weight = role === 'label' ? 600 : 400;
-  const [font, smaller] = [fontOf(weight, textSize), fontOf(weight, subscript.size * textSize)];
+  const italic = role === 'quantity' ? 'italic ' : '';
+  const [font, smaller] = [italic + fontOf(weight, textSize), fontOf(weight, subscript.size * textSize)];
   pen.font = smaller;
   const added = pen.measureText(below).width;
   pen.font = font;
@@ -52,6 +54,15 @@ function symbol(pen: Pen, { at, path, filled, letter, ends }: PlacedSymbol): voi
     pen.font = fontOf(400, textSize);
     pen.textAlign = 'center';
     pen.fillText(letter, 0, 5);
+  });
+}
+
+function arrow(pen: Pen, { at, path, filled }: QuantityArrow): void {
+  apart(pen, () => {
+    pen.translate(at.x, at.y);
+    pen.lineWidth = 1;
+    pen.stroke(new Path2D(path));
+    pen.fill(new Path2D(filled));
   });
 }
 
@@ -81,7 +92,7 @@ function ground(pen: Pen, drawing: Drawing, picture: Picture, ink: Ink): void {
 
 /** Paints a drawing, one unit a pixel: what its SVG shows, without an image, which a strict page would refuse to load. */
 export function paint(pen: Pen, drawing: Drawing, picture: Picture, ink: Ink): void {
-  const { wires, symbols, labels, terminals, mark } = drawing;
+  const { wires, symbols, labels, terminals, mark, arrows = [] } = drawing;
   ground(pen, drawing, picture, ink);
   apart(pen, () => {
     pen.scale(0.01, 0.01);
@@ -104,6 +115,7 @@ export function paint(pen: Pen, drawing: Drawing, picture: Picture, ink: Ink): v
     pen.stroke();
   }
   if (mark) zero(pen, mark);
+  for (const each of arrows) arrow(pen, each);
   for (const each of symbols) symbol(pen, each);
   for (const each of labels) label(pen, each);
 }

@@ -15,6 +15,9 @@ export interface Shot {
   readonly picture: Picture;
 }
 
+/** The roles of texts that change. */
+const changing: ReadonlySet<string> = new Set(['value', 'reading']);
+
 /** A line to write an answer on, in the room of the number, of at least six letters. */
 const blank = (width: number): string => '_'.repeat(Math.max(6, Math.floor(width / (0.64 * textSize))));
 
@@ -38,11 +41,14 @@ export function asShown(shot: Shot, onPaper: boolean): Drawing {
     ...drawing,
     labels: drawing.labels
       .map((label) => {
-        const now = label.role === 'value' ? numbers.get(label.id) : undefined;
+        const now = changing.has(label.role) ? numbers.get(label.id) : undefined;
         if (now === undefined) return label;
         return { ...label, text: onPaper ? now.replace('?', blank(label.box.width)) : now };
       })
-      .filter(({ id, role }) => (role === 'value' ? values || numbers.has(id) : labels)),
+      .filter(({ id, role }) => {
+        if (role === 'value') return values || numbers.has(id);
+        return labels || role === 'quantity' || role === 'reading';
+      }),
     ribbons: arrows ? drawing.ribbons : drawing.ribbons.map((run) => ({ ...run, arrows: [] })),
   };
 }

@@ -10,6 +10,7 @@ import {
   type PlacedLabel,
   type PlacedMark,
   type PlacedSymbol,
+  type QuantityArrow,
 } from '../schematic/index.ts';
 import { fonts, halo, inks, type Ink } from './ink.ts';
 
@@ -59,10 +60,10 @@ function symbol({ id, at, path, filled, letter, condition, ends }: PlacedSymbol,
 }
 
 /** A label with its subscript. */
-function withSubscript(label: string): string {
+function withSubscript(label: string, more = ''): string {
   const [letters, below] = labelParts(label);
   const { size, drop } = subscript;
-  return letters + (below && `<tspan dy="${drop}" font-size="${size}em">${escape(below)}</tspan>`);
+  return letters + (below && `<tspan dy="${drop}" font-size="${size}em"${more}>${escape(below)}</tspan>`);
 }
 
 function zero({ node, at, path, filled, text: words, baseline, anchor }: PlacedMark, ink: Ink): string {
@@ -72,10 +73,27 @@ function zero({ node, at, path, filled, text: words, baseline, anchor }: PlacedM
   );
 }
 
+function arrow({ name, kind, at, path, filled }: QuantityArrow, { line }: Ink): string {
+  return (
+    `<g class="${kind}" data-arrow="${escape(name)}" transform="translate(${at.x} ${at.y})">` +
+    (path && `<path d="${path}" stroke-width="1"/>`) +
+    `<path d="${filled}" fill="${line}" stroke="none"/></g>`
+  );
+}
+
 function label({ id, role, text: words, at, anchor }: PlacedLabel, ink: Ink): string {
   const bold = role === 'label' ? ' font-weight="600"' : '';
-  const shown = role === 'value' ? escape(words) : withSubscript(words);
-  return text(at.x, at.y, anchor, shown, ink, ` class="${role}" data-${role}="${escape(id)}"${bold}`);
+  const italic = role === 'quantity' ? ' font-style="italic"' : '';
+  const upright = role === 'quantity' ? ' font-style="normal"' : '';
+  const shown = role === 'value' || role === 'reading' ? escape(words) : withSubscript(words, upright);
+  return text(
+    at.x,
+    at.y,
+    anchor,
+    shown,
+    ink,
+    ` class="${role}" data-${role}="${escape(id)}"${bold}${italic}`,
+  );
 }
 
 /** The glow of the lamps: a few discs on one another, since a gradient would need a name of its own in the page. */
@@ -94,7 +112,7 @@ function glows({ symbols }: Drawing, { glow, ink = inks.page }: Picture): string
 
 /** The drawing as SVG text that stands by itself: no style sheet, no script, presentation attributes only. */
 export function drawingToSVG(drawing: Drawing, picture: Picture = {}): string {
-  const { width, height, wires, symbols, labels, terminals, mark } = drawing;
+  const { width, height, wires, symbols, labels, terminals, mark, arrows = [] } = drawing;
   const { title, held, ink = inks.page } = picture;
   const ribbons = ribbonsOf(drawing, picture);
   return [
@@ -115,6 +133,7 @@ export function drawingToSVG(drawing: Drawing, picture: Picture = {}): string {
     ),
     ...terminals.map(({ x, y }) => `<circle class="terminal" cx="${x}" cy="${y}" r="${terminalRadius}"/>`),
     mark ? zero(mark, ink) : '',
+    ...arrows.map((each) => arrow(each, ink)),
     ...symbols.map((each) => symbol(each, ink)),
     ...labels.map((each) => label(each, ink)),
     '</svg>',

@@ -1,9 +1,10 @@
 import { isPoint, type Condition } from '../circuit/index.ts';
 import type { Parallel, Series, Single, Tree } from '../topology/index.ts';
 import type { Caption } from './caption.ts';
-import type { DrawingStyle, Share } from './drawing.ts';
+import type { Box, DrawingStyle, QuantityArrow, RibbonRun, Share, WrittenQuantity } from './drawing.ts';
 import type { Fork, PlaceFork } from './fork/index.ts';
 import type { Glyph } from './glyph.ts';
+import type { Line } from './page.ts';
 import { labelWidth, textSize } from './text.ts';
 import type { PlaceWiper, Tap } from './wiper/index.ts';
 import { markReach, markText, markWidth } from './zero-mark.ts';
@@ -24,6 +25,8 @@ export interface Part {
   readonly condition: Condition | undefined;
   /** Of the 0 V mark what flows along its wire, counted as it is. */
   readonly mark: readonly Share[] | undefined;
+  /** What is to be written beside it. */
+  readonly quantities: readonly WrittenQuantity[];
 }
 
 /** How blocks are measured, and then drawn. */
@@ -57,6 +60,14 @@ export interface Block {
   readonly end?: Fork;
   /** The potentiometer that it is, with what its contact leads to. */
   readonly tap?: Tap;
+  /** The wire before a component on which the arrow of its current stands. */
+  readonly lead?: Lead;
+}
+
+/** How long a wire is, and how far its arrow is from the middle of the symbol after it; 0 where there is none. */
+export interface Lead {
+  readonly length: number;
+  readonly away: number;
 }
 
 /** The least length of a component with its wires. */
@@ -109,6 +120,32 @@ function markBlock(single: Single, carries: readonly Share[], { upright, left }:
   };
 }
 
+/** Writes quantities beside components: it stands in a file of its own, loaded where some are asked for. */
+export interface QuantityDrawer {
+  /** A component's block with the room for what is written beside it. */
+  readonly withRoom: (block: Block, part: Part, measure: Measure) => Block;
+  /** The branches of a group with their components in line. */
+  readonly inLine: (rows: readonly Block[]) => readonly Block[];
+  /** Writes it beside the component whose symbol has its middle so far along a line. */
+  readonly place: (block: Block, part: Part, on: Line, middle: number) => void;
+  /** Ribbons whose arrowheads are clear of the arrows of currents. */
+  readonly apart: (
+    runs: readonly RibbonRun[],
+    arrows: readonly QuantityArrow[],
+    symbols: readonly Box[],
+  ) => readonly RibbonRun[];
+}
+
+let quantityDrawer: QuantityDrawer | undefined;
+
+/** What writes quantities, once it has come. */
+export const quantitiesDrawer = (): QuantityDrawer | undefined => quantityDrawer;
+
+/** Makes `drawSchematic` write the quantities that its style asks for. */
+export function equipQuantities(drawer: QuantityDrawer): void {
+  quantityDrawer = drawer;
+}
+
 function component(single: Single, measure: Measure): Block {
   const { part, upright, stacked, left } = measure;
   const { id, from, to } = single;
@@ -125,7 +162,7 @@ function component(single: Single, measure: Measure): Block {
     : left
       ? [beside, clear]
       : [clear, beside];
-  return {
+  const block: Block = {
     kind: 'component',
     single,
     from,
@@ -137,6 +174,7 @@ function component(single: Single, measure: Measure): Block {
     carries: sharesOf(single, part(id)),
     parts: [],
   };
+  return quantityDrawer?.withRoom(block, part(id), measure) ?? block;
 }
 
 /** A component's own current along the line, and that of the wire across it. */
@@ -204,7 +242,8 @@ function parallel(tree: Parallel, measure: Measure, hanging: boolean): Block {
   if (fork) return fork;
   const isOuter = (branch: Tree): boolean => branch.kind === 'component' && measure.part(branch.id).outermost;
   const inner = parts.filter((branch) => !isOuter(branch));
-  const rows = spread([...inner, ...parts.filter(isOuter)].map((branch) => blockOf(branch, measure)));
+  const plain = [...inner, ...parts.filter(isOuter)].map((branch) => blockOf(branch, measure));
+  const rows = spread(quantityDrawer?.inLine(plain) ?? plain);
   // An odd number of branches has a middle one, in line with the group; between an even number the line runs free.
   const middle = Math.max(0, inner.length - 1) / 2;
   const offsets = [Math.floor(middle), Math.ceil(middle)].map((i) => rows[i]?.offset ?? 0);

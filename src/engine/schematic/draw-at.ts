@@ -4,7 +4,7 @@ import type { Plan } from './plan.ts';
 
 /** Draws a plan with its corner at a point of a page, and says where its terminals are. */
 export function drawAt(page: Page, corner: Point, { draw }: Plan): Point[] {
-  const own: Page = { pieces: [], symbols: [], labels: [], marks: [], hops: [] };
+  const own: Page = { pieces: [], symbols: [], labels: [], marks: [], hops: [], arrows: [] };
   const moved = ({ x, y }: Point): Point => ({ x: x + corner.x, y: y + corner.y });
   const movedBox = (box: Box): Box => ({ ...box, ...moved(box) });
   const terminals = draw(own).map(moved);
@@ -31,6 +31,9 @@ export function drawAt(page: Page, corner: Point, { draw }: Plan): Point[] {
       box: movedBox(mark.box),
       textBox: movedBox(mark.textBox),
     })),
+  );
+  page.arrows.push(
+    ...own.arrows.map((arrow) => ({ ...arrow, at: moved(arrow.at), box: movedBox(arrow.box) })),
   );
   page.hops.push(...own.hops.map((hop) => ({ ...hop, at: moved(hop.at) })));
   return terminals;

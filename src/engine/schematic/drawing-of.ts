@@ -1,8 +1,8 @@
 import { isContact, isPoint, isSupply, isTrack, type Circuit } from '../circuit/index.ts';
-import type { Measure } from './block.ts';
+import { quantitiesDrawer, type Measure } from './block.ts';
 import { captionOf } from './caption.ts';
 import { drawAt } from './draw-at.ts';
-import type { Drawing, DrawingStyle, NodeWires, PlacedLabel, Point, Share } from './drawing.ts';
+import type { Box, Drawing, DrawingStyle, NodeWires, Point, Share } from './drawing.ts';
 import { glyphOf } from './glyph.ts';
 import { meetingsOf, pathsOf } from './net.ts';
 import type { Page, Piece } from './page.ts';
@@ -26,6 +26,7 @@ export function partsOf(circuit: Circuit, style: DrawingStyle, mark?: readonly S
         supplies: isSupply(component),
         condition: component.condition,
         mark: component.id === markId ? mark : undefined,
+        quantities: style.quantities?.filter(({ id }) => id === component.id) ?? [],
       },
     ]),
   );
@@ -56,7 +57,7 @@ function named(page: Page): Page {
   return { ...page, pieces: page.pieces.map(ofNode), hops: page.hops.map(ofNode) };
 }
 
-const emptyPage = (): Page => ({ pieces: [], symbols: [], labels: [], marks: [], hops: [] });
+const emptyPage = (): Page => ({ pieces: [], symbols: [], labels: [], marks: [], hops: [], arrows: [] });
 
 /** The drawing that a plan leads to. */
 export function drawingOf(plan: Plan): Drawing {
@@ -75,44 +76,44 @@ export function drawingOf(plan: Plan): Drawing {
 }
 
 function drawingOn(
-  { pieces, symbols, labels, marks, hops }: Page,
+  { pieces, symbols, labels, marks, hops, arrows }: Page,
   size: Size,
   terminals: readonly Point[],
 ): Drawing {
   const [mark] = marks;
   const meetings = meetingsOf(pieces);
   const paths = pathsOf(pieces, meetings);
+  const runs = runsOf(paths);
   return {
     kind: 'drawing',
     ...size,
     symbols,
     wires: nodesOf(paths, meetings, hops),
     labels,
-    ribbons: runsOf(paths),
+    ribbons:
+      quantitiesDrawer()?.apart(
+        runs,
+        arrows,
+        symbols.map(({ box }) => box),
+      ) ?? runs,
     terminals,
     ...(mark && { mark }),
+    ...(arrows.length > 0 && { arrows }),
   };
 }
 
-/** What the 0 V mark takes up, as if it were labels. */
-const taken = ({ mark }: Drawing): PlacedLabel[] =>
-  mark
-    ? [mark.box, mark.textBox].map((box) => ({
-        id: markId,
-        role: 'value',
-        text: mark.text,
-        at: mark.baseline,
-        anchor: mark.anchor,
-        box,
-      }))
-    : [];
+/** What the 0 V mark and the arrows of quantities take up. */
+const taken = ({ mark, arrows = [] }: Drawing): Box[] => [
+  ...(mark ? [mark.box, mark.textBox] : []),
+  ...arrows.map(({ box }) => box),
+];
 
 /** The drawing with its labelled points. */
 function withPoints(drawing: Drawing, pieces: readonly Piece[]): Drawing {
   const spots = spotsOf({
     ...drawing,
     wires: bareWires(pieces),
-    labels: [...drawing.labels, ...taken(drawing)],
+    taken: [...drawing.labels.map(({ box }) => box), ...taken(drawing)],
   });
   return {
     ...drawing,

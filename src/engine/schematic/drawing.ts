@@ -52,12 +52,40 @@ export interface NodeWires {
   readonly hops: readonly Point[];
 }
 
+/** A current or a p.d. that is to be written beside its component. */
+export interface WrittenQuantity {
+  /** Its name: `I_R1`, `V_R1`. */
+  readonly name: string;
+  /** The component. */
+  readonly id: string;
+  readonly kind: 'current' | 'voltage';
+  /** Its symbol in the letters of the class: `U_R1`. */
+  readonly text: string;
+  /** What follows, in its widest form: "= 0.000 A"; '' where its symbol stands alone. */
+  readonly reading: string;
+}
+
+/** The arrow of a quantity that is written: a current's arrowhead on the wire, a p.d.'s line from end to end of its component. */
+export interface QuantityArrow {
+  readonly name: string;
+  readonly kind: WrittenQuantity['kind'];
+  readonly at: Point;
+  /** Its lines as SVG path data, '' if none, and what is filled; turned already, and drawn round the origin. */
+  readonly path: string;
+  readonly filled: string;
+  /** What it covers. */
+  readonly box: Box;
+}
+
 /** One line of text beside a symbol or a point. */
 export interface PlacedLabel {
-  /** The component, or the node that the point is. */
+  /** The component, the node that the point is, or the name of the quantity. */
   readonly id: string;
-  /** `label` is the component's name, `value` what was written of its values, `point` the letter of a labelled point. */
-  readonly role: 'label' | 'value' | 'point';
+  /**
+   * `label` is the component's name, `value` what was written of its values, `point` the letter of a labelled point, `quantity` the
+   * symbol of a quantity, `reading` what it is.
+   */
+  readonly role: 'label' | 'value' | 'point' | 'quantity' | 'reading';
   readonly text: string;
   /** Baseline point. */
   readonly at: Point;
@@ -119,6 +147,8 @@ export interface Drawing {
   readonly terminals: readonly Point[];
   /** The 0 V mark, if the circuit has one. */
   readonly mark?: PlacedMark;
+  /** The arrows of the quantities that are written, if there are some. */
+  readonly arrows?: readonly QuantityArrow[];
 }
 
 /** How a circuit is drawn. */
@@ -129,4 +159,6 @@ export interface DrawingStyle {
   readonly width?: number;
   /** The values beside each component, by id ('' for none); undefined, and by default: its values as written. */
   readonly values?: (id: string) => string | undefined;
+  /** Currents and p.d.s to be written beside their components, once `equipQuantities` has been told how. */
+  readonly quantities?: readonly WrittenQuantity[];
 }

@@ -1,4 +1,11 @@
-export { equipForks, equipWipers, type ForkDrawer, type WiperDrawer } from './block.ts';
+export {
+  equipForks,
+  equipQuantities,
+  equipWipers,
+  type ForkDrawer,
+  type QuantityDrawer,
+  type WiperDrawer,
+} from './block.ts';
 export { valueText } from './caption.ts';
 export type { DescriptionData, PartName, Phrase } from './codes.ts';
 export { describeCircuit } from './describe.ts';
@@ -13,9 +20,11 @@ export type {
   PlacedMark,
   PlacedSymbol,
   Point,
+  QuantityArrow,
   RibbonRun,
   Share,
   Turn,
+  WrittenQuantity,
 } from './drawing.ts';
 export { levelPlan, type LevelLine, type LevelPlan } from './levels.ts';
 export { terminalRadius } from './network.ts';

@@ -1,5 +1,5 @@
 import type { Measure } from './block.ts';
-import type { Box, PlacedLabel, PlacedMark, PlacedSymbol, Point, Share } from './drawing.ts';
+import type { Box, PlacedLabel, PlacedMark, PlacedSymbol, Point, QuantityArrow, Share } from './drawing.ts';
 
 /** A straight piece of wire of a node, or (without a node) of a symbol, in the direction of its chain. */
 export interface Piece {
@@ -18,6 +18,7 @@ export interface Page {
   readonly marks: PlacedMark[];
   /** Where a node's wire crosses another's. */
   readonly hops: { readonly node: string; readonly at: Point }[];
+  readonly arrows: QuantityArrow[];
 }
 
 /** A line of a page on which blocks are placed: where it begins, whether it runs on or back, and what flows along it. */

@@ -1,5 +1,5 @@
 import type { Single } from '../topology/index.ts';
-import { forkDrawer, forkLength, padOf, wiperDrawer, type Block } from './block.ts';
+import { forkDrawer, forkLength, padOf, quantitiesDrawer, wiperDrawer, type Block } from './block.ts';
 import type { Share, Turn } from './drawing.ts';
 import type { Fork } from './fork/index.ts';
 import { reach, turned } from './glyph.ts';
@@ -9,12 +9,13 @@ import { boxOn, onwards, pointOn, wire, type Line } from './page.ts';
 
 /** From the middle of a symbol to where a wire across it joins, along the line. */
 const joint = 30;
+/** From where it joins to the arrow of the component's own current, which is not that of the two. */
+const afterJoint = 14;
 
-/** The wire across a component, on the side away from its label. */
-function placeBridge(on: Line, middle: number, half: number, share: Share): void {
+/** The wire across a component from one point of its line to another, on the side away from its label. */
+function placeBridge(on: Line, first: number, last: number, half: number, share: Share): void {
   const { upright, left } = on.measure;
   const aside = upright && !left ? -half - 6 : half + 6;
-  const [first, last] = [middle - joint, middle + joint];
   const corners = [
     pointOn(on, first),
     pointOn(on, first, aside),
@@ -28,7 +29,7 @@ function placeBridge(on: Line, middle: number, half: number, share: Share): void
 
 function placeComponent(block: Block, { id, from, to, reversed }: Single, on: Line, length: number): void {
   const { page, measure } = on;
-  const { before, after } = block;
+  const { before, after, lead } = block;
   const { glyph, condition, mark } = measure.part(id);
   if (mark) {
     page.marks.push(markAt(markedNode(from), pointOn(on, Math.round(length / 2)), measure));
@@ -36,7 +37,7 @@ function placeComponent(block: Block, { id, from, to, reversed }: Single, on: Li
     return;
   }
   const { half, lines, filled, letter, polar, ends } = glyph;
-  const middle = Math.round(length / 2);
+  const middle = Math.round((length + (lead?.length ?? 0)) / 2);
   const [first, last] = [middle - reach, middle + reach];
   const at = pointOn(on, middle);
   const turn = ((measure.upright ? 90 : 0) + (on.way > 0 === reversed ? 180 : 0)) as Turn;
@@ -56,14 +57,17 @@ function placeComponent(block: Block, { id, from, to, reversed }: Single, on: Li
   });
   page.labels.push(...labelsAt(id, at, measure));
   const [own, aside] = block.carries;
-  const [begin, end] = aside ? [middle - joint, middle + joint] : [0, length];
+  const [begin, end] = aside
+    ? [middle - (lead?.away ? lead.away + afterJoint : joint), middle + joint]
+    : [0, length];
   const through = own && aside ? { ...on, carries: [own] } : on;
   wire(on, from, 0, begin);
   wire(through, from, begin, first);
   page.pieces.push({ from: pointOn(on, first), to: pointOn(on, last), carries: through.carries });
   wire(through, to, last, end);
   wire(on, to, end, length);
-  if (aside) placeBridge(on, middle, half, aside);
+  if (aside) placeBridge(on, begin, end, half, aside);
+  quantitiesDrawer()?.place(block, measure.part(id), on, middle);
 }
 
 /** One side of a parallel group: the wire along the ends of its branches, which shares its current out or gathers it. */

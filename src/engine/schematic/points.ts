@@ -11,7 +11,8 @@ export interface Scene {
   /** Without the wires across components, so that nothing moves when there are some. */
   readonly wires: readonly NodeWires[];
   readonly symbols: readonly PlacedSymbol[];
-  readonly labels: readonly PlacedLabel[];
+  /** What labels, marks and arrows take up. */
+  readonly taken: readonly Box[];
   readonly terminals: readonly Point[];
 }
 
@@ -92,19 +93,22 @@ function boxesRound({ x, y }: Point, { width, height }: Size, away: number): Box
 }
 
 /** Labels the points of a drawing, each where its letter touches nothing. */
-export function spotsOf({ width, height, wires, symbols, labels, terminals }: Scene): Spot[] {
+export function spotsOf({ width, height, wires, symbols, taken: texts, terminals }: Scene): Spot[] {
   const spots: Spot[] = [];
   const legs = wires.flatMap(({ lines }) => legsOf(lines).map(boxOf));
   const solid = [
     ...symbols.map(({ box }) => grown(box, across)),
     ...symbols.flatMap(({ aside }) => (aside ? [grown(aside, 2)] : [])),
-    ...labels.map(({ box }) => grown(box, 2)),
+    ...texts.map((box) => grown(box, 2)),
     ...terminals.map(({ x, y }) => grown({ x, y, width: 0, height: 0 }, terminalRadius + 2)),
   ];
   for (const node of wires.filter((each) => isPoint(each.node))) {
     const text = node.node;
     const room = { width: labelWidth(text), height: capital + (text.length > 1 ? 4 : 1) };
-    const places = dotsFor(node, terminals);
+    // No dot stands on the arrow of a current.
+    const places = dotsFor(node, terminals).filter(
+      (dot) => !texts.some((box) => overlap({ ...dot, width: 0, height: 0 }, grown(box, 4))),
+    );
     const taken = [...solid, ...spots.map(({ label }) => grown(label.box, 2))];
     const isFree = (box: Box, clear: number): boolean =>
       box.x >= 2 &&

@@ -2,7 +2,7 @@
 export const textSize = 14;
 
 const narrow = /[ \u202f.,/fijlIJ]/;
-const wide = /[mwMW%±]/;
+const wide = /[mwMW%±=]/;
 const capital = /[A-ZΩ]/;
 
 /** How much wider a label is for being bold. */
@@ -11,10 +11,10 @@ const bold = 1.12;
 /** How large a subscript is beside the letters before it, and how many pixels below their line it stands. */
 export const subscript = { size: 0.75, drop: 3 };
 
-/** A label as textbooks print it: its capitals, and what stands below the line after them; `R12` is R with the subscript 12. */
+/** A label or a quantity's name as textbooks print it: its capitals, and what stands below the line after them; `R12` is R with the subscript 12. */
 export function labelParts(label: string): readonly [letters: string, subscript: string] {
-  const [letters = ''] = /^[A-Z]*/.exec(label) ?? [];
-  return [letters, label.slice(letters.length)];
+  const [all = '', letters = ''] = /^([A-Z]*)_?/.exec(label) ?? [];
+  return [letters, label.slice(all.length)];
 }
 
 /** Pixels that a label may take, bold and with its subscript. */

@@ -94,6 +94,16 @@ export interface ElementData {
   compared: Record<never, never>;
   /** The readings were held, or let go. */
   held: { readonly held: boolean };
+  /** A word of `quantities` that is no current or p.d. of a component, and the label of one. */
+  'not to be written': { readonly found: string; readonly like: string };
+  /** What is written beside the components of a drawing: what it is called, and its reading in words, '' where none is shown. */
+  written: {
+    readonly quantities: readonly {
+      readonly called: string;
+      readonly shows: 'symbol' | 'reading' | 'blank';
+      readonly reading: string;
+    }[];
+  };
   'not drawn': { readonly reason: 'empty' | 'too many' };
   'board without circuit': Record<never, never>;
   /** A mistake in a board's circuit, with its sentence. */

@@ -15,13 +15,14 @@ function drawn(line: string): Drawing {
 
 /** The words of every text of a picture, its subscripts on the line. */
 const wordsOf = (svg: string): string[] =>
-  [...svg.matchAll(/<text [^>]*class="(?:label|value)"[^>]*>(.*?)<\/text>/g)].map(([, inner = '']) =>
-    inner
-      .replace(/<[^>]*>/g, '')
-      .replaceAll('&lt;', '<')
-      .replaceAll('&gt;', '>')
-      .replaceAll('&quot;', '"')
-      .replaceAll('&amp;', '&'),
+  [...svg.matchAll(/<text [^>]*class="(?:label|value|quantity|reading)"[^>]*>(.*?)<\/text>/g)].map(
+    ([, inner = '']) =>
+      inner
+        .replace(/<[^>]*>/g, '')
+        .replaceAll('&lt;', '<')
+        .replaceAll('&gt;', '>')
+        .replaceAll('&quot;', '"')
+        .replaceAll('&amp;', '&'),
   );
 
 test('every label and every value of a drawing is written, where it stands', () => {
@@ -29,9 +30,11 @@ test('every label and every value of a drawing is written, where it stands', () 
     const svg = drawingToSVG(drawing);
     assert.deepEqual(
       wordsOf(svg),
-      drawing.labels.map(({ text }) => text),
+      drawing.labels.map(({ role, text }) => (role === 'quantity' ? text.replace('_', '') : text)),
     );
-    const places = [...svg.matchAll(/<text class="(?:label|value)"[^>]* x="([^"]*)" y="([^"]*)"/g)];
+    const places = [
+      ...svg.matchAll(/<text class="(?:label|value|quantity|reading)"[^>]* x="([^"]*)" y="([^"]*)"/g),
+    ];
     assert.deepEqual(
       places.map(([, x, y]) => [Number(x), Number(y)]),
       drawing.labels.map(({ at }) => [at.x, at.y]),

@@ -7,6 +7,7 @@ import {
   subscript,
   textSize,
   type Drawing,
+  type PlacedLabel,
 } from '../../../src/engine/schematic/index.ts';
 import { drawings } from './random-drawings.ts';
 
@@ -26,7 +27,7 @@ const book: Rows = [
     '1255 1300 1126 1300 1260 721 1300 1298 569 569 1186 569 1995 1298 1253 1300 1300 842 1067 803 1298 1212 1675 1212 1212 1075',
   ],
   ['0123456789', '1303 1303 1303 1303 1303 1303 1303 1303 1303 1303'],
-  ['.,?/-±%Ωµ\u202f ', '651 651 1087 690 739 1716 1946 1565 1303 409 651'],
+  ['.,?/-±%Ωµ\u202f =−_', '651 651 1087 690 739 1716 1946 1565 1303 409 651 1716 1716 1024'],
 ];
 const bold: Rows = [
   [
@@ -51,8 +52,8 @@ const fonts = { label: advances(bold), value: advances(book) };
 const lineWidth = (text: string, role: 'label' | 'value'): number =>
   (Array.from(text, (letter) => fonts[role].get(letter) ?? NaN).reduce((a, b) => a + b, 0) / 2048) * textSize;
 
-const widthOf = (text: string, role: 'label' | 'value' | 'point'): number => {
-  if (role === 'value') return lineWidth(text, role);
+const widthOf = (text: string, role: PlacedLabel['role']): number => {
+  if (role === 'value' || role === 'reading') return lineWidth(text, 'value');
   const [letters, below] = labelParts(text);
   return lineWidth(letters, 'label') + subscript.size * lineWidth(below, 'label');
 };

@@ -17,6 +17,7 @@ import {
   wiperEnds,
   wireLegs,
 } from './plane.ts';
+import { quantityLaws } from './quantity-laws.ts';
 import { zeroLaws } from './zero-laws.ts';
 
 const all: Law[] = [];
@@ -225,4 +226,4 @@ law('a network has an open circle at either end, a closed circuit has none', (dr
 });
 
 /** The laws of a legible schematic. */
-export const laws: readonly Law[] = [...all, ...conditionLaws, ...zeroLaws];
+export const laws: readonly Law[] = [...all, ...conditionLaws, ...zeroLaws, ...quantityLaws];

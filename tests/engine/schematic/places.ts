@@ -36,7 +36,7 @@ function covered(drawing: Drawing): readonly string[] {
 export function places(circuit: Circuit, style: DrawingStyle): unknown {
   const drawing = drawSchematic(circuit, style);
   assert.ok(drawing.kind === 'drawing');
-  const { symbols, labels, terminals, wires } = drawing;
+  const { symbols, labels, terminals, wires, arrows } = drawing;
   const joints = wires
     .filter(isBridge)
     .flatMap(({ lines }) => lines.flatMap((line) => [line[0], line.at(-1)]));
@@ -45,6 +45,7 @@ export function places(circuit: Circuit, style: DrawingStyle): unknown {
     size: [drawing.width, drawing.height],
     symbols: symbols.map(({ id, at, turn, letter, box, hit }) => ({ id, at, turn, letter, box, hit })),
     labels,
+    arrows,
     terminals,
     wires: [...covered(drawing)].sort(),
     dots: wires.flatMap(({ dots }) => dots.map(keyOf).filter((dot) => !added.has(dot))).sort(),

@@ -12,6 +12,7 @@ import { grid, joined, randomWeb } from './random-web.ts';
 import { coverAll, throughAll, worstJunction } from './ribbon-laws.ts';
 import './web-drawings.ts';
 import { webFlow } from './web-flow.ts';
+import { quantitiesFor } from './with-quantities.ts';
 import { withZero } from './with-zero.ts';
 
 /** A circuit, whether it lies in a plane for certain, and how it is drawn. */
@@ -29,10 +30,15 @@ const style: fc.Arbitrary<DrawingStyle> = fc.record({
   width: fc.constantFrom(200, 300, 420, 640, 1000),
 });
 
-/** Circuits of every form and kind, in a third of them some components taken out or bridged, in half of them a 0 V mark. */
+/** Circuits of every form and kind, in a third of them some components taken out or bridged, in half of them a 0 V mark, in half of them quantities written. */
 const sample: fc.Arbitrary<Sample> = fc
-  .tuple(fc.oneof({ arbitrary: planar, weight: 3 }, { arbitrary: any, weight: 2 }), style, fc.nat(99))
-  .map(([{ circuit, planar }, style, by]) => ({
+  .tuple(
+    fc.oneof({ arbitrary: planar, weight: 3 }, { arbitrary: any, weight: 2 }),
+    style,
+    fc.nat(99),
+    fc.nat(99),
+  )
+  .map(([{ circuit, planar }, style, by, written]) => ({
     circuit: withZero(
       withConditions(circuit, (_, place) =>
         by % 3 > 0 || (place + by) % 4 > 1 ? undefined : (place + by) % 4 === 0 ? 'broken' : 'bridged',
@@ -40,7 +46,7 @@ const sample: fc.Arbitrary<Sample> = fc
       by,
     ),
     planar,
-    style,
+    style: { ...style, quantities: quantitiesFor(circuit, written) },
   }));
 
 const draw = (circuit: Circuit, style: DrawingStyle): Drawing => {

@@ -11,37 +11,37 @@ import { drawings } from './random-drawings.ts';
 const some = drawings().filter((_, i) => i % 4 === 0);
 
 test('the same circuit and style give the same drawing', () => {
-  for (const { circuit, width, drawing } of some) {
-    assert.equal(JSON.stringify(drawSchematic(circuit, { width })), JSON.stringify(drawing));
+  for (const { circuit, style, drawing } of some) {
+    assert.equal(JSON.stringify(drawSchematic(circuit, style)), JSON.stringify(drawing));
   }
 });
 
 test('turning the switches and sliders of a circuit to either end moves nothing', () => {
-  for (const { circuit, width } of some) {
-    const before = geometry(circuit, { width });
-    assert.equal(geometry(turned(circuit, 'first'), { width }), before);
-    assert.equal(geometry(turned(circuit, 'last'), { width }), before);
+  for (const { circuit, style } of some) {
+    const before = geometry(circuit, style);
+    assert.equal(geometry(turned(circuit, 'first'), style), before);
+    assert.equal(geometry(turned(circuit, 'last'), style), before);
   }
 });
 
 test('taking components out and putting wires across them moves nothing', () => {
-  for (const { circuit, width } of some) {
+  for (const { circuit, style } of some) {
     const whole = places(
       withConditions(circuit, () => undefined),
-      { width },
+      style,
     );
-    assert.deepEqual(places(circuit, { width }), whole);
+    assert.deepEqual(places(circuit, style), whole);
     assert.deepEqual(
       places(
         withConditions(circuit, () => 'broken'),
-        { width },
+        style,
       ),
       whole,
     );
     assert.deepEqual(
       places(
         withConditions(circuit, () => 'bridged'),
-        { width },
+        style,
       ),
       whole,
     );

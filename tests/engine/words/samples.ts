@@ -1,4 +1,5 @@
 import type { Catalogue } from '../../../src/engine/reasons/index.ts';
+import { boardSamples } from './board-samples.ts';
 import { claimSamples } from './claim-samples.ts';
 import { elementSamples } from './element-samples.ts';
 import { reasonSamples } from './reason-samples.ts';
@@ -308,20 +309,6 @@ export const samples: { readonly [Code in keyof Catalogue]: readonly Catalogue[C
     { found: 'R1', kind: 'switch', ids: ['S1'] },
     { found: 'R1', kind: 'supply', ids: [] },
   ],
-  button: [
-    { does: 'reset' },
-    { does: 'undo' },
-    { does: 'redo' },
-    { does: 'hold' },
-    { does: 'release' },
-    { does: 'reveal' },
-    { does: 'copy' },
-    { does: 'link' },
-    { does: 'text' },
-    { does: 'png' },
-    { does: 'print' },
-    { does: 'svg' },
-  ],
   copied: [{ done: true }, { done: false }],
   'activity button': [{ does: 'fill' }, { does: 'leave' }, { does: 'next' }, { does: 'back' }],
   revealed: [{ shown: 2, count: 5 }],
@@ -396,4 +383,5 @@ export const samples: { readonly [Code in keyof Catalogue]: readonly Catalogue[C
   ...reasonSamples,
   ...claimSamples,
   ...elementSamples,
+  ...boardSamples,
 };

@@ -122,6 +122,15 @@ export const elements: Sentences<ElementData> = {
   saved: ({ done }) =>
     done ? 'Saved.' : 'This page may not save files: open it by itself, and save the picture there.',
   'address not read': () => 'The setting in the address cannot be read, so it is not used.',
+  'not to be written': ({ found, like }) =>
+    `“${found}” is no current or p.d. of a component here: write I_${like} or V_${like}, with = after it for its value, or =? for a blank.`,
+  written: ({ quantities }) =>
+    `Written beside the components: ${quantities
+      .map(
+        ({ called, shows, reading }) =>
+          `the ${called}${shows === 'reading' ? `, ${reading}` : shows === 'blank' ? ', with a blank for its value' : ''}`,
+      )
+      .join('; ')}.`,
   'switch state': ({ closed }) => (closed ? 'closed' : 'open'),
   condition: ({ condition }) => (condition ? conditions[condition] : 'back as it was'),
   alter: ({ id, condition }) => `${condition === 'broken' ? 'Take out' : 'Wire across'} ${id}`,

@@ -6,7 +6,7 @@ import type { Page } from '../../../../src/engine/schematic/page.ts';
 import { margin, type Plan } from '../../../../src/engine/schematic/plan.ts';
 import { beside } from '../../../../src/engine/schematic/web/beside.ts';
 
-const blank = (): Page => ({ pieces: [], symbols: [], labels: [], marks: [], hops: [] });
+const blank = (): Page => ({ pieces: [], symbols: [], labels: [], marks: [], hops: [], arrows: [] });
 
 /** A plan of a size that draws one of everything at its corner and at its middle. */
 const planOf = (width: number, height: number, cost = 0): Plan => ({
