@@ -1,23 +1,53 @@
 // Large circuits beside the sparse solvers of general-purpose libraries, interleaved in one process: the ratios count.
 import { graphOf } from '../../src/engine/solve/graph.ts';
-import { solve, track } from '../../src/engine/index.ts';
+import { parseCircuit, solve, track } from '../../src/engine/index.ts';
 import { sparseFlow } from '../../src/engine/sparse/index.ts';
-import { measure } from './measure.ts';
-import { against, atMost, title, took } from './report.ts';
+import { exponentOf } from '../engine/topology/growth.ts';
+import { measure, once, type Timing } from './measure.ts';
+import { against, atMost, noMore, title, took } from './report.ts';
 import { prepared, sparseRivals } from './sparse-rivals.ts';
-import { largeWorkloads } from './workloads.ts';
+import { hugeWorkload, largeWorkloads, type Workload } from './workloads.ts';
 
 // Times faster than the best library that are asked of a cold solution.
 const asked: Readonly<Record<string, number>> = { 'ladder 10000': 4, 'grid 32': 8, 'grid 100': 25 };
+// And of a step of the slider than a library’s new solve.
+const askedOfStep: Readonly<Record<string, number>> = { 'ladder 10000': 250, 'grid 100': 10_000 };
 
-const cold = new Map<string, number>();
+/** A bridge: solved in between, it takes the place of the analysis that is kept for the next circuit of the same form. */
+const other = graphOf(
+  parseCircuit('B1 6 V + ((R1 1 Ω + @p + R2 2 Ω) ∥ (R3 3 Ω + @q + R4 4 Ω)); R5 5 Ω @p–@q'),
+);
+
+const cold = new Map<string, readonly [resistors: number, least: number]>();
+
+function leastOf(...timings: readonly Timing[]): Timing {
+  return timings.reduce((best, timing) => (timing.least < best.least ? timing : best));
+}
+
+/** The steps of a slider, twelve readings and all currents, beside a new solution by the best library. */
+function stepsOf({ name, circuit, edges }: Workload, rival: Timing): void {
+  const all = edges.map((_, at) => `I_R${at + 1}`);
+  const [few, every] = [track(circuit, 'R1', all.slice(0, 12)), track(circuit, 'R1', all)];
+  const [fewOut, everyOut] = [new Float64Array(12), new Float64Array(all.length)];
+  let ohms = 1;
+  const turn = (): number => (ohms = ohms === 100 ? 1 : ohms + 1);
+  const step = measure({
+    twelve: () => few.at(turn(), fewOut),
+    every: () => every.at(turn(), everyOut),
+  });
+  atMost('12 readings at a step of the slider', step.twelve, 0.025);
+  atMost('every current at a step', step.every, 0.0013 * edges.length);
+  const target = askedOfStep[name];
+  if (target) against('every current against the best', step.every, rival, target);
+}
+
 for (const workload of largeWorkloads()) {
   const { name, circuit, edges } = workload;
   const equations = prepared(workload);
   const potentials = sparseRivals['numeric ccsLUP'](equations);
   const ours = solve(circuit);
   const off = potentials.reduce(
-    (most, volts, at) => Math.max(most, Math.abs(volts - (ours.potential(`n${at + 1}`) ?? volts))),
+    (most, volts, at) => Math.max(most, Math.abs(volts - (ours.potential(`n${at + 1}`) ?? NaN))),
     0,
   );
   title(`${name}, ${edges.length} resistors (agree within ${off.toExponential(0)} V)`);
@@ -25,28 +55,48 @@ for (const workload of largeWorkloads()) {
   const times = measure({
     'from the list of components': () =>
       solve({ ...circuit, components: [...circuit.components] }).current('R1'),
-    'equations and currents': () => sparseFlow(graph).current(1),
+    'equations and currents, cold': () => {
+      sparseFlow(other);
+      sparseFlow(graph).current(1);
+    },
+    'the same, values changed': () => sparseFlow(graph).current(1),
     'numeric ccsLUP': () => sparseRivals['numeric ccsLUP'](equations),
     'mathjs slu': () => sparseRivals['mathjs slu'](equations),
+    'equations made, and the faster': () => sparseRivals['numeric ccsLUP'](prepared(workload)),
   });
   for (const [task, timing] of Object.entries(times)) took(task, timing);
-  const rival = Math.min(times['numeric ccsLUP'].median, times['mathjs slu'].median);
-  cold.set(name, times['equations and currents'].median);
-  const best = rival === times['mathjs slu'].median ? times['mathjs slu'] : times['numeric ccsLUP'];
-  against('equations against the best library', times['equations and currents'], best, asked[name] ?? 1);
-  const tracker = track(
-    circuit,
-    'R1',
-    Array.from({ length: 12 }, (_, at) => `I_R${at + 1}`),
+  const own = times['equations and currents, cold'];
+  const rival = leastOf(times['numeric ccsLUP'], times['mathjs slu']);
+  cold.set(name, [edges.length, own.least]);
+  against('equations, cold, against the best', own, rival, asked[name] ?? 1);
+  against(
+    'from the list, against numeric',
+    times['from the list of components'],
+    times['equations made, and the faster'],
+    1,
   );
-  const out = new Float64Array(12);
-  let ohms = 1;
-  const step = measure({ twelve: () => tracker.at((ohms = ohms === 100 ? 1 : ohms + 1), out) });
-  atMost('12 readings at a step of the slider', step.twelve, 0.025);
+  if (asked[name]) stepsOf(workload, rival);
 }
 
-title('how cost grows, as a power of the number of resistors (unchanged pattern)');
-const power = (small: string, large: string, times: number): string =>
-  (Math.log((cold.get(large) ?? NaN) / (cold.get(small) ?? NaN)) / Math.log(times)).toFixed(2);
-console.log(`ladder: ${power('ladder 1000', 'ladder 10000', 10)} (asked 1.05)`);
-console.log(`grid: ${power('grid 32', 'grid 100', (100 * 99) / (32 * 31))} (asked 1.6)`);
+{
+  const workload = hugeWorkload();
+  title(`grid 300, ${workload.edges.length} resistors (once each)`);
+  const graph = graphOf(workload.circuit);
+  const equations = prepared(workload);
+  const own = once(() => sparseFlow(graph).current(1), 2);
+  const rival = once(() => sparseRivals['mathjs slu'](equations), 1);
+  took('equations and currents', own);
+  took('mathjs slu', rival);
+  against('equations against mathjs slu', own, rival, 22);
+}
+
+title('how cost grows, as a power of the number of resistors');
+for (const [family, limit] of [
+  ['ladder', 1.05],
+  ['grid', 1.6],
+] as const)
+  noMore(
+    family,
+    exponentOf([...cold].filter(([name]) => name.startsWith(family)).map(([, point]) => point)),
+    limit,
+  );

@@ -42,3 +42,9 @@ export function measure<Name extends string>(
   };
   return Object.fromEntries(names.map((name) => [name, timing(name)])) as Record<Name, Timing>;
 }
+
+/** Times what takes seconds, so many times. */
+export function once(task: () => void, times: number): Timing {
+  const taken = Array.from({ length: times }, () => 1000 * run(task, 1)).sort((a, b) => a - b);
+  return { median: taken[times >> 1]!, least: taken[0]! };
+}

@@ -67,7 +67,17 @@ function cube(): Workload {
 }
 
 /** Large circuits: ladders of so many sections, and squares of so many nodes to a side. */
-export const largeWorkloads = (): readonly Workload[] => [ladder(1000), ladder(10_000), grid(32), grid(100)];
+export const largeWorkloads = (): readonly Workload[] => [
+  ladder(1000),
+  ladder(3000),
+  ladder(10_000),
+  grid(32),
+  grid(56),
+  grid(100),
+];
+
+/** The largest of all: 179,400 resistors. */
+export const hugeWorkload = (): Workload => grid(300);
 
 /** The circuits of the benchmark: a classroom's (R1 + (R2 ∥ R3) + (R4 ∥ R5)), a bridge, and three larger ones. */
 export const workloads: readonly Workload[] = [
