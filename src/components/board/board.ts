@@ -24,7 +24,7 @@ import { fragmentNow } from './address.ts';
 import { isContent, textOf } from './fallback.ts';
 import { Menu } from './menu.ts';
 import type { Moment } from './moment.ts';
-import { notes, spokenNotes } from './notes.ts';
+import { News } from './news.ts';
 import { onLatest } from './page-history.ts';
 import { Painter } from './painter.ts';
 import { fetchPictures } from './pictures.ts';
@@ -33,6 +33,7 @@ import { Presence } from './presence.ts';
 import { Pupil } from './pupil.ts';
 import { listed } from './readings-table.ts';
 import { coverable, shown, type Word } from './shown.ts';
+import { Readiness } from './readiness.ts';
 import { readSource } from './source.ts';
 import { BoardStore } from './store.ts';
 import { styles } from './styles.ts';
@@ -113,9 +114,9 @@ export class RheoletBoard extends LitElement implements BoardFace {
     }),
     reached: () => this.#pointing.reached,
     painted: (whole) => {
-      if (this.#differs()) this.requestUpdate();
+      if (this.#news.differs(this.snapshot, this.#pointing.id)) this.requestUpdate();
       // While the engine is not ready for the circuit, nothing is what is painted.
-      if (whole && !this.#reading === !this.snapshot) this.#painted();
+      if (whole && !this.#reading === !this.snapshot) this.#readiness.reach();
     },
   });
   readonly #pointing = new Pointing(this.#painter.stage, {
@@ -138,11 +139,8 @@ export class RheoletBoard extends LitElement implements BoardFace {
   #revealed = false;
   /** The attributes that were last taken on. */
   #style: string | undefined;
-  #noted = '';
-  /** What was last said, once settled. */
-  #heard: Moment | undefined;
-  #painted: () => void = () => undefined;
-  #ready = new Promise<void>((done) => (this.#painted = done));
+  readonly #news = new News();
+  readonly #readiness = new Readiness();
 
   constructor() {
     super();
@@ -187,7 +185,7 @@ export class RheoletBoard extends LitElement implements BoardFace {
 
   /** Fulfilled once the circuit is drawn and solved, or what is wrong with it is said. */
   get ready(): Promise<void> {
-    return this.#ready;
+    return this.#readiness.reached;
   }
 
   /** Calls the listener at every change, in the act; returns how to stop. */
@@ -330,19 +328,13 @@ export class RheoletBoard extends LitElement implements BoardFace {
     return this.#revealed ? new Set([...words, ...coverable]) : words;
   }
 
-  /** Whoever waits for the drawing of before is let go. */
-  #await(): void {
-    this.#painted();
-    this.#ready = new Promise((done) => (this.#painted = done));
-  }
-
   #open(): void {
     this.#text = textOf(this.childNodes);
     const source = this.#given ?? this.#text;
     if (this.#given === undefined && document.readyState === 'loading') return;
     const read = readSource(source);
     this.#opened = true;
-    this.#await();
+    this.#readiness.renew();
     const problem = 'sentence' in read ? read : undefined;
     this.#problem = problem?.sentence ?? '';
     if ('sentence' in read) this.#begin(undefined);
@@ -386,21 +378,8 @@ export class RheoletBoard extends LitElement implements BoardFace {
 
   #changed(): void {
     this.#painter.changed();
-    const { snapshot } = this;
-    const before = this.#heard;
-    if (!snapshot || snapshot.moving !== undefined) return;
-    this.#heard = snapshot;
-    if (before?.start === snapshot.start && before.circuit !== snapshot.circuit)
-      speak(this, spokenNotes(snapshot, before));
-  }
-
-  /** Whether anything under the drawing changes: while a slider moves, the caption and the notes alone do. */
-  #differs(): boolean {
-    const { snapshot } = this;
-    const noted = snapshot ? notes(snapshot).join() : '';
-    const same = noted === this.#noted && snapshot?.moving !== undefined && this.#pointing.id === undefined;
-    this.#noted = noted;
-    return !same;
+    const told = this.#news.of(this.snapshot);
+    if (told !== undefined) speak(this, told);
   }
 
   /** Does what its button of this name does, or takes these settings beside the others in one step, as the pupil's act: the page is told. */
