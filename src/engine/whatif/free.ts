@@ -12,9 +12,14 @@ import { Fraction } from '../quantity/index.ts';
 /** What may be varied: the resistance of a resistor, the e.m.f. of a supply, what is inside it (`r_B1`), a constant current, the temperature or the light. */
 export type Varied = string;
 
-/** A number as the decimal that it is written as. */
-const written = (value: number | Fraction): Fraction =>
-  typeof value === 'number' ? new Fraction(value.toString()) : value;
+/** A number as the decimal that it is written as, also where that has an exponent (`1e-9`). */
+function written(value: number | Fraction): Fraction {
+  if (typeof value !== 'number') return value;
+  const [digits = '0', exponent = '0'] = value.toString().split('e');
+  const power = new Fraction(10n ** BigInt(Math.abs(Number(exponent))));
+  const decimal = new Fraction(digits);
+  return exponent.startsWith('-') ? decimal.div(power) : decimal.mul(power);
+}
 
 /** The component without the ranges that bind its settings. */
 function unbound(component: Component): Component {

@@ -24,7 +24,6 @@ export interface Sensitivity {
 }
 
 const zero = new Fraction(0);
-const one = new Fraction(1);
 
 /** The present value of what is varied. */
 function valueOf(circuit: Circuit, what: Varied): Fraction {
@@ -112,6 +111,14 @@ function ofOne(circuit: Circuit, quantity: string, what: Varied): Sensitivity {
     return value;
   };
   const slopeOf = (name: string): Fraction => slope((step) => read(name, step));
+  /** Of a p.d. times a current, by the product rule; where no current ever flows the p.d. need not be known. */
+  const slopeOfProduct = (pd: string, current: string): Fraction => {
+    const [amps, change] = [read(current, 0), slopeOf(current)];
+    if (amps.n === 0n && change.n === 0n) return zero;
+    return slopeOf(pd)
+      .mul(amps)
+      .add(change.mul(read(pd, 0)));
+  };
   const [, inside] = /^Pr_(.+)/.exec(quantity) ?? [];
   const terms = inside
     ? // r I², by the product rule.
@@ -124,13 +131,7 @@ function ofOne(circuit: Circuit, quantity: string, what: Varied): Sensitivity {
           .mul(slopeOf(`I_${inside}`))
           .mul(2),
       ]
-    : factorsOf(circuit, quantity, what).map(([a, b]) =>
-        b
-          ? slopeOf(a)
-              .mul(read(b, 0))
-              .add(slopeOf(b).mul(read(a, 0)))
-          : slopeOf(a).mul(one),
-      );
+    : factorsOf(circuit, quantity, what).map(([a, b]) => (b ? slopeOfProduct(a, b) : slopeOf(a)));
   const value = terms.reduce((sum, term) => sum.add(term), zero);
   return {
     value,

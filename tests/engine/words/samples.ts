@@ -146,7 +146,10 @@ export const samples: { readonly [Code in keyof Catalogue]: readonly Catalogue[C
   ],
   'contacts apart': [{ id: 'S1a', other: 'S1b' }],
   'contacts alike': [{ id: 'S1a', other: 'S1b' }],
-  'part missing': ['R1b', ''].map((other) => ({ id: 'R1a', other })),
+  'part missing': [
+    { id: 'R1a', other: 'R1b' },
+    { id: 'R1', other: '' },
+  ],
   'parts apart': [{ id: 'R1a', other: 'R1b' }],
   'parts at odds': [{ id: 'R1a', other: 'R1b' }],
   'track without resistance': [{ id: 'R1a', other: 'R1b' }],
