@@ -1,7 +1,15 @@
 import assert from 'node:assert/strict';
 import { describe, it } from 'node:test';
 import fc from 'fast-check';
-import { parseCircuit, say, sensitivity, solve, solveExact, withValue } from '../../../src/engine/index.ts';
+import {
+  Fraction,
+  parseCircuit,
+  say,
+  sensitivity,
+  solve,
+  solveExact,
+  withValue,
+} from '../../../src/engine/index.ts';
 import { intactCircuit } from '../solve/random-circuit.ts';
 
 const reasons = (line: string, quantity: string, what: string): string[] =>
@@ -24,14 +32,14 @@ describe('the sensitivity of a quantity', () => {
           const of = circuit.components[b % circuit.components.length];
           if (what?.kind !== 'resistor' || !of || solve(circuit).status === 'faulty') return;
           const name = `${letter}_${of.id}`;
-          const near = (step: number): number => {
-            const changed = withValue(circuit, what.id, what.resistance.value.mul(1 + step));
-            return Number(solveExact(changed).quantity(name) ?? NaN);
-          };
-          const [low, high] = [near(-1e-6), near(1e-6)];
+          // Exact fractions: in decimals the difference of two that are nearly the same would be rounding.
+          const step = what.resistance.value.mul(new Fraction(1, 1_000_000));
+          const near = (by: Fraction): Fraction | undefined =>
+            solveExact(withValue(circuit, what.id, what.resistance.value.add(by))).quantity(name);
+          const [low, high] = [near(step.neg()), near(step)];
           // In balance only, ideal branches side by side share no current.
-          if (Number.isNaN(low + high)) return;
-          const rough = (high - low) / (2e-6 * Number(what.resistance.value));
+          if (!low || !high) return;
+          const rough = Number(high.sub(low).div(step.mul(2)));
           const { value, direction } = sensitivity(circuit, name, what.id);
           assert.ok(
             Math.abs(Number(value) - rough) <= 1e-5 * Math.abs(rough) + 1e-9,
