@@ -1,5 +1,22 @@
+/** What can be wrong with the two contacts of a changeover switch, or the two parts of a potentiometer. */
+export interface TwinData {
+  /** Contacts of a changeover switch: the other one is missing (`other` is '' where the label is none of a contact's), they do not meet, or both are open, or closed. */
+  'contact missing': { readonly id: string; readonly other: string };
+  'contacts apart': { readonly id: string; readonly other: string };
+  'contacts alike': { readonly id: string; readonly other: string };
+  /** Parts of a potentiometer: the other one is missing (`other` is '' where the label is none of a part's), or they do not meet. */
+  'part missing': { readonly id: string; readonly other: string };
+  'parts apart': { readonly id: string; readonly other: string };
+  /** Both parts state a range, or a power rating, and these do not fit together. */
+  'parts at odds': { readonly id: string; readonly other: string };
+  /** Both parts are of 0 Ω. */
+  'track without resistance': { readonly id: string; readonly other: string };
+  /** A range that is not even steps. */
+  'scale of a track': { readonly id: string };
+}
+
 /** What can be wrong with a circuit given as JSON, or with a new value for a component. */
-export interface FormatData {
+export interface FormatData extends TwinData {
   /** Not the type of value that belongs here. */
   'wrong type': { readonly expected: string; readonly found: string };
   'unknown version': { readonly found: string };
@@ -18,19 +35,6 @@ export interface FormatData {
   'lamp needs two ratings': { readonly id: string };
   /** Its resistance is that of one temperature only. */
   'filament needs two ratings': { readonly id: string };
-  /** Contacts of a changeover switch: the other one is missing (`other` is '' where the label is none of a contact's), they do not meet, or both are open, or closed. */
-  'contact missing': { readonly id: string; readonly other: string };
-  'contacts apart': { readonly id: string; readonly other: string };
-  'contacts alike': { readonly id: string; readonly other: string };
-  /** Parts of a potentiometer: the other one is missing (`other` is '' where the label is none of a part's), or they do not meet. */
-  'part missing': { readonly id: string; readonly other: string };
-  'parts apart': { readonly id: string; readonly other: string };
-  /** Both parts state a range, or a power rating, and these do not fit together. */
-  'parts at odds': { readonly id: string; readonly other: string };
-  /** Both parts are of 0 Ω. */
-  'track without resistance': { readonly id: string; readonly other: string };
-  /** A range that is not even steps. */
-  'scale of a track': { readonly id: string };
   'terminals with a supply': Record<never, never>;
   'terminals missing': Record<never, never>;
   'terminal unknown': { readonly found: string };

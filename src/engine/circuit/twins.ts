@@ -1,7 +1,7 @@
 import { writeQuantity, type Quantity } from '../quantity/index.ts';
 import type { Said } from '../words/index.ts';
 import { isContact, type Contact } from './changeover.ts';
-import type { FormatData } from './codes.ts';
+import type { TwinData } from './codes.ts';
 import type { Component, Range, Track } from './model.ts';
 import { isTrack, mirrored, whole } from './potentiometer.ts';
 import { twinOf } from './twin-of.ts';
@@ -9,20 +9,7 @@ import { twinOf } from './twin-of.ts';
 /** A contact of a changeover switch, or a part of a potentiometer, and what is wrong with it and the other one. */
 export interface WrongTwin {
   readonly id: string;
-  readonly wrong: Said<
-    Extract<
-      keyof FormatData,
-      | 'contact missing'
-      | 'contacts apart'
-      | 'contacts alike'
-      | 'part missing'
-      | 'parts apart'
-      | 'parts at odds'
-      | 'track without resistance'
-      | 'scale of a track'
-      | 'out of range'
-    >
-  >;
+  readonly wrong: Said<keyof TwinData | 'out of range'>;
 }
 
 type Twin = Contact | Track;

@@ -1,4 +1,4 @@
-import type { FormatData } from '../circuit/index.ts';
+import type { FormatData, TwinData } from '../circuit/index.ts';
 
 /** What the grammar may expect in a place. */
 export type Expected =
@@ -66,6 +66,7 @@ export type MistakeData = Readonly<
 /** All that can be wrong with a line: some mistakes are the same in the JSON form. */
 export type MistakeCode =
   | keyof MistakeData
+  | keyof TwinData
   | Extract<
       keyof FormatData,
       | 'label used twice'
@@ -76,14 +77,6 @@ export type MistakeCode =
       | 'must not be negative'
       | 'lamp needs two ratings'
       | 'filament needs two ratings'
-      | 'contact missing'
-      | 'contacts apart'
-      | 'contacts alike'
-      | 'part missing'
-      | 'parts apart'
-      | 'parts at odds'
-      | 'track without resistance'
-      | 'scale of a track'
       | 'terminals with a supply'
       | 'too many components'
       | 'no such component'
