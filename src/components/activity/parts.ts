@@ -18,10 +18,10 @@ const whole = (element: HTMLElement): Part => ({
 type Board = HTMLElement & { hide: string };
 
 /** What a board hides by words of its own, in the place of a whole element. */
-const boardWords: Readonly<Record<string, readonly string[]>> = {
-  ribbons: ['ribbons', 'arrows'],
-  readings: ['readings'],
-};
+const boardWords = new Map([
+  ['ribbons', ['ribbons', 'arrows']],
+  ['readings', ['readings']],
+]);
 
 /** A part of a board's drawing: words that the page had not given are added, and taken away again. */
 function drawn(board: Board, words: readonly string[]): Part {
@@ -45,7 +45,7 @@ export function partsOf(activity: HTMLElement, order: string): readonly Part[] {
   const words = new Set((order.trim() || usualOrder).toLowerCase().split(/[\s,]+/));
   const taken = new Set<HTMLElement>();
   return [...words].flatMap((word) => {
-    const own = boardWords[word];
+    const own = boardWords.get(word);
     if (own)
       return inside
         .filter(({ localName }) => localName === 'rheolet-board')

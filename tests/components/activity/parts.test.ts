@@ -26,9 +26,12 @@ const pages = fc.array(
   { maxLength: 8 },
 );
 const orders = fc
-  .array(fc.constantFrom(...tags, 'ribbons', 'readings', 'quay', 'fog', 'PUMP', 'none', 'nonsense'), {
-    maxLength: 6,
-  })
+  .array(
+    fc.constantFrom(...tags, 'ribbons', 'readings', 'quay', 'fog', 'PUMP', 'none', 'nonsense', 'constructor'),
+    {
+      maxLength: 6,
+    },
+  )
   .chain((words) => fc.constantFrom(' ', ', ', '\n').map((space) => words.join(space)));
 
 describe('the parts of an activity', () => {

@@ -19,6 +19,16 @@ void describe('the sentences', () => {
     );
   });
 
+  void it('take the names that every object has for names like others', () => {
+    for (const name of Object.getOwnPropertyNames(Object.prototype)) {
+      const of = (letter: string, of: string): string =>
+        say({ code: 'measures', data: { letter, of, wording: 'p.d.', ohms: '' } });
+      // An underscore stands between two ends.
+      if (!name.includes('_')) assert.equal(of('I', name), `current through ${name}`);
+      assert.equal(of(name, 'R1'), 'p.d. across R1');
+    }
+  });
+
   void it('are said in another language by the same codes', () => {
     const loud = { tag: 'en', sentences: { ...en.sentences, 'no path': () => 'NO PATH' } };
     assert.equal(say({ code: 'no path', data: {} }, loud), 'NO PATH');

@@ -26,11 +26,11 @@ const stepsButtons = { step: 'Next step', hint: 'Next hint', answer: 'Show the n
 const columns = { quantity: 'Quantity', predicted: 'I predict', shown: 'The board has' };
 
 /** Quantities of worked solutions that no board reads. */
-const others: Readonly<Record<string, string>> = {
-  t: 'time',
-  W: 'energy of',
-  Q: 'charge through',
-};
+const others = new Map([
+  ['t', 'time'],
+  ['W', 'energy of'],
+  ['Q', 'charge through'],
+]);
 
 /** A block as it is put together, `(R2∥(R3+R4))`; a group inside it ends with a comma, so that it is not heard as another block. */
 const block = (label: string): string =>
@@ -90,7 +90,7 @@ export const elements: Sentences<ReasoningElementData> = {
     (alike ? '; they differ in later figures.' : '.'),
   sign: ({ sign }) => signs[sign] ?? sign,
   quantity: ({ letter, of, wording }) => {
-    const own = letter === 'Vr' ? `${wording} across the internal resistance of` : others[letter];
+    const own = letter === 'Vr' ? `${wording} across the internal resistance of` : others.get(letter);
     const [id = '', isRated] = of.split(/ (rated)$/);
     if (isRated) return `rated ${say({ code: 'measures', data: { letter, of: id, wording, ohms: '' } })}`;
     if (own) return of ? `${own} ${block(of)}` : own;

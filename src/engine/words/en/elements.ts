@@ -15,20 +15,20 @@ const units = {
 const prefixes = { p: 'pico', n: 'nano', µ: 'micro', m: 'milli', '': '', k: 'kilo', M: 'mega', G: 'giga' };
 
 /** A quantity by its letter: the noun, and the word between it and a component. */
-const measured: Readonly<Record<string, readonly [string, string]>> = {
-  I: ['current', 'through'],
-  R: ['resistance', 'of'],
-  P: ['power', 'of'],
-  E: ['e.m.f.', 'of'],
-  r: ['internal resistance', 'of'],
-  Pemf: ['power', 'of the e.m.f. of'],
-  Pr: ['power', 'lost inside'],
-};
-const wholes: Readonly<Record<string, (noun: string) => string>> = {
-  total: (noun) => `total ${noun}`,
-  loop: (noun) => `${noun} of the whole loop`,
-  dissipated: (noun) => `${noun} dissipated`,
-};
+const measured = new Map<string, readonly [string, string]>([
+  ['I', ['current', 'through']],
+  ['R', ['resistance', 'of']],
+  ['P', ['power', 'of']],
+  ['E', ['e.m.f.', 'of']],
+  ['r', ['internal resistance', 'of']],
+  ['Pemf', ['power', 'of the e.m.f. of']],
+  ['Pr', ['power', 'lost inside']],
+]);
+const wholes = new Map<string, (noun: string) => string>([
+  ['total', (noun) => `total ${noun}`],
+  ['loop', (noun) => `${noun} of the whole loop`],
+  ['dissipated', (noun) => `${noun} dissipated`],
+]);
 const instruments = { V: 'Voltmeter', A: 'Ammeter', Ω: 'Ohmmeter', W: 'Wattmeter' };
 
 const buttons = {
@@ -85,10 +85,10 @@ export const elements: Sentences<ElementData> = {
   spoken: ({ number, prefix, unit }) => `${number} ${prefixes[prefix]}${units[unit][number === '1' ? 0 : 1]}`,
   covered: () => 'covered: predict it first',
   measures: ({ letter, of, wording, ohms }) => {
-    const [noun, joint] = measured[letter] ?? [wording, 'across'];
+    const [noun, joint] = measured.get(letter) ?? [wording, 'across'];
     const ends = of.split('_');
     const what = ends.length > 1 ? `${noun} between ${all(ends)}` : `${noun} ${joint} ${of || 'its ends'}`;
-    return (wholes[of]?.(noun) ?? what) + (ohms && `; its own resistance is ${ohms}`);
+    return (wholes.get(of)?.(noun) ?? what) + (ohms && `; its own resistance is ${ohms}`);
   },
   meter: ({ unit, id, caption, reading }) =>
     `${instruments[unit]}${id && ` ${id}`}${caption && `, ${caption}`}, ${reading}`,
