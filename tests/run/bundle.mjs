@@ -1,4 +1,5 @@
 import { build } from 'esbuild';
+import { seeded } from './seed.mjs';
 
 /** Bundles TypeScript files into one module for Node, `.tmp/NAME.mjs`, and gives its path. */
 export async function bundle(name, files) {
@@ -13,6 +14,7 @@ export async function bundle(name, files) {
     sourcemap: true,
     // Otherwise `sideEffects` of package.json drops the imports of the files without a word.
     ignoreAnnotations: true,
+    ...seeded,
     logLevel: 'warning',
   }).catch(() => process.exit(1)); // esbuild has said what is wrong
   return outfile;

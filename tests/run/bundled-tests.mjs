@@ -1,6 +1,7 @@
 import { readdirSync } from 'node:fs';
 import { join, relative, sep } from 'node:path';
 import { build } from 'esbuild';
+import { seeded } from './seed.mjs';
 
 const folder = 'tests/components';
 const isEntry = (file) => file.endsWith('.test.ts') || file.endsWith('-in-frame.ts');
@@ -21,6 +22,7 @@ async function bundles() {
     outdir: '.',
     chunkNames: `${folder}/chunks/[hash]`,
     ignoreAnnotations: true,
+    ...seeded,
     write: false,
     logLevel: 'warning',
   }).catch(() => process.exit(1)); // esbuild has said what is wrong

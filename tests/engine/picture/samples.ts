@@ -1,4 +1,4 @@
 import { drawn, type Sample } from '../schematic/random-drawings.ts';
 
-/** Three hundred random circuits with their drawings, which the laws of pictures share; others in every run. */
+/** Three hundred random circuits with their drawings, which the laws of pictures share. */
 export const samples: readonly Sample[] = drawn(300);

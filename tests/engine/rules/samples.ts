@@ -18,7 +18,7 @@ const conditions = fc.array(
   { minLength: 26, maxLength: 26 },
 );
 
-/** Two thousand random circuits, new ones every run, which all laws of the rules share. */
+/** Two thousand random circuits, which all laws of the rules share. */
 export const samples: readonly Sample[] = fc
   .sample(fc.tuple(random, fc.oneof(fc.constant([]), conditions)), 2000)
   .map(([whole, list]) => {

@@ -29,7 +29,7 @@ const sample = fc.tuple(
 
 /**
  * So many random circuits, in half of them some components taken out or bridged, in half of them a 0 V mark, in half of them quantities
- * written, with their drawings; others in every run.
+ * written, with their drawings.
  */
 export const drawn = (count: number): readonly Sample[] =>
   fc.sample(sample, count).map(([whole, width, conditions, by, written]) => {

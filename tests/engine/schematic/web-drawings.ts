@@ -35,7 +35,7 @@ export const drawWebs = (count: number, seed?: number): readonly Sample[] =>
     return { circuit, width, style, drawing: drawn(circuit, width, style) };
   });
 
-/** Four hundred random webs, drawn once for all the laws that they are held against; others in every run. */
+/** Four hundred random webs, drawn once for all the laws that they are held against. */
 export function webs(): readonly Sample[] {
   samples ??= drawWebs(400);
   return samples;

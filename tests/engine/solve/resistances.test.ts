@@ -38,7 +38,7 @@ function measured(list: readonly Part[]): Measured {
   return { list, nodes, r: (p, q) => (p === q ? zero : exact(found.get(p < q ? p + q : q + p))) };
 }
 
-/** A thousand networks, new ones every run, which all laws here share. */
+/** A thousand networks, which all laws here share. */
 const samples: readonly Measured[] = fc.sample(networks, 1000).map((list) => measured(proper(list)));
 
 function every(law: (network: Measured) => void): void {
