@@ -12,9 +12,9 @@ import { spreadCircuit, anyCircuit } from '../solve/random-circuit.ts';
  * What the rounding of e.m.f.s against each other may drive, in amperes: where several meet, what is left of them is known to the last bit
  * of the largest, and that drives a current through the smallest resistance. Of one alone nothing is left.
  */
-function ofRounding({ volts, resistances, supplies }: Graph): number {
+function ofRounding({ emfs, resistances, supplies }: Graph): number {
   if (supplies.length < 2) return 0;
-  const most = volts.reduce((sum, volt) => sum + Math.abs(volt), 0);
+  const most = emfs.reduce((sum, emf) => sum + Math.abs(Number(emf ?? 0)), 0);
   const least = Math.min(...resistances.map(Number).filter((ohms) => ohms > 0));
   return (2 * Number.EPSILON * most) / least;
 }
