@@ -30,12 +30,14 @@ export function switched(circuit: Circuit, id: string, closed: boolean): Circuit
 }
 
 /**
- * How far R ohms are from the nearer end of a line, as a share of its length: from the open end if it is above 0, from the shorted one
- * if not. `seen` is the resistance that R works against.
+ * What tells how far R has come along a line: the resistance that R works against (infinite where the line has no end but goes on with R,
+ * through its point at very many ohms), and the least and the most ohms without a fault. A list, since numbers of an object may be
+ * objects themselves, new ones at every step of a slider.
  */
-export function shareOf(ohms: number, seen: number): number {
-  return (ohms < seen ? -ohms : seen || few) / (ohms + seen);
-}
+export type Reach = Float64Array;
+
+/** All settings, for the resistance that R works against. */
+export const reachOf = (seen: number): Reach => Float64Array.of(seen, 0, Number.MAX_VALUE);
 
 /** The faults of a circuit in which a constant current misses the resistor that was its path. */
 const constant: readonly Fault['code'][] = [
@@ -48,8 +50,7 @@ const constant: readonly Fault['code'][] = [
 export interface Ends {
   readonly shorted: Solution;
   readonly open: Solution;
-  /** See `shareOf`; not a number where the circuit has a fault. */
-  share(ohms: number): number;
+  readonly reach: Reach;
 }
 
 /**
@@ -72,22 +73,19 @@ export function endsOf(circuit: Circuit, id: string): Ends {
   const isGiven = opened.faults.some(({ code }) => constant.includes(code));
   if (isGiven && short.status === 'solved') {
     const far = solveRounded(resisting(circuit, id, manyOhms));
-    return { shorted, open: far, share: (ohms) => (ohms >= 0 && ohms < Infinity ? -ohms / many : NaN) };
+    return { shorted, open: far, reach: reachOf(Infinity) };
   }
   const isOnlyShorted = opened.status === 'faulty';
   const open = isOnlyShorted ? shorted : opened;
   const seen = !current || isOnlyShorted ? 1 : isFault ? 0 : (open.voltage(id) ?? NaN) / current;
   const least = shorted.status === 'faulty' ? Infinity : isFault ? few : 0;
   const most = isOnlyShorted ? 0 : Number.MAX_VALUE;
-  return {
-    shorted,
-    open,
-    share: (ohms) => (ohms >= least && ohms <= most ? shareOf(ohms, seen) : NaN),
-  };
+  return { shorted, open, reach: Float64Array.of(seen, least, most) };
 }
 
 /** Quantities on their lines, and the place of each. */
 export interface Lines {
+  readonly reach: Reach;
   readonly places: Int32Array;
   readonly shorted: Float64Array;
   readonly open: Float64Array;
@@ -95,26 +93,49 @@ export interface Lines {
   readonly falls: Float64Array;
 }
 
-/** The lines of quantities, each with its place among the names; those that have no value have no line. */
-export function linesOf(ends: Ends, names: readonly string[]): Lines {
-  const [places, shorted, open]: [number[], number[], number[]] = [[], [], []];
-  names.forEach((name, place) => {
-    const [one, other] = [ends.shorted.quantity(name), ends.open.quantity(name)];
-    if (one === undefined || other === undefined) return;
-    places.push(place);
-    shorted.push(one);
-    open.push(other);
-  });
+/** A place, and what stands there where R is shorted and where it is open. */
+export type Line = readonly [place: number, shorted: number, open: number];
+
+/** Lines that R goes along in the same way. */
+export function together(reach: Reach, lines: readonly Line[]): Lines {
   return {
-    places: new Int32Array(places),
-    shorted: new Float64Array(shorted),
-    open: new Float64Array(open),
-    falls: new Float64Array(shorted.map((value, k) => value - (open[k] ?? 0))),
+    reach,
+    places: Int32Array.from(lines, ([place]) => place),
+    shorted: Float64Array.from(lines, ([, shorted]) => shorted),
+    open: Float64Array.from(lines, ([, , open]) => open),
+    falls: Float64Array.from(lines, ([, shorted, open]) => shorted - open),
   };
 }
 
-/** Writes the quantities for a share, each in its place, along the line from the nearer end. */
-export function follow({ places, shorted, open, falls }: Lines, share: number, out: Float64Array): void {
+/** A quantity that grows with R, ohm by ohm, from what it is without. */
+export const growing = (place: number, from: number): Lines =>
+  together(reachOf(Infinity), [[place, from, from + many]]);
+
+/** The lines of quantities, each with its place among the names; those that have no value have no line. */
+export function linesOf({ shorted, open, reach }: Ends, names: readonly string[]): Lines {
+  const lines = names.flatMap((name, place): Line[] => {
+    const [one, other] = [shorted.quantity(name), open.quantity(name)];
+    return one === undefined || other === undefined ? [] : [[place, one, other]];
+  });
+  return together(reach, lines);
+}
+
+/**
+ * Writes the quantities for R, each in its place, along the line from the nearer end; false, and nothing written, where the circuit has a
+ * fault. All numbers come in lists and none goes through another function, where it might become an object.
+ */
+export function follow(
+  { reach, places, shorted, open, falls }: Lines,
+  setting: Float64Array,
+  out: Float64Array,
+): boolean {
+  const ohms = setting[0] ?? NaN;
+  const seen = reach[0] ?? NaN;
+  if (!(ohms >= (reach[1] ?? NaN) && ohms <= (reach[2] ?? NaN) && seen >= 0)) return false;
+  // From the nearer end, as a share of the line’s length: from the open end if it is above 0, from the shorted one if not.
+  const share =
+    seen === Infinity ? -ohms / many : (ohms < seen ? -ohms : Math.max(seen, few)) / (ohms + seen);
   const near = share > 0 ? open : shorted;
   for (let k = 0; k < places.length; k++) out[places[k] ?? 0] = (near[k] ?? 0) + share * (falls[k] ?? 0);
+  return true;
 }

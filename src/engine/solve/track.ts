@@ -10,7 +10,7 @@ import {
   type Component,
 } from '../circuit/index.ts';
 import { solverFor } from './equip.ts';
-import { endsOf, follow, linesOf, shareOf, switched } from './lines.ts';
+import { endsOf, follow, growing, linesOf, reachOf, switched, together, type Lines } from './lines.ts';
 import type { Solution } from './solution.ts';
 import { solve, solveRounded } from './solve.ts';
 import { outside } from './terminals.ts';
@@ -33,41 +33,46 @@ function lineOf(name: string): string {
   return name.replace(/^P_/, 'V_').replace(/^Pr_/, 'I_');
 }
 
-/** A power: its line is multiplied by a current, and inside a supply by the resistance. */
-interface Power {
-  readonly place: number;
-  readonly current: string;
-  readonly times: number;
+/** Powers: the line at each place is multiplied by a current, and inside a supply by the resistance. */
+interface Powers {
+  readonly places: Int32Array;
+  readonly currents: readonly string[];
+  readonly times: Float64Array;
 }
 
-function powersOf({ components, surroundings }: Circuit, names: readonly string[]): Power[] {
-  return names.flatMap((name, place) => {
+function powersOf({ components, surroundings }: Circuit, names: readonly string[]): Powers {
+  const found = names.flatMap((name, place) => {
     const [letter = '', id = ''] = name.split('_', 2);
     const component = components.find((part) => part.id === id);
     if (!component || !/^Pr?$/.test(letter)) return [];
     const times = letter === 'P' ? 1 : Number(actualResistance(component, surroundings) ?? 0);
     return [{ place, current: `I_${id}`, times }];
   });
+  return {
+    places: Int32Array.from(found, ({ place }) => place),
+    currents: found.map(({ current }) => current),
+    times: Float64Array.from(found, ({ times }) => times),
+  };
 }
 
 /**
- * The resistance of what the one supply drives: a line as well, only that its share is by what that network shows to the resistor
- * when nothing drives it. Not a number where there is none.
+ * The resistance of what the one supply drives, and `inside` on top: a line as well, only that its share is by what that network shows to
+ * the resistor when nothing drives it. None where there is no such resistance.
  */
-function totalOf(circuit: Circuit, id: string): (ohms: number) => number {
+function totalOf(circuit: Circuit, id: string, place: number, inside: number): Lines[] {
   const network = outside(bridges(circuit));
   const resistor = circuit.components.find((part) => part.id === id);
-  if (!network || !resistor) return () => NaN;
+  if (!network || !resistor) return [];
   const total = (of: Circuit): number | undefined => solveRounded(of).totalResistance();
-  const shorted = total(switched(network, id, true)) ?? NaN;
+  const shorted = total(switched(network, id, true));
+  if (shorted === undefined) return [];
   const open = total(switched(network, id, false));
-  if (open === undefined) return (ohms) => shorted + ohms;
-  const seen = total({ ...switched(network, id, false), terminals: [resistor.from, resistor.to] });
-  if (!seen) return () => shorted;
-  return (ohms) => {
-    const share = shareOf(ohms, seen);
-    return (share > 0 ? open : shorted) + share * (shorted - open);
-  };
+  if (open === undefined) return [growing(place, shorted + inside)];
+  const seen = total({ ...switched(network, id, false), terminals: [resistor.from, resistor.to] }) ?? 0;
+  // Where it shows none, the resistor changes nothing.
+  return [
+    together(reachOf(seen > 0 ? seen : 1), [[place, shorted + inside, (seen > 0 ? open : shorted) + inside]]),
+  ];
 }
 
 /** Follows a circuit with curves, or the contact of a potentiometer, which changes two resistances: no quantity moves on a line there, so it is solved at every step, starting from the one before. */
@@ -99,35 +104,27 @@ export function track(circuit: Circuit, id: string, names: readonly string[]): T
   const ends = endsOf(circuit, id);
   const resistor = circuit.components.find((part) => part.id === id);
   const lines = linesOf(ends, names.map(lineOf));
-  const powers = powersOf(circuit, names);
-  const currents = linesOf(
-    ends,
-    powers.map(({ current }) => current),
-  );
-  const factors = new Float64Array(powers.length);
-  const resistances = names.flatMap((name, place) => {
-    if (name === `R_${id}` && resistor?.condition !== 'broken')
-      return [{ place, read: (ohms: number) => ohms }];
+  const { places, times, ...powers } = powersOf(circuit, names);
+  const currents = linesOf(ends, powers.currents);
+  const factors = new Float64Array(places.length);
+  const resistances = names.flatMap((name, place): Lines[] => {
+    if (name === `R_${id}` && resistor?.condition !== 'broken') return [growing(place, 0)];
     if (name !== 'R_total' && name !== 'R_loop') return [];
-    const total = totalOf(circuit, id);
     const supply = circuit.components.find(isSupply);
     const inside = name === 'R_total' ? 0 : Number((supply && resistanceOf(supply)) ?? NaN);
-    return [{ place, read: (ohms: number) => total(ohms) + inside }];
+    return totalOf(circuit, id, place, inside);
   });
+  const setting = new Float64Array(1);
   return {
     at(ohms, out) {
-      const share = ends.share(ohms);
-      if (Number.isNaN(share)) return false;
-      follow(lines, share, out);
-      follow(currents, share, factors);
-      for (let k = 0; k < powers.length; k++) {
-        const power = powers[k];
-        if (power) out[power.place] = (out[power.place] ?? 0) * (factors[k] ?? 0) * power.times;
+      setting[0] = ohms;
+      if (!follow(lines, setting, out)) return false;
+      if (places.length > 0) follow(currents, setting, factors);
+      for (let k = 0; k < places.length; k++) {
+        const place = places[k] ?? 0;
+        out[place] = (out[place] ?? 0) * (factors[k] ?? 0) * (times[k] ?? 0);
       }
-      for (const { place, read } of resistances) {
-        const resistance = read(ohms);
-        if (!Number.isNaN(resistance)) out[place] = resistance;
-      }
+      for (const resistance of resistances) follow(resistance, setting, out);
       return true;
     },
     solution: (ohms) => solve(withValue(circuit, id, ohms)),

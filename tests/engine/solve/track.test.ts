@@ -161,21 +161,29 @@ describe('a tracked resistor', () => {
     assert.throws(() => tracker.solution(-4), { name: 'CircuitFormatError' });
   });
 
-  it('a step allocates nothing', () => {
-    const circuit = short('B1 a g 6 1/2; A1 a p; R1 p q 12; R2 p q 8; R3 q g 3; V1 q g');
-    const names = quantities(circuit);
-    const tracker = track(circuit, 'R1', names);
-    const out = new Float64Array(names.length);
-    const run = (steps: number): void => {
-      for (let step = 0; step < steps; step++) tracker.at((step % 80) / 2, out);
-    };
-    run(1e5);
-    const grown = Array.from({ length: 5 }, () => {
-      const before = process.memoryUsage().heapUsed;
-      run(1e6);
-      return process.memoryUsage().heapUsed - before;
+  it('a step allocates nothing, whichever circuit it is a step in', () => {
+    const followed = [
+      'B1 a g 6 1/2; A1 a p; R1 p q 12; R2 p q 8; R3 q g 3; V1 q g',
+      'B1 a g 6; R1 a g 10; R2 a g 0.001',
+      'I1 a g 2; R1 a b 10; B1 g b 12',
+      'I1 a g 1/2; R1 a g 10; R2 a g 30',
+    ].map((text) => {
+      const circuit = short(text);
+      const names = quantities(circuit);
+      return { text, tracker: track(circuit, 'R1', names), out: new Float64Array(names.length) };
     });
-    // A number a step would be 12 MB or more.
-    assert.ok(Math.min(...grown) < 1e5, `${Math.min(...grown)} bytes in 1e6 steps`);
+    // Whole numbers of ohms, which are no objects themselves.
+    const grownBy = ({ tracker, out }: (typeof followed)[number]): number => {
+      const before = process.memoryUsage().heapUsed;
+      for (let step = 0; step < 2000; step++) tracker.at(1 + (step % 80), out);
+      return process.memoryUsage().heapUsed - before;
+    };
+    // So few steps at a time that rubbish is hardly ever taken away among them: the middle one of many times is without that.
+    const rounds = Array.from({ length: 500 }, () => followed.map(grownBy)).slice(-101);
+    followed.forEach(({ text }, at) => {
+      const grown = rounds.map((round) => round[at] ?? NaN).sort((a, b) => a - b);
+      // A number a step would be 24,000 bytes or more.
+      assert.ok((grown[50] ?? NaN) < 2000, `${grown[50]} bytes in 2000 steps of ${text}`);
+    });
   });
 });
