@@ -1,8 +1,9 @@
-// `npm run bench`: the engine beside general-purpose libraries, on the same circuits in the same process.
+// `npm run bench [-- solve | exactness | large]`: the engine beside general-purpose libraries, each part in a process of its own.
 import { spawnSync } from 'node:child_process';
 import { bundle } from './bundle.mjs';
 
-for (const name of ['solve', 'large']) {
+const asked = process.argv.slice(2);
+for (const name of asked.length > 0 ? asked : ['solve', 'large']) {
   const output = await bundle(`bench-${name}`, [`tests/bench/${name}.ts`]);
   process.exitCode ||= spawnSync(process.execPath, [output], { stdio: 'inherit' }).status ?? 1;
 }
