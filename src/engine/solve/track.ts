@@ -59,16 +59,15 @@ function powersOf({ components, surroundings }: Circuit, names: readonly string[
  * The resistance of what the one supply drives, and `inside` on top: a line as well, only that its share is by what that network shows to
  * the resistor when nothing drives it. None where there is no such resistance.
  */
-function totalOf(circuit: Circuit, id: string, place: number, inside: number): Lines[] {
+function totalOf(circuit: Circuit, { id, from, to }: Component, place: number, inside: number): Lines[] {
   const network = outside(bridges(circuit));
-  const resistor = circuit.components.find((part) => part.id === id);
-  if (!network || !resistor) return [];
+  if (!network) return [];
   const total = (of: Circuit): number | undefined => solveRounded(of).totalResistance();
   const shorted = total(switched(network, id, true));
   if (shorted === undefined) return [];
   const open = total(switched(network, id, false));
   if (open === undefined) return [growing(place, shorted + inside)];
-  const seen = total({ ...switched(network, id, false), terminals: [resistor.from, resistor.to] }) ?? 0;
+  const seen = total({ ...switched(network, id, false), terminals: [from, to] }) ?? 0;
   // Where it shows none, the resistor changes nothing.
   return [
     together(reachOf(seen > 0 ? seen : 1), [[place, shorted + inside, (seen > 0 ? open : shorted) + inside]]),
@@ -76,21 +75,18 @@ function totalOf(circuit: Circuit, id: string, place: number, inside: number): L
 }
 
 /** Follows a circuit with curves, or the contact of a potentiometer, which changes two resistances: no quantity moves on a line there, so it is solved at every step, starting from the one before. */
-function solvedAnew(circuit: Circuit, id: string, names: readonly string[]): Tracker {
+function solvedAnew(circuit: Circuit, id: string, names: readonly string[]): Tracker['at'] {
   let last: Solution | undefined;
-  return {
-    at(ohms, out) {
-      const setting = withValue(circuit, id, ohms);
-      const now = solverFor(setting)?.solve(setting, last) ?? solve(setting);
-      if (now.status === 'faulty') return false;
-      last = now;
-      names.forEach((name, place) => {
-        const value = now.quantity(name);
-        if (value !== undefined) out[place] = value;
-      });
-      return true;
-    },
-    solution: (ohms) => solve(withValue(circuit, id, ohms)),
+  return (ohms, out) => {
+    const setting = withValue(circuit, id, ohms);
+    const now = solverFor(setting)?.solve(setting, last) ?? solve(setting);
+    if (now.status === 'faulty') return false;
+    last = now;
+    names.forEach((name, place) => {
+      const value = now.quantity(name);
+      if (value !== undefined) out[place] = value;
+    });
+    return true;
   };
 }
 
@@ -100,7 +96,8 @@ function solvedAnew(circuit: Circuit, id: string, names: readonly string[]): Tra
  */
 export function track(circuit: Circuit, id: string, names: readonly string[]): Tracker {
   const isSolvedAnew = (each: Component): boolean => hasCurve(each) || (isTrack(each) && each.id === id);
-  if (circuit.components.some(isSolvedAnew)) return solvedAnew(circuit, id, names);
+  const solution = (ohms: number): Solution => solve(withValue(circuit, id, ohms));
+  if (circuit.components.some(isSolvedAnew)) return { at: solvedAnew(circuit, id, names), solution };
   const ends = endsOf(circuit, id);
   const resistor = circuit.components.find((part) => part.id === id);
   const lines = linesOf(ends, names.map(lineOf));
@@ -109,10 +106,10 @@ export function track(circuit: Circuit, id: string, names: readonly string[]): T
   const factors = new Float64Array(places.length);
   const resistances = names.flatMap((name, place): Lines[] => {
     if (name === `R_${id}` && resistor?.condition !== 'broken') return [growing(place, 0)];
-    if (name !== 'R_total' && name !== 'R_loop') return [];
+    if (!resistor || (name !== 'R_total' && name !== 'R_loop')) return [];
     const supply = circuit.components.find(isSupply);
     const inside = name === 'R_total' ? 0 : Number((supply && resistanceOf(supply)) ?? NaN);
-    return totalOf(circuit, id, place, inside);
+    return totalOf(circuit, resistor, place, inside);
   });
   const setting = new Float64Array(1);
   return {
@@ -127,6 +124,6 @@ export function track(circuit: Circuit, id: string, names: readonly string[]): T
       for (const resistance of resistances) follow(resistance, setting, out);
       return true;
     },
-    solution: (ohms) => solve(withValue(circuit, id, ohms)),
+    solution,
   };
 }

@@ -22,7 +22,7 @@ export interface Core {
 /** The core of a block that is closed by the edge `cut`. */
 export function core(cut: Edge, block: readonly Edge[]): Core {
   const rest = block.filter((edge) => edge !== cut);
-  const [closed, ...others] = reduce([cut, ...rest], []);
+  const [closed, ...others] = reduce([cut, ...rest], new Set());
   const bridge = new Set(
     blocks(others)
       .filter(({ edges }) => edges.length > 1)
@@ -31,7 +31,9 @@ export function core(cut: Edge, block: readonly Edge[]): Core {
       .map(({ id }) => id),
   );
   return {
-    parts: trees(cut.id === '' ? reduce(rest, [cut.from, cut.to]) : closed ? [closed, ...others] : others),
+    parts: trees(
+      cut.id === '' ? reduce(rest, new Set([cut.from, cut.to])) : closed ? [closed, ...others] : others,
+    ),
     bridge: rest.filter(({ id }) => bridge.has(id)).map(({ id }) => id),
   };
 }

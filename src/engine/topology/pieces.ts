@@ -23,21 +23,21 @@ export interface Piece {
 }
 
 /** The trees of edges, reduced as far as the `kept` nodes allow. */
-function reduced(edges: readonly Edge[], kept: readonly string[]): Tree[] {
+function reduced(edges: readonly Edge[], kept: ReadonlySet<string>): Tree[] {
   const trees: Tree[] = [];
   for (const part of reduce(edges, kept)) orient(part, part.from, trees);
   return trees;
 }
 
 /** The parts of a block that is closed by the edge `cut`, that one's first. */
-function closed(cut: Edge, edges: readonly Edge[], kept: readonly string[]): Tree[] {
+function closed(cut: Edge, edges: readonly Edge[], kept: ReadonlySet<string>): Tree[] {
   const rest = edges.filter((edge) => edge !== cut);
   const [first, ...others] = cut.id === '' ? [] : reduced([cut, ...rest], kept);
   if (!first || others.length === 0) {
     const { id, from, to } = cut;
     return [
       { kind: 'component', id, reversed: false, from, to },
-      ...reduced(rest, [...kept, cut.from, cut.to]),
+      ...reduced(rest, new Set([...kept, cut.from, cut.to])),
     ];
   }
   const leaf = leaves(first).find(({ id }) => id === cut.id);
@@ -66,30 +66,43 @@ function jointed(found: readonly Block<Edge>[]): { groups: (readonly Edge[])[]; 
  * neighbour in one is tied to a neighbour in the other. What lies in a plane still does.
  */
 function tiesOf(parts: readonly Edge[]): (readonly [string, string])[] {
-  const [first, ...others] = blocks(parts);
-  if (!first) return [];
-  const [only] = first.edges;
-  if (only && parts.length === 1) return [[only.from, only.to]];
-  const beside = new Map<string, string>();
-  const attach = (edges: readonly Edge[]): void => {
-    for (const { from, to } of edges) {
-      if (!beside.has(from)) beside.set(from, to);
-      if (!beside.has(to)) beside.set(to, from);
+  const found = blocks(parts);
+  const [only] = parts;
+  if (only && parts.length === 1 && found.length === 1) return [[only.from, only.to]];
+  const meeting = new Map<string, number[]>();
+  found.forEach(({ edges }, place) => {
+    for (const node of incidence(edges).keys()) {
+      const here = meeting.get(node);
+      if (here) here.push(place);
+      else meeting.set(node, [place]);
     }
+  });
+  const beside = new Map<string, string>();
+  /** The node at which a block waits for its tie: there is one only, since no way goes round through several blocks. */
+  const joints = new Map<number, string>();
+  /** Takes a block in; the place from which on the next one waits. */
+  const attach = (place: number): number => {
+    let next = place + 1;
+    for (const { from, to } of found[place]?.edges ?? [])
+      for (const node of [from, to]) {
+        if (beside.has(node)) continue;
+        beside.set(node, node === from ? to : from);
+        for (const other of meeting.get(node) ?? []) {
+          if (other === place) continue;
+          joints.set(other, node);
+          next = Math.min(next, other);
+        }
+      }
+    return next;
   };
-  attach(first.edges);
   const ties: (readonly [string, string])[] = [];
-  const waiting = [...others];
-  while (waiting.length > 0) {
-    const place = waiting.findIndex(({ edges }) =>
-      edges.some(({ from, to }) => beside.has(from) || beside.has(to)),
-    );
-    const [block] = waiting.splice(Math.max(place, 0), 1);
-    const edge = block?.edges.find(({ from, to }) => beside.has(from) || beside.has(to));
-    if (!block || !edge) continue;
-    const [joint, far] = beside.has(edge.from) ? [edge.from, edge.to] : [edge.to, edge.from];
-    ties.push([far, beside.get(joint) ?? far]);
-    attach(block.edges);
+  for (let place = attach(0); place < found.length;) {
+    const joint = joints.get(place);
+    joints.delete(place);
+    const edge = found[place]?.edges.find(({ from, to }) => from === joint || to === joint);
+    const near = joint && beside.get(joint);
+    if (edge && near) ties.push([edge.from === joint ? edge.to : edge.from, near]);
+    place = edge ? attach(place) : place + 1;
   }
   return ties;
 }
@@ -105,19 +118,20 @@ export function pieces(circuit: Circuit): readonly Piece[] {
     to: bent.has(id) ? `${to}\n${id}` : to,
   }));
   const way = supplied.size > 0 ? undefined : closing(circuit);
-  const found = blocks<Edge>(way ? [way, ...straight] : straight);
-  const count = found.reduce((most, { piece }) => Math.max(most, piece + 1), 0);
-  return Array.from({ length: count }, (_, place): Piece => {
-    const own = found.filter(({ piece }) => piece === place);
+  const all = way ? [way, ...straight] : straight;
+  const places = new Map(all.map((edge, place) => [edge, place]));
+  const placeOf = (edge: Edge): number => places.get(edge) ?? 0;
+  const found: Block<Edge>[][] = [];
+  for (const block of blocks(all)) (found[block.piece] ??= []).push(block);
+  return found.map((own): Piece => {
     const edges = own.flatMap((block) => block.edges);
     const driven = edges.filter(({ id }) => supplied.has(id));
-    const candidates = new Set(driven.length > 0 ? driven : edges);
-    const cut = [way, ...straight].find((edge) => edge && candidates.has(edge));
+    const [cut] = (driven.length > 0 ? driven : edges).toSorted((a, b) => placeOf(a) - placeOf(b));
     if (!cut) return { tree: undefined, parts: [], ties: [] };
     const closes = cut === way || driven.length > 0;
     const tree = closes && own.length === 1 && edges.length > 1 ? treeOf(cut, edges) : undefined;
     const { groups, joints } = jointed(own);
-    const kept = [...joints, ...edges.filter(({ id }) => bent.has(id)).map(({ from }) => from)];
+    const kept = new Set([...joints, ...edges.filter(({ id }) => bent.has(id)).map(({ from }) => from)]);
     const parts = groups
       .toSorted((a, b) => Number(b.includes(cut)) - Number(a.includes(cut)))
       .flatMap((group) => (group.includes(cut) ? closed(cut, group, kept) : reduced(group, kept)));

@@ -13,9 +13,8 @@ export interface Part extends Edge {
  * Nodes in `kept` stay. Gives the parts that remain, one if all could be joined. Linear time, no recursion.
  * Method: J. Valdes, R. E. Tarjan and E. L. Lawler, SIAM Journal on Computing 11 (1982) 298–313 (from memory).
  */
-export function reduce(edges: readonly Edge[], kept: readonly string[]): readonly Part[] {
+export function reduce(edges: readonly Edge[], kept: ReadonlySet<string>): readonly Part[] {
   const joined = new Map<string, Map<string, Part>>();
-  const fixed = new Set(kept);
   const pending: string[] = [];
   const at = (node: string): Map<string, Part> => {
     let parts = joined.get(node);
@@ -35,7 +34,7 @@ export function reduce(edges: readonly Edge[], kept: readonly string[]): readonl
     join({ kind: 'component', id, from, to, first, parts: [] });
   });
   for (let node = pending.pop(); node !== undefined; node = pending.pop()) {
-    if (fixed.has(node) || at(node).size !== 2) continue;
+    if (kept.has(node) || at(node).size !== 2) continue;
     const [here, there] = at(node);
     if (!here || !there) continue;
     joined.delete(node);

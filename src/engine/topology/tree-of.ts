@@ -13,7 +13,7 @@ export function closing({ components, terminals }: Circuit): Edge | undefined {
 /** The tree of a block, cut where it is closed; undefined where it is not series and parallel. */
 export function treeOf(cut: Edge, block: readonly Edge[]): Tree | undefined {
   const rest = block.filter((edge) => edge !== cut);
-  const [part, ...more] = reduce(rest, [cut.from, cut.to]);
+  const [part, ...more] = reduce(rest, new Set([cut.from, cut.to]));
   if (!part || more.length > 0) return undefined;
   const parts: Tree[] = [];
   if (cut.id === '') {

@@ -9,6 +9,7 @@ import {
   turnedRound,
   type Tree,
 } from '../../../src/engine/topology/index.ts';
+import { exponentOf, operationsOf } from './growth.ts';
 import { resistor, supply } from './planted.ts';
 import { randomGraph } from './random-graph.ts';
 
@@ -154,4 +155,21 @@ test('a part turned round twice is the same, and once runs through the same comp
       }
     }),
   );
+});
+
+test('pairs in a row, the farthest first, take no time that grows as a square of their number', () => {
+  const row = (count: number): Circuit => ({
+    components: [
+      supply('B1', 'n0', 'n1'),
+      resistor('R0', 'n0', 'n1'),
+      ...Array.from({ length: count }, (_, at) => count - at).flatMap((at) => [
+        resistor(`R${2 * at}`, `n${at}`, `n${at + 1}`),
+        resistor(`R${2 * at + 1}`, `n${at}`, `n${at + 1}`),
+      ]),
+    ],
+  });
+  const power = exponentOf(
+    [100, 400, 1600].map((count) => [count, operationsOf(() => pieces(row(count)))] as const),
+  );
+  assert.ok(power < 1.2, `${power}`);
 });
