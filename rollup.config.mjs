@@ -69,19 +69,43 @@ const plainStyles = {
   },
 };
 
+/** When all is minified, only templates still have line breaks; a page shows them as a space. */
+const plainTemplates = {
+  name: 'plain-templates',
+  renderChunk: (code) => ({ code: code.replace(/ *\n */g, ' '), map: null }),
+};
+
 const plugins = [
   domStandIns,
   onePolicy,
   plainStyles,
   nodeResolve({ exportConditions: ['node', 'production'] }),
   terser(terserOptions),
+  plainTemplates,
 ];
+
+/** A classic script is read in the encoding of its page: in ASCII it is the same in all. The minifier would leave tagged templates as they are. */
+const ascii = {
+  name: 'ascii',
+  renderChunk: (code) => ({
+    code: code.replace(
+      /[\u0080-\uffff]/g,
+      (unit) => `\\u${unit.charCodeAt(0).toString(16).padStart(4, '0')}`,
+    ),
+    map: null,
+  }),
+};
 
 /** What only some elements need: each a chunk of its own. */
 const part = /\/(?:engine|components)\/(?:explain\/)?(reasons|whatif|kirchhoff|explain|mark|claims|csv)\//;
 
+/** What graphs and level diagrams need and a board never does, though it stands beside what boards need. */
+const diagrams =
+  /\/(?:engine\/schematic\/levels|components\/axis\/(?:axis|decades)|components\/page\/room)\.js$/;
+
 /** Lit, the engine and whatever two elements need stand in one chunk, so that a page fetches few files. */
 function chunkOf(id, { getModuleInfo }) {
+  if (diagrams.test(id)) return undefined;
   const [, later] = part.exec(id) ?? [];
   if (later) return later;
   const elements = new Set();
@@ -117,6 +141,7 @@ export default [
       entryFileNames: '[name].js',
       chunkFileNames: 'chunks/[name].js',
       manualChunks: chunkOf,
+      onlyExplicitManualChunks: true,
     },
     plugins,
     onwarn,
@@ -124,7 +149,7 @@ export default [
   {
     input: 'classic',
     output: { file: 'dist/rheolet.min.js', format: 'iife', inlineDynamicImports: true },
-    plugins: [classicEntry, ...plugins],
+    plugins: [classicEntry, ...plugins, ascii],
     onwarn,
   },
   {

@@ -81,11 +81,11 @@ export class Visit {
  * Serves pages (path → HTML) beside the repository for the tests of a file; gives how to open one, with what to do before
  * it loads, and the address.
  */
-export function host({ pages, headers } = {}) {
+export function host({ pages, headers, charset } = {}) {
   let server;
   let browser;
   before(async () => {
-    [server, browser] = await Promise.all([serve({ pages, headers }), launch()]);
+    [server, browser] = await Promise.all([serve({ pages, headers, charset }), launch()]);
   });
   after(async () => {
     await browser?.close();
