@@ -25,16 +25,23 @@ interface Wish {
   readonly shows: 'symbol' | 'reading' | 'blank';
 }
 
-/** Whether a component is half of a symbol, of a changeover switch or a potentiometer, and has no wires of its own. */
-const isTwin = (component: Component): boolean => isContact(component) || isTrack(component);
+/** What a component is half the symbol of, and so has no wires of its own. */
+const halfOf = (component: Component): 'changeover' | 'potentiometer' | undefined =>
+  isContact(component) || isTrack(component) ? component.kind : undefined;
 
 const shows = { '': 'symbol', '=': 'reading', '=?': 'blank' } as const;
 
+const partsOf = (word: string): readonly string[] => /^([IV])_([^=]+)(=\??)?$/.exec(word) ?? [];
+
+/** The component whose current or p.d. a word asks for. */
+const askedOf = (word: string, { components }: Circuit): Component | undefined =>
+  components.find(({ id }) => id === partsOf(word)[2]);
+
 /** A wish such as `I_R1`, `V_R1=` or `V_R1=?`; undefined where the circuit has no such current or p.d. */
-function wishOf(word: string, { components }: Circuit): Wish | undefined {
-  const [, letter, id = '', sign = ''] = /^([IV])_([^=]+)(=\??)?$/.exec(word) ?? [];
-  const component = components.find((each) => each.id === id);
-  if (!component || isTwin(component)) return undefined;
+function wishOf(word: string, circuit: Circuit): Wish | undefined {
+  const [, letter, id = '', sign = ''] = partsOf(word);
+  const component = askedOf(word, circuit);
+  if (!component || halfOf(component)) return undefined;
   const kind = letter === 'I' ? 'current' : 'voltage';
   return { name: `${letter}_${id}`, id, kind, shows: shows[sign as keyof typeof shows] };
 }
@@ -53,8 +60,11 @@ function wishesOf(wanted: string, circuit: Circuit): readonly Wish[] {
 /** The sentence about the first word that asks for nothing there is; '' where all do. */
 export function problemOf(wanted: string, circuit: Circuit): string {
   const found = wordsOf(wanted).find((word) => !wishOf(word, circuit));
-  const like = circuit.components.find((each) => !isTwin(each))?.id ?? 'R1';
-  return found === undefined ? '' : say({ code: 'not to be written', data: { found, like } });
+  if (found === undefined) return '';
+  const like = circuit.components.find((each) => !halfOf(each))?.id ?? 'R1';
+  const asked = askedOf(found, circuit);
+  const half = asked && halfOf(asked);
+  return say({ code: 'not to be written', data: { found, like, half } });
 }
 
 const blank = '_'.repeat(6);

@@ -74,6 +74,16 @@ describe('quantities written beside their components', () => {
     expect(bench.notes).to.contain('“I_R9” is no current or p.d. of a component here: write I_B1 or V_B1');
   });
 
+  it('do not stand beside half of a symbol, as a sentence says', async () => {
+    const track = await boardWith('B1 6 V + potentiometer R1a 30 Ω + potentiometer R1b 70 Ω', {
+      quantities: 'V_R1a= V_B1',
+    });
+    expect(symbols(track)).to.deep.equal(['VB1']);
+    expect(track.notes).to.contain(
+      '“V_R1a=” is not written: no current or p.d. stands beside one part of a potentiometer.',
+    );
+  });
+
   it('are in pictures as they are on the board', async () => {
     const bench = await boardWith(quayLine, { quantities: 'I_R1= V_L1=?', hide: 'labels' });
     const picture = new DOMParser().parseFromString(await bench.board.toSVG(), 'image/svg+xml');

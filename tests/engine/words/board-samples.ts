@@ -21,7 +21,11 @@ export const boardSamples: Pick<
       'svg',
     ] as const
   ).map((does) => ({ does })),
-  'not to be written': [{ found: 'I_R9', like: 'R1' }],
+  'not to be written': ([undefined, 'changeover', 'potentiometer'] as const).map((half) => ({
+    found: 'I_R9',
+    like: 'R1',
+    half,
+  })),
   written: (['reading', 'symbol', 'blank'] as const).map((shows) => ({
     quantities: [{ called: 'p.d. across R1', shows, reading: '6.00 volts' }],
   })),

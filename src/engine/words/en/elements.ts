@@ -122,8 +122,10 @@ export const elements: Sentences<ElementData> = {
   saved: ({ done }) =>
     done ? 'Saved.' : 'This page may not save files: open it by itself, and save the picture there.',
   'address not read': () => 'The setting in the address cannot be read, so it is not used.',
-  'not to be written': ({ found, like }) =>
-    `“${found}” is no current or p.d. of a component here: write I_${like} or V_${like}, with = after it for its value, or =? for a blank.`,
+  'not to be written': ({ found, like, half }) =>
+    half
+      ? `“${found}” is not written: no current or p.d. stands beside ${half === 'changeover' ? 'one contact of a changeover switch' : 'one part of a potentiometer'}.`
+      : `“${found}” is no current or p.d. of a component here: write I_${like} or V_${like}, with = after it for its value, or =? for a blank.`,
   written: ({ quantities }) =>
     `Written beside the components: ${quantities
       .map(
