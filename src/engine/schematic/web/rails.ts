@@ -95,6 +95,13 @@ function drawRails(page: Page, layout: Layout): void {
   });
 }
 
+/** Places a block on a line so far from where this begins and from where it ends. */
+function placeBetween(block: Block, on: Line, length: number, near: number, far = near): void {
+  wire(on, block.from, 0, near);
+  place(block, onwards(on, near), length - near - far);
+  wire(on, block.to, length - far, length);
+}
+
 /** Places the symbols of a bar clear of the columns at its ends, in the middle where there is the room. */
 function placeBar(layout: Layout, block: Block, bar: Bar, on: Line, length: number): void {
   const { graph, stretches, columns, bars } = layout;
@@ -114,9 +121,7 @@ function placeBar(layout: Layout, block: Block, bar: Bar, on: Line, length: numb
   const both = Math.max(left, right);
   const [near, far] =
     length - 2 * both >= block.length ? [both, both] : on.way > 0 ? [left, right] : [right, left];
-  wire(on, block.from, 0, near);
-  place(block, onwards(on, near), length - near - far);
-  wire(on, block.to, length - far, length);
+  placeBetween(block, on, length, near, far);
 }
 
 /** Draws a web as it is laid out, and says where its terminals are. */
@@ -141,7 +146,7 @@ export function drawLayout(page: Page, layout: Layout): readonly Point[] {
     const length = Math.abs(end - start);
     if (!stretch.block) wire(on, stretch.from, 0, length);
     else if (bar) placeBar(layout, stretch.block, bar, on, length);
-    else place(stretch.block, on, length);
+    else placeBetween(stretch.block, on, length, stretch.clear);
   });
   drawRails(page, layout);
   if (web.strands[0]?.kind !== 'outside') return [];

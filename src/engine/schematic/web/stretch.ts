@@ -15,6 +15,8 @@ export interface Stretch {
   readonly part: number;
   /** Whether its labels stand at its left. */
   readonly left: boolean;
+  /** How far its block stays from either end. */
+  readonly clear: number;
 }
 
 /** The room that an edge takes along its line and to either side. */
@@ -23,6 +25,9 @@ export interface Room {
   readonly before: number;
   readonly after: number;
 }
+
+/** What the block of a strand that crosses others stays away from them: the wire across a component nears no hop. */
+const hopRoom = 8;
 
 /** The edges of each strand in the order in which it runs through them. */
 function inOrder(edges: readonly Edge[], strand: number): number[] {
@@ -64,6 +69,7 @@ export function stretchesOf(
         carries: block.carries,
         part: strand,
         left: measure.left,
+        clear: way.length > 1 ? hopRoom : 0,
       };
     });
   });
@@ -80,7 +86,7 @@ const facing = 8;
 export function roomOf(stretch: Stretch | undefined): Room {
   if (stretch?.block) {
     const { length, before, after } = stretch.block;
-    return { length, before, after: stretch.left ? after + facing : after };
+    return { length: length + 2 * stretch.clear, before, after: stretch.left ? after + facing : after };
   }
   const side = stretch ? ribbonRoom + 2 : margin;
   return { length: least, before: side, after: side };
