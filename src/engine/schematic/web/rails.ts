@@ -42,14 +42,18 @@ function drawRail(meetings: readonly Meeting[], on: Omit<Line, 'carries'>): void
   });
 }
 
+/** The edges at a vertex that are no bars. */
+const standingAt = ({ graph, bars }: Layout, vertex: number): number[] =>
+  [...(graph.above[vertex] ?? []), ...(graph.below[vertex] ?? [])].filter((edge) =>
+    bars.every((bar) => bar.edge !== edge),
+  );
+
 /** Where an edge meets the rail of a vertex: a column where it stands, a bar at the end of the rail that it goes on from. */
-function meetingPoint({ graph, stretches, columns, bars }: Layout, vertex: number, edge: number): number {
+function meetingPoint(layout: Layout, vertex: number, edge: number): number {
+  const { stretches, columns, bars } = layout;
   const bar = bars.find((each) => each.edge === edge);
   if (!bar) return columns[edge] ?? 0;
-  const level = new Set(bars.map((each) => each.edge));
-  const standing = [...(graph.above[vertex] ?? []), ...(graph.below[vertex] ?? [])].filter(
-    (each) => !level.has(each),
-  );
+  const standing = standingAt(layout, vertex);
   const drawn = standing.filter((each) => stretches[each]);
   const at = (drawn.length > 0 ? drawn : standing).map((each) => columns[each] ?? 0);
   return vertex === bar.left ? Math.max(...at) : Math.min(...at);
@@ -104,14 +108,10 @@ function placeBetween(block: Block, on: Line, length: number, near: number, far 
 
 /** Places the symbols of a bar clear of the columns at its ends, in the middle where there is the room. */
 function placeBar(layout: Layout, block: Block, bar: Bar, on: Line, length: number): void {
-  const { graph, stretches, columns, bars } = layout;
-  const level = new Set(bars.map((each) => each.edge));
+  const { stretches, columns } = layout;
   const clear = (vertex: number, side: 'before' | 'after'): number => {
     const end = meetingPoint(layout, vertex, bar.edge);
-    const standing = [...(graph.above[vertex] ?? []), ...(graph.below[vertex] ?? [])].filter(
-      (each) => !level.has(each),
-    );
-    const rooms = standing.map((each) => {
+    const rooms = standingAt(layout, vertex).map((each) => {
       const away = side === 'after' ? end - (columns[each] ?? 0) : (columns[each] ?? 0) - end;
       return roomOf(stretches[each])[side] - away;
     });

@@ -26,8 +26,10 @@ export interface Room {
   readonly after: number;
 }
 
-/** What the block of a strand that crosses others stays away from them: the wire across a component nears no hop. */
+/** What a block with arrows of currents stays away from crossings: a wire across a component nears no hop. */
 const hopRoom = 8;
+
+const hasLead = ({ lead, parts }: Block): boolean => lead !== undefined || parts.some(hasLead);
 
 /** The edges of each strand in the order in which it runs through them. */
 function inOrder(edges: readonly Edge[], strand: number): number[] {
@@ -69,7 +71,7 @@ export function stretchesOf(
         carries: block.carries,
         part: strand,
         left: measure.left,
-        clear: way.length > 1 ? hopRoom : 0,
+        clear: way.length > 1 && hasLead(block) ? hopRoom : 0,
       };
     });
   });
