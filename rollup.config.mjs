@@ -75,16 +75,7 @@ const plainTemplates = {
   renderChunk: (code) => ({ code: code.replace(/ *\n */g, ' '), map: null }),
 };
 
-const plugins = [
-  domStandIns,
-  onePolicy,
-  plainStyles,
-  nodeResolve({ exportConditions: ['node', 'production'] }),
-  terser(terserOptions),
-  plainTemplates,
-];
-
-/** A classic script is read in the encoding of its page: in ASCII it is the same in all. The minifier would leave tagged templates as they are. */
+/** A script is read in the encoding of its page or server: in ASCII it is the same in all. The minifier would leave tagged templates as they are. */
 const ascii = {
   name: 'ascii',
   renderChunk: (code) => ({
@@ -95,6 +86,16 @@ const ascii = {
     map: null,
   }),
 };
+
+const plugins = [
+  domStandIns,
+  onePolicy,
+  plainStyles,
+  nodeResolve({ exportConditions: ['node', 'production'] }),
+  terser(terserOptions),
+  plainTemplates,
+  ascii,
+];
 
 /** What only some elements need: each a chunk of its own. */
 const part = /\/(?:engine|components)\/(?:explain\/)?(reasons|whatif|kirchhoff|explain|mark|claims|csv)\//;
@@ -149,7 +150,7 @@ export default [
   {
     input: 'classic',
     output: { file: 'dist/rheolet.min.js', format: 'iife', inlineDynamicImports: true },
-    plugins: [classicEntry, ...plugins, ascii],
+    plugins: [classicEntry, ...plugins],
     onwarn,
   },
   {
