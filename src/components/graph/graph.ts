@@ -119,6 +119,12 @@ export class RheoletGraph extends LitElement {
     return values ? csvOf(rowsOf(values), sign) : '';
   }
 
+  /** First rendered when it is known how wide it is. */
+  protected override async scheduleUpdate(): Promise<void> {
+    if (!this.hasUpdated) await this.#room.known;
+    await super.scheduleUpdate();
+  }
+
   override willUpdate(): void {
     const { snapshot, trouble } = this.#link;
     const found = snapshot && this.#find(snapshot);

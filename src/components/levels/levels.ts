@@ -87,6 +87,12 @@ export class RheoletLevels extends LitElement {
     this.board = this.label = '';
   }
 
+  /** First rendered when it is known how wide it is. */
+  protected override async scheduleUpdate(): Promise<void> {
+    if (!this.hasUpdated) await this.#room.known;
+    await super.scheduleUpdate();
+  }
+
   override render(): TemplateResult {
     const { board, snapshot, trouble } = this.#link;
     this.#here.follow(this.shadowRoot);

@@ -34,8 +34,9 @@ export class BoardLink implements ReactiveController, FrameTask {
     host.addController(this);
   }
 
-  /** The board, once it is found and defined. */
+  /** The board, once it is found and defined; the one that the host names now, even in the midst of the update that brings a new name. */
   get board(): BoardFace | undefined {
+    if (this.#host.isConnected && this.#host.board !== this.#wanted) this.#find();
     return this.#board && isBoard(this.#board) ? this.#board : undefined;
   }
 
@@ -46,8 +47,9 @@ export class BoardLink implements ReactiveController, FrameTask {
 
   /** The sentence why there is no snapshot; '' where there is one, and while the page is still being read. */
   get trouble(): string {
+    const { board } = this;
     if (this.#problem) return say(this.#problem);
-    return this.board && !this.snapshot ? say({ code: 'no circuit to show', data: {} }) : '';
+    return board && !board.snapshot ? say({ code: 'no circuit to show', data: {} }) : '';
   }
 
   hostConnected(): void {
@@ -63,11 +65,6 @@ export class BoardLink implements ReactiveController, FrameTask {
     document.removeEventListener('DOMContentLoaded', this.#find);
     cancelFrame(this);
     this.#join(undefined);
-  }
-
-  /** After the update, so that the host's next one, which this asks for, sees the new board from its beginning. */
-  hostUpdated(): void {
-    if (this.#host.isConnected && this.#host.board !== this.#wanted) this.#find();
   }
 
   /** The frame's turn to bring the host up to date. */

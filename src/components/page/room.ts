@@ -5,12 +5,16 @@ import { cancelFrame, nextFrame, type FrameTask } from './frame.ts';
 export class Room implements ReactiveController, FrameTask {
   /** In pixels; 0 until it is known. */
   width = 0;
+  /** Fulfilled once it is known: what waits for it is rendered once. */
+  readonly known: Promise<void>;
+  #know: () => void = () => undefined;
   readonly #host: ReactiveControllerHost & HTMLElement;
   readonly #size = new ResizeObserver(() => nextFrame(this));
   #measured = 0;
 
   constructor(host: ReactiveControllerHost & HTMLElement) {
     this.#host = host;
+    this.known = new Promise((done) => (this.#know = done));
     host.addController(this);
   }
 
@@ -29,6 +33,7 @@ export class Room implements ReactiveController, FrameTask {
   }
 
   draw(): void {
+    this.#know();
     if (this.#measured === this.width) return;
     this.width = this.#measured;
     this.#host.requestUpdate();

@@ -12,6 +12,8 @@ const readers: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   'rheolet-meter': { measures: 'I_R1' },
   'rheolet-table': { columns: 'I_R1' },
   'rheolet-rules': {},
+  'rheolet-graph': { of: 'I_R1' },
+  'rheolet-levels': {},
   'rheolet-board': { circuit: 'B1 6 V + L1 8 Ω' },
 };
 const line = 'B1 [1..6] 6 V + S1 closed + R1 [4..40] 12 Ω + TH1 10 kΩ';
