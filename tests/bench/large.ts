@@ -3,6 +3,7 @@ import { graphOf } from '../../src/engine/solve/graph.ts';
 import { parseCircuit, solve, track } from '../../src/engine/index.ts';
 import { sparseFlow } from '../../src/engine/sparse/index.ts';
 import { exponentOf } from '../engine/topology/growth.ts';
+import { leftOver } from '../engine/sparse/left-over.ts';
 import { measure, once, type Timing } from './measure.ts';
 import { against, atMost, noMore, title, took } from './report.ts';
 import { prepared, sparseRivals } from './sparse-rivals.ts';
@@ -22,6 +23,13 @@ const cold = new Map<string, readonly [resistors: number, least: number]>();
 
 function leastOf(...timings: readonly Timing[]): Timing {
   return timings.reduce((best, timing) => (timing.least < best.least ? timing : best));
+}
+
+/** What is left over at the nodes, as a share of the largest current (Kirchhoff’s current law). */
+function residual({ name, circuit }: Workload): void {
+  const flow = sparseFlow(graphOf(circuit));
+  const left = leftOver(circuit, (branch) => flow.current(branch));
+  noMore('left over at a node', left, name.startsWith('ladder') ? 1e-15 : 1e-14);
 }
 
 /** The steps of a slider, twelve readings and all currents, beside a new solution by the best library. */
@@ -65,6 +73,7 @@ for (const workload of largeWorkloads()) {
     'equations made, and the faster': () => sparseRivals['numeric ccsLUP'](prepared(workload)),
   });
   for (const [task, timing] of Object.entries(times)) took(task, timing);
+  residual(workload);
   const own = times['equations and currents, cold'];
   const rival = leastOf(times['numeric ccsLUP'], times['mathjs slu']);
   cold.set(name, [edges.length, own.least]);
@@ -87,6 +96,7 @@ for (const workload of largeWorkloads()) {
   const rival = once(() => sparseRivals['mathjs slu'](equations), 1);
   took('equations and currents', own);
   took('mathjs slu', rival);
+  residual(workload);
   against('equations against mathjs slu', own, rival, 22);
 }
 

@@ -1,9 +1,11 @@
 // The engine beside general-purpose libraries on the same circuits, interleaved in one process: the ratios count.
-import { solve, solveExact, track, type Circuit } from '../../src/engine/index.ts';
+import { solve, solveExact, track, withValue, type Circuit } from '../../src/engine/index.ts';
+import { exactFlow } from '../../src/engine/solve/exact.ts';
+import { graphOf } from '../../src/engine/solve/graph.ts';
 import { measure } from './measure.ts';
-import { against, atMost, title, took } from './report.ts';
+import { against, atMost, noMore, title, took } from './report.ts';
 import { exactNodal, rivals } from './rivals.ts';
-import { workloads, type Workload } from './workloads.ts';
+import { spreadOver, workloads, type Workload } from './workloads.ts';
 
 /** The same circuit as a new one, so that nothing kept from an earlier call helps. */
 const fresh = (circuit: Circuit): Circuit => ({ ...circuit, components: [...circuit.components] });
@@ -29,6 +31,12 @@ function everyReading({ circuit }: Workload): void {
 function exactCurrents({ circuit }: Workload): void {
   const solution = solveExact(fresh(circuit));
   for (const { id } of circuit.components) solution.current(id);
+}
+
+/** The exact solver, with every current left as two whole numbers, as it comes. */
+function unreducedCurrents({ circuit }: Workload): void {
+  const flow = exactFlow(graphOf(fresh(circuit)), (numerator, denominator) => [numerator, denominator]);
+  circuit.components.forEach((_, branch) => flow.current(branch));
 }
 
 /** The largest difference of ours from each other's currents, relative to the largest current. */
@@ -65,6 +73,7 @@ for (const workload of workloads) {
     'ml-matrix': () => rivals['ml-matrix'](workload),
     mathjs: () => rivals.mathjs(workload),
     solveExact: () => exactCurrents(workload),
+    'exact, not reduced': () => unreducedCurrents(workload),
     'fraction.js, node equations': () => exactNodal(workload),
   });
   for (const [task, timing] of Object.entries(times)) took(task, timing);
@@ -80,7 +89,12 @@ for (const workload of workloads) {
   else if (edges.length === 40)
     against('exact against fraction.js', times.solveExact, times['fraction.js, node equations'], 4);
   if (name === 'classroom') atMost('exact', times.solveExact, 3);
-  if (edges.length === 40) atMost('exact, all reduced', times.solveExact, 500);
+  if (edges.length === 40) {
+    atMost('exact, all reduced', times.solveExact, 500);
+    atMost('exact, not reduced', times['exact, not reduced'], 150);
+    const fractions = times['fraction.js, node equations'];
+    against('not reduced against fraction.js', times['exact, not reduced'], fractions, 15);
+  }
 }
 
 title('a step of the slider R1');
@@ -110,4 +124,29 @@ for (const workload of workloads) {
   atMost(`${name}: 12 readings`, times.twelve, 0.025);
   atMost(`${name}: every current`, times.every, 0.0013 * Math.max(edges.length, 12));
   against(`${name}: against numeric`, times.every, times.numeric, 40);
+}
+
+title('off the exact currents, as a share of the largest, where resistances are spread over 1e10');
+for (const { name, edges, circuit } of workloads.map((workload) => spreadOver(workload, 1e10))) {
+  const ids = edges.map((_, at) => `R${at + 1}`);
+  const tracker = track(
+    circuit,
+    'R1',
+    ids.map((id) => `I_${id}`),
+  );
+  const out = new Float64Array(ids.length);
+  let [live, solved] = [0, 0];
+  for (const ohms of [1, 7, 33, 100]) {
+    const setting = withValue(circuit, 'R1', ohms);
+    const [truth, ours] = [solveExact(setting), solve(setting)];
+    const exact = ids.map((id) => Number(truth.current(id)));
+    const largest = Math.max(...exact.map(Math.abs));
+    tracker.at(ohms, out);
+    exact.forEach((current, at) => {
+      live = Math.max(live, Math.abs((out[at] ?? NaN) - current) / largest);
+      solved = Math.max(solved, Math.abs((ours.current(`R${at + 1}`) ?? NaN) - current) / largest);
+    });
+  }
+  noMore(`${name}: a step of the slider`, live, 1e-15);
+  noMore(`${name}: solve`, solved, 1e-15);
 }

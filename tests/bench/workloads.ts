@@ -21,7 +21,14 @@ const e24 = [10, 11, 12, 13, 15, 16, 18, 20, 22, 24, 27, 30, 33, 36, 39, 43, 47,
 
 /** Pairs of nodes with preferred values, taken in turn with a stride that is prime to 24. */
 function workload(name: string, nodes: number, pairs: readonly (readonly [number, number])[]): Workload {
-  const edges = pairs.map(([from, to], at) => ({ from, to, ohms: e24[(7 * at) % 24] ?? 10 }));
+  return supplied(
+    name,
+    nodes,
+    pairs.map(([from, to], at) => ({ from, to, ohms: e24[(7 * at) % 24] ?? 10 })),
+  );
+}
+
+function supplied(name: string, nodes: number, edges: readonly Edge[]): Workload {
   const circuit = circuitFrom({
     version: 1,
     components: [
@@ -38,6 +45,15 @@ function workload(name: string, nodes: number, pairs: readonly (readonly [number
     ],
   });
   return { name, nodes, volts: 6, edges, circuit };
+}
+
+/** The same network with resistances spread over so large a factor. */
+export function spreadOver({ name, nodes, edges }: Workload, factor: number): Workload {
+  const spread = edges.map(({ ohms, ...ends }, at) => ({
+    ...ends,
+    ohms: Number((ohms * factor ** (((7 * at) % 11) / 10)).toPrecision(3)),
+  }));
+  return supplied(name, nodes, spread);
 }
 
 /** Sections of a series resistor towards the supply and one across to the negative rail. */
