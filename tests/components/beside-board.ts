@@ -8,10 +8,10 @@ type Attributes = Readonly<Record<string, string>>;
 /** Blanks of every kind made one plain space, which is easier to write in a test. */
 const plain = (text: string | null = ''): string => (text ?? '').replace(/\s+/g, ' ').trim();
 
-/** Long enough for digits to follow what moves, 15 times a second, however fast this browser's frames are. */
+/** Long enough for digits to follow what moves, 15 times a second, however fast or slow this browser's frames are. */
 export async function settled(): Promise<void> {
   const start = performance.now();
-  while (performance.now() - start < 100) await nextFrame();
+  for (let frames = 0; frames < 6 || performance.now() - start < 100; frames += 1) await nextFrame();
   await nextFrame();
 }
 
