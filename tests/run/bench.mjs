@@ -1,4 +1,4 @@
-// `npm run bench [-- solve | exactness | large]`: the engine beside general-purpose libraries, each part in a process of its own.
+// `npm run bench [-- solve | large]`: the engine beside general-purpose libraries, each part in a process of its own.
 import { spawnSync } from 'node:child_process';
 import { bundle } from './bundle.mjs';
 
