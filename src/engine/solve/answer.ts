@@ -6,7 +6,7 @@ import type { Flow } from './flow.ts';
 import { graphOf, type Graph } from './graph.ts';
 import { isNamed, lettersOf, quantities } from './names.ts';
 import { conditionsOf, remarksOf } from './remarks.ts';
-import { sentBranches } from './sent.ts';
+import { onLoops } from './sent.ts';
 import type { Caution, Fault, Readings, Reason, Remark } from './solution.ts';
 import { outside } from './terminals.ts';
 
@@ -37,8 +37,8 @@ export class Answer<N extends number | Fraction> implements Readings<N> {
   readonly #flow: Flow<N> | undefined;
   /** The same, but absent from a network without a supply of its own: it has no currents. */
   readonly #driven: Flow<N> | undefined;
-  /** The branches that constant currents are sent through. */
-  #sent: ReadonlySet<number> | undefined;
+  /** Of each branch 1 if it lies on a loop. */
+  #looped: Uint8Array | undefined;
   /** The places of the components by id. */
   #places: Map<string, number> | undefined;
 
@@ -179,9 +179,8 @@ export class Answer<N extends number | Fraction> implements Readings<N> {
 
   /** Whether it lies on a loop, of conductors or through a supply of constant current. */
   #isOnLoop(branch = -1): boolean {
-    if (this.#graph.ringed[branch]) return true;
-    this.#sent ??= sentBranches(this.#graph);
-    return this.#sent.has(branch);
+    this.#looped ??= onLoops(this.#graph);
+    return this.#looped[branch] === 1;
   }
 
   /** Whether nothing can flow: it conducts nothing, lies on no loop, or nothing drives its piece round a loop. */

@@ -1,11 +1,15 @@
 import type { Graph } from './graph.ts';
 
+/** Of each branch the loops through it (see `loopsThrough`). */
+export type Loops = readonly (readonly number[])[];
+
 /**
  * Says what the equations of the loops are made of, one equation for each chord: a branch stands in a row and a column, with its
  * resistance, or in the last column, the right-hand side, with its e.m.f.; minus where not `plus`.
  */
 export function equations(
-  { chords, loops }: Graph,
+  { chords }: Graph,
+  loops: Loops,
   add: (row: number, column: number, branch: number, plus: boolean) => void,
 ): void {
   for (let branch = 0; branch < loops.length; branch++) {
@@ -19,11 +23,7 @@ export function equations(
 }
 
 /** The sum of the loop currents in each branch. */
-export function inBranches<N>(
-  { loops }: Graph,
-  none: N,
-  add: (sum: N, row: number, along: boolean) => N,
-): N[] {
+export function inBranches<N>(loops: Loops, none: N, add: (sum: N, row: number, along: boolean) => N): N[] {
   return loops.map((own) => own.reduce<N>((sum, loop) => add(sum, loop < 0 ? ~loop : loop, loop >= 0), none));
 }
 
@@ -31,8 +31,7 @@ export function inBranches<N>(
 let matrix = new Float64Array(1024);
 
 /** The equations in floating-point numbers: rows of the symmetric matrix with the e.m.f. round the loop at the end. */
-export function numbers(graph: Graph): Float64Array {
-  const { ohms, volts, chords, loops } = graph;
+export function numbers({ ohms, volts, chords }: Graph, loops: Loops): Float64Array {
   const n = chords.length;
   const size = n * (n + 1);
   if (matrix.length < size) matrix = new Float64Array(size);

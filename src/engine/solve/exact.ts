@@ -1,8 +1,8 @@
 import { Fraction } from '../quantity/index.ts';
 import { solveWhole } from './bareiss.ts';
-import { equations, inBranches } from './equations.ts';
+import { equations, inBranches, type Loops } from './equations.ts';
 import type { Flow } from './flow.ts';
-import { climb } from './forest.ts';
+import { climb, loopsThrough } from './forest.ts';
 import type { Graph } from './graph.ts';
 import { wholeFlow } from './whole.ts';
 
@@ -19,20 +19,24 @@ function inUnits(values: readonly (Fraction | undefined)[]): readonly [bigint, b
 }
 
 /** The same for circuits of any size. */
-function largeFlow<N>(graph: Graph, make: (numerator: bigint, denominator: bigint) => N): Flow<N> {
+function largeFlow<N>(
+  graph: Graph,
+  loops: Loops,
+  make: (numerator: bigint, denominator: bigint) => N,
+): Flow<N> {
   const [ohm, ohms] = inUnits(graph.resistances);
   const [volt, volts] = inUnits(graph.rises);
   const n = graph.chords.length;
   // Of each row what stands from its own column on.
   const rows = graph.chords.map((_, row) => new Array<bigint>(n - row + 1).fill(0n));
-  equations(graph, (row, column, branch, plus) => {
+  equations(graph, loops, (row, column, branch, plus) => {
     const entries = rows[row] ?? [];
     const value = (column < n ? ohms : volts)[branch] ?? 0n;
     if (column >= row) entries[column - row] = (entries[column - row] ?? 0n) + (plus ? value : -value);
   });
   const found = solveWhole(rows);
   const whole = found[n] ?? 1n;
-  const currents = inBranches(graph, 0n, (sum, row, along) =>
+  const currents = inBranches(loops, 0n, (sum, row, along) =>
     along ? sum + (found[row] ?? 0n) : sum - (found[row] ?? 0n),
   );
   let potentials: bigint[] | undefined;
@@ -60,5 +64,6 @@ export function exactFlow<N>(
   graph: Graph,
   make: (numerator: bigint | number, denominator: bigint | number) => N,
 ): Flow<N> {
-  return wholeFlow(graph, make) ?? largeFlow(graph, make);
+  const loops = loopsThrough(graph);
+  return wholeFlow(graph, loops, make) ?? largeFlow(graph, loops, make);
 }

@@ -15,10 +15,6 @@ export interface Forest {
   readonly chords: readonly number[];
   /** Chords that close a loop without any resistance. */
   readonly slack: readonly number[];
-  /** Of each branch the loops through it: k for row k where that runs from tail to head, ~k where it runs against it. Found when asked for. */
-  readonly loops: readonly (readonly number[])[];
-  /** Of each branch 1 if it lies on a loop. Found when asked for. */
-  readonly ringed: Uint8Array;
 }
 
 /** Branches between numbered nodes. */
@@ -98,8 +94,18 @@ function sorted(ranks: readonly number[]): number[] {
   return list;
 }
 
+/** The last of a chain of numbers, each of which tells the next, the last one itself; on the way the chain becomes shorter. */
+function top(nexts: number[], from: number): number {
+  let at = from;
+  for (let next = nexts[at] ?? at; next !== at; next = nexts[at] ?? at) {
+    nexts[at] = nexts[next] ?? next;
+    at = next;
+  }
+  return at;
+}
+
 /**
- * Grows the spanning forest of the least ranks (Kruskal 1956), the piece of `ground` first, and finds the loops. With the smallest
+ * Grows the spanning forest of the least ranks (Kruskal 1956), the piece of `ground` first. With the smallest
  * resistances in the forest no loop's own resistance is lost beside what it shares with others, whatever the spread.
  */
 export function grow({ nodes, tails, heads }: Ends, ranks: readonly number[], ground: number): Forest {
@@ -115,20 +121,12 @@ export function grow({ nodes, tails, heads }: Ends, ranks: readonly number[], gr
     last.push(-1);
   }
   while (before.length < 2 * tails.length) before.push(-1, -1);
-  const pieceOf = (node: number): number => {
-    let at = node;
-    for (let next = pieces[at] ?? at; next !== at; next = pieces[at] ?? at) {
-      pieces[at] = pieces[next] ?? next;
-      at = next;
-    }
-    return at;
-  };
   const [chords, slack, order]: [number[], number[], number[]] = [[], [], []];
   for (const branch of sorted(ranks)) {
     const tail = tails[branch] ?? 0;
     const head = heads[branch] ?? 0;
-    const piece = pieceOf(tail);
-    const other = pieceOf(head);
+    const piece = top(pieces, tail);
+    const other = top(pieces, head);
     if (piece !== other) {
       pieces[piece] = other;
       before[2 * branch] = last[tail] ?? -1;
@@ -154,28 +152,11 @@ export function grow({ nodes, tails, heads }: Ends, ranks: readonly number[], gr
       }
     }
   }
-  const found = { tails, heads, up, depths, chords };
-  let loops: readonly (readonly number[])[] | undefined;
-  let ringed: Uint8Array | undefined;
-  return {
-    order,
-    up,
-    depths,
-    roots,
-    chords,
-    slack,
-    get loops() {
-      return (loops ??= loopsThrough(found));
-    },
-    get ringed() {
-      return (ringed ??= ringedBranches(found));
-    },
-  };
+  return { order, up, depths, roots, chords, slack };
 }
 
-type Chorded = Pick<Ends & Forest, 'tails' | 'heads' | 'up' | 'depths' | 'chords'>;
-
-function loopsThrough(graph: Chorded): number[][] {
+/** Of each branch the loops through it: k for row k where that runs from tail to head, ~k where it runs against it. */
+export function loopsThrough(graph: Ends & Forest): number[][] {
   const loops: number[][] = graph.tails.map(() => []);
   graph.chords.forEach((chord, row) => {
     goRound(graph, chord, (branch, along) => loops[branch]?.push(along ? row : ~row));
@@ -183,29 +164,21 @@ function loopsThrough(graph: Chorded): number[][] {
   return loops;
 }
 
-/** Marks what lies on a loop, each branch once: on its way round a loop it jumps over what others have marked. */
-function ringedBranches(graph: Chorded): Uint8Array {
-  const { tails, heads, up, depths, chords } = graph;
-  const ringed = new Uint8Array(tails.length);
-  const jumps = Int32Array.from(up, (_, node) => node);
-  const above = (node: number): number => {
-    let at = node;
-    for (let next = jumps[at] ?? at; next !== at; next = jumps[at] ?? at) {
-      jumps[at] = jumps[next] ?? next;
-      at = next;
-    }
-    return at;
-  };
-  for (const chord of chords) {
-    ringed[chord] = 1;
-    let [a, b] = [above(tails[chord] ?? 0), above(heads[chord] ?? 0)];
+/** Of each branch 1 if it lies on a loop that one of these closes: on its way round a loop, each search jumps over what others have marked. */
+export function ringed(graph: Ends & Forest, closing: readonly number[]): Uint8Array {
+  const { tails, heads, up, depths } = graph;
+  const found = new Uint8Array(tails.length);
+  const jumps = [...up.keys()];
+  for (const chord of closing) {
+    found[chord] = 1;
+    let [a, b] = [top(jumps, tails[chord] ?? 0), top(jumps, heads[chord] ?? 0)];
     while (a !== b) {
       if ((depths[a] ?? 0) < (depths[b] ?? 0)) [a, b] = [b, a];
       const branch = up[a] ?? 0;
-      ringed[branch] = 1;
+      found[branch] = 1;
       jumps[a] = across(graph, branch, a);
-      a = above(a);
+      a = top(jumps, a);
     }
   }
-  return ringed;
+  return found;
 }

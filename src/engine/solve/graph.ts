@@ -131,11 +131,5 @@ export function graphOf(
     roots,
     chords,
     slack,
-    get loops() {
-      return forest.loops;
-    },
-    get ringed() {
-      return forest.ringed;
-    },
   };
 }

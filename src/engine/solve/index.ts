@@ -1,7 +1,7 @@
 export type { CautionData, FaultData, ReasonData, RemarkData } from './codes.ts';
 export { flowOf } from './flow-of.ts';
 export type { Flow } from './flow.ts';
-export { across } from './forest.ts';
+export { across, ringed } from './forest.ts';
 export type { Graph } from './graph.ts';
 export { equipLarge, mostDense } from './live.ts';
 export { equip, type Solver } from './equip.ts';

@@ -1,5 +1,6 @@
-import { numbers } from './equations.ts';
+import { numbers, type Loops } from './equations.ts';
 import type { Flow } from './flow.ts';
+import { loopsThrough } from './forest.ts';
 import { flowOf } from './flow-of.ts';
 import type { Graph } from './graph.ts';
 import { factorise, substitute } from './ldl.ts';
@@ -14,10 +15,10 @@ let factors = new Float64Array(1024);
  * twice the precision (iterative refinement: J. H. Wilkinson, "Rounding Errors in Algebraic Processes", 1963; from memory). The unknowns,
  * and what is to be added to them.
  */
-function refined(graph: Graph): readonly [number[], number[]] {
+function refined(graph: Graph, loops: Loops): readonly [number[], number[]] {
   const n = graph.chords.length;
   const width = n + 1;
-  const matrix = numbers(graph);
+  const matrix = numbers(graph, loops);
   if (factors.length < n * n) factors = new Float64Array(n * n);
   const found: number[] = [];
   for (let row = 0; row < n; row++) {
@@ -41,9 +42,9 @@ function refined(graph: Graph): readonly [number[], number[]] {
 }
 
 /** The currents of circuits of any size, in floating-point numbers. */
-function floatFlow(graph: Graph): Flow<number> {
-  const [found, more] = refined(graph);
-  const currents = graph.loops.map((own) => {
+function floatFlow(graph: Graph, loops: Loops): Flow<number> {
+  const [found, more] = refined(graph, loops);
+  const currents = loops.map((own) => {
     const current = new Twofold();
     for (const loop of own) {
       if (loop < 0) current.add(-(found[~loop] ?? 0), -(more[~loop] ?? 0));
@@ -75,5 +76,8 @@ export const isEquippedLarge = (): boolean => large !== undefined;
 /** Solves in floating-point numbers: exactly while the circuit is small, each reading then rounded. */
 export function liveFlow(graph: Graph): Flow<number> {
   if (large && graph.chords.length > mostDense) return large(graph);
-  return wholeFlow(graph, (numerator, denominator) => numerator / denominator) ?? floatFlow(graph);
+  const loops = loopsThrough(graph);
+  return (
+    wholeFlow(graph, loops, (numerator, denominator) => numerator / denominator) ?? floatFlow(graph, loops)
+  );
 }

@@ -3,7 +3,7 @@ import { isBreak } from './breaks.ts';
 import { across } from './forest.ts';
 import type { Graph } from './graph.ts';
 import { idsOf } from './ids-of.ts';
-import { isClosed } from './sent.ts';
+import { isClosed, onLoops } from './sent.ts';
 import type { Remark } from './solution.ts';
 
 /**
@@ -32,8 +32,10 @@ export function conditionsOf({ components }: Circuit): Remark[] {
   });
 }
 
-const isOpen = (graph: Graph): boolean =>
-  graph.supplies.every((supply) => !graph.ringed[supply] && !isClosed(graph, supply));
+function isOpen(graph: Graph): boolean {
+  const looped = onLoops(graph);
+  return graph.supplies.every((supply) => !looped[supply]);
+}
 
 /** Whether a branch conducts in no piece with a supply. */
 function cutOff(graph: Graph): (branch: number) => boolean {

@@ -1,6 +1,6 @@
 import { faultIn, type Component } from '../circuit/index.ts';
 import type { Ends, Forest } from './forest.ts';
-import { across, goRound } from './forest.ts';
+import { across, ringed } from './forest.ts';
 import type { Graph } from './graph.ts';
 import { Twofold } from './twofold.ts';
 
@@ -51,13 +51,9 @@ export function isClosed({ amperes, components, roots, tails, heads }: Graph, br
   return roots[tails[branch] ?? 0] === roots[heads[branch] ?? 0];
 }
 
-/** The branches through which constant currents are sent, their own among them. */
-export function sentBranches(graph: Graph): ReadonlySet<number> {
-  const found = new Set<number>();
-  for (const supply of graph.supplies)
-    if (isClosed(graph, supply)) goRound(graph, supply, (branch) => found.add(branch));
-  return found;
-}
+/** Of each branch 1 if it lies on a loop, of conductors or through a supply of constant current. */
+export const onLoops = (graph: Graph): Uint8Array =>
+  ringed(graph, [...graph.chords, ...graph.supplies.filter((supply) => isClosed(graph, supply))]);
 
 /** A quotient of whole numbers to twice the precision of a number. */
 export function quotient(numerator: number, denominator: number): Twofold {

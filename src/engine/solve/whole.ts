@@ -1,4 +1,4 @@
-import { numbers } from './equations.ts';
+import { numbers, type Loops } from './equations.ts';
 import type { Flow } from './flow.ts';
 import { climb } from './forest.ts';
 import type { Graph } from './graph.ts';
@@ -51,12 +51,13 @@ export function solveSmall(matrix: Float64Array, n: number): number {
  */
 export function wholeFlow<N>(
   graph: Graph,
+  loops: Loops,
   make: (numerator: number, denominator: number) => N,
 ): Flow<N> | undefined {
   const { chords, sent, ohms, volts, ohm, volt } = graph;
   const n = chords.length;
   if (n > most) return undefined;
-  const matrix = numbers(graph);
+  const matrix = numbers(graph, loops);
   const whole = solveSmall(matrix, n);
   let emf = volt;
   for (const rise of volts) emf += Math.abs(rise);
@@ -68,7 +69,7 @@ export function wholeFlow<N>(
     if (!(emf * whole * ohm * ampere < limit && largest * whole * volt < limit)) return undefined;
   }
   const found = chords.map((_, row) => matrix[row * (n + 1) + n] ?? 0);
-  const currents = graph.loops.map((own) => {
+  const currents = loops.map((own) => {
     let sum = 0;
     for (const loop of own) sum += loop < 0 ? -(found[~loop] ?? 0) : (found[loop] ?? 0);
     return sum;

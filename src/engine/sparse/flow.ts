@@ -1,4 +1,4 @@
-import { across, flowOf, type Flow, type Graph } from '../solve/index.ts';
+import { across, flowOf, ringed, type Flow, type Graph } from '../solve/index.ts';
 import { contracted, networkOf, type Conductors } from './conductors.ts';
 import { currentsOf } from './potentials.ts';
 import { reduce } from './reduce.ts';
@@ -7,7 +7,7 @@ import { reduce } from './reduce.ts';
 const nothing = 2 ** -80;
 
 /** The currents of the branches that have a resistance. */
-function resisted({ ringed }: Graph, { branches, ...network }: Conductors): Float64Array {
+function resisted(looped: Uint8Array, { branches, ...network }: Conductors): Float64Array {
   const { driving, ohms } = network;
   const currents = new Float64Array(branches.length);
   const { left, expand, ...core } = reduce(network, false);
@@ -15,7 +15,7 @@ function resisted({ ringed }: Graph, { branches, ...network }: Conductors): Floa
   for (let at = 0; at < left.length; at++) {
     const branch = left[at] ?? 0;
     // What lies on no loop carries nothing.
-    if (ringed[branches[branch] ?? 0]) currents[branch] = found[at] ?? 0;
+    if (looped[branches[branch] ?? 0]) currents[branch] = found[at] ?? 0;
   }
   expand(currents);
   let alone = 0;
@@ -26,8 +26,9 @@ function resisted({ ringed }: Graph, { branches, ...network }: Conductors): Floa
 
 /** Adds the currents of what has no resistance: in the forest, from its ends down, each carries what comes together above it. */
 function withJoins(graph: Graph, conductors: Conductors): Float64Array {
-  const { order, up, tails, heads, ohms, ringed } = graph;
-  const found = resisted(graph, conductors);
+  const { order, up, tails, heads, ohms, chords } = graph;
+  const looped = ringed(graph, chords);
+  const found = resisted(looped, conductors);
   const { branches } = conductors;
   const currents = new Float64Array(tails.length);
   const into = new Float64Array(order.length);
@@ -42,7 +43,7 @@ function withJoins(graph: Graph, conductors: Conductors): Float64Array {
   for (let at = order.length - 1; at >= 0; at--) {
     const node = order[at] ?? 0;
     const branch = up[node] ?? -1;
-    if (branch < 0 || ohms[branch] !== 0 || !ringed[branch]) continue;
+    if (branch < 0 || ohms[branch] !== 0 || !looped[branch]) continue;
     const sum = into[node] ?? 0;
     const below = across(graph, branch, node);
     currents[branch] = heads[branch] === node ? -sum : sum;
