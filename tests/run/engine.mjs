@@ -6,6 +6,7 @@ import { bundle } from './bundle.mjs';
 import { runNodeTests } from './node-tests.mjs';
 import { testFiles } from './test-files.mjs';
 
+const longest = 'schematic';
 const part = process.argv[2] ?? '';
 const layers = new Map();
 for (const file of testFiles('tests/engine', part)) {
@@ -21,7 +22,8 @@ async function run([layer, files]) {
   if (code) process.exitCode = code;
 }
 
-const waiting = [...layers];
+// The longest layer first, so that no processor waits for it at the end.
+const waiting = [...layers].sort(([a], [b]) => Number(b === longest) - Number(a === longest));
 async function work() {
   for (let next = waiting.shift(); next; next = waiting.shift()) await run(next);
 }

@@ -110,13 +110,14 @@ export function spotsOf({ width, height, wires, symbols, taken: texts, terminals
       (dot) => !texts.some((box) => overlap({ ...dot, width: 0, height: 0 }, grown(box, 4))),
     );
     const taken = [...solid, ...spots.map(({ label }) => grown(label.box, 2))];
+    const isClear = (room: Box): boolean => !legs.some((leg) => overlap(room, leg));
     const isFree = (box: Box, clear: number): boolean =>
       box.x >= 2 &&
       box.y >= 2 &&
       box.x + box.width <= width - 2 &&
       box.y + box.height <= height - 2 &&
       !taken.some((other) => overlap(box, other)) &&
-      !legs.some((leg) => overlap(box, grown(leg, clear)));
+      isClear(grown(box, clear));
     const found = clearances
       .flatMap((clear) => places.map((dot) => ({ clear, dot })))
       .flatMap(({ clear, dot }) => {

@@ -44,11 +44,13 @@ const samples = fc
     ),
     250,
   )
-  .map(([circuit, count, width]) => ({ circuit: labelled(circuit, count), width }));
+  .map(([whole, count, width]) => {
+    const circuit = labelled(whole, count);
+    return { circuit, width, drawing: draw(circuit, width) };
+  });
 
 test('every labelled point of a random circuit has its letter, under every law of a legible drawing', () => {
-  for (const { circuit, width } of samples) {
-    const drawing = draw(circuit, width);
+  for (const { circuit, drawing } of samples) {
     const wanted = new Set(circuit.components.flatMap(({ from, to }) => [from, to]));
     assert.deepEqual(
       letters(drawing)
@@ -61,11 +63,11 @@ test('every labelled point of a random circuit has its letter, under every law o
 });
 
 test('a letter stands near its own dot or terminal, and no wire and no widest ribbon runs through it', () => {
-  for (const { circuit, width } of samples) {
-    const drawing = draw(circuit, width);
+  for (const { drawing } of samples) {
+    const legs = wireLegs(drawing);
     for (const { id, box } of letters(drawing)) {
       const near = { x: box.x - 13, y: box.y - 13, width: box.width + 26, height: box.height + 26 };
-      const own = wireLegs(drawing).filter(({ node }) => node === id);
+      const own = legs.filter(({ node }) => node === id);
       const ends = own.flatMap(({ from, to }) => [from, to]);
       const open = drawing.terminals.filter((at) =>
         ends.some((end) => lengthOf({ from: end, to: at }) === terminalRadius),
@@ -76,7 +78,7 @@ test('a letter stands near its own dot or terminal, and no wire and no widest ri
         id,
       );
       const clear = { x: box.x - 8, y: box.y - 8, width: box.width + 16, height: box.height + 16 };
-      for (const leg of wireLegs(drawing)) assert.ok(!touches(boxOf(leg), clear), `${leg.node} near ${id}`);
+      for (const leg of legs) assert.ok(!touches(boxOf(leg), clear), `${leg.node} near ${id}`);
     }
   }
 });

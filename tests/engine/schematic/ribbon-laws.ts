@@ -30,12 +30,12 @@ export function worstJunction(drawing: Drawing, current: Current): number {
 
 /** Throws unless one ribbon runs through every component with its own current, in its own direction. */
 export function throughAll(drawing: Drawing, { components }: Circuit, current: Current): void {
+  const pieces = drawing.ribbons.flatMap((run) =>
+    legsOf(run.points).map((leg) => ({ run, leg, box: boxOf(leg) })),
+  );
   for (const { id, at, turn } of drawing.symbols) {
-    const through = drawing.ribbons.flatMap((run) =>
-      legsOf(run.points)
-        .filter((leg) => touches(boxOf(leg), { ...at, width: 0, height: 0 }))
-        .map((leg) => ({ run, leg })),
-    );
+    const spot = { ...at, width: 0, height: 0 };
+    const through = pieces.filter(({ box }) => touches(box, spot));
     assert.equal(through.length, 1, id);
     const [{ run, leg } = { run: undefined, leg: undefined }] = through;
     assert.ok(run && leg);

@@ -40,7 +40,8 @@ test('an arrowhead stands on a straight piece of its own run, clear of the symbo
     for (const { points, arrows } of drawing.ribbons) {
       assert.ok(arrows.length > 0);
       for (const { at, turn } of arrows) {
-        const leg = legsOf(points).find((each) => touches(boxOf(each), { ...at, width: 0, height: 0 }));
+        const spot = { ...at, width: 0, height: 0 };
+        const leg = legsOf(points).find((each) => touches(boxOf(each), spot));
         assert.ok(leg);
         const [dx, dy] = [Math.sign(leg.to.x - leg.from.x), Math.sign(leg.to.y - leg.from.y)];
         assert.deepEqual(
@@ -52,7 +53,7 @@ test('an arrowhead stands on a straight piece of its own run, clear of the symbo
             [0, -1],
           ][turn / 90],
         );
-        assert.ok(drawing.symbols.every(({ box }) => !touches(box, { ...at, width: 0, height: 0 })));
+        assert.ok(drawing.symbols.every(({ box }) => !touches(box, spot)));
       }
     }
   }
