@@ -20,17 +20,17 @@ export function checkRange(written: Range, { value, unit }: Quantity, path: stri
   const text = (found: Fraction): string => writeQuantity(quantity(found, unit)).text;
   const [low, high] = [text(min.value), text(max.value)];
   const outside = (found: string, highest: string): never =>
-    refuse(path, { code: 'out of range', data: { found, low, high: highest } });
+    refuse(path, 'out of range', { found, low, high: highest });
   if (max.value.compare(min.value) <= 0) outside(high, '…');
   if (value.compare(min.value) < 0 || value.compare(max.value) > 0) outside(text(value), high);
   const step = written.scale ? undefined : (written.step?.value ?? defaultStep(min.value, max.value, value));
-  if (!written.scale && !step) refuse(path, { code: 'no step fits', data: { low, high } });
+  if (!written.scale && !step) refuse(path, 'no step fits', { low, high });
   const range: Range = step
     ? { ...written, step: written.step ?? quantity(step, unit, min.prefix) }
     : written;
   for (const found of [max.value, value]) {
     const near = range.scale && found === max.value ? undefined : offStep(range, found);
-    if (near) refuse(path, { code: 'not on a step', data: { found: text(found), nearest: text(near) } });
+    if (near) refuse(path, 'not on a step', { found: text(found), nearest: text(near) });
   }
   return range;
 }

@@ -1,5 +1,6 @@
 import { componentFrom, node } from './component-from.ts';
-import { object, refuse, shown } from './fields.ts';
+import { object, refuse, refuseType, shown } from './fields.ts';
+import { CircuitFormatError } from './format-error.ts';
 import { isSupply } from './is-supply.ts';
 import type { Circuit, Component } from './model.ts';
 import { surroundingsFrom } from './surroundings.ts';
@@ -15,19 +16,16 @@ function terminalsOf(
 ): readonly [string, string] | undefined {
   const supplied = components.some(isSupply);
   if (found === undefined && supplied) return undefined;
-  if (found === undefined) refuse('', { code: 'terminals missing', data: {} });
-  if (supplied) refuse('terminals', { code: 'terminals with a supply', data: {} });
+  if (found === undefined) refuse('', 'terminals missing', {});
+  if (supplied) refuse('terminals', 'terminals with a supply', {});
   const list: readonly unknown[] = Array.isArray(found) ? found : [];
   if (list.length !== 2) {
-    refuse('terminals', {
-      code: 'wrong type',
-      data: { expected: 'a list of two nodes', found: shown(found) },
-    });
+    refuseType('terminals', 'a list of two nodes', found);
   }
   const [first, second] = [node(list[0], 'terminals[0]'), node(list[1], 'terminals[1]')];
   for (const terminal of [first, second]) {
     if (!components.some(({ from, to }) => from === terminal || to === terminal)) {
-      refuse('terminals', { code: 'terminal unknown', data: { found: terminal } });
+      refuse('terminals', 'terminal unknown', { found: terminal });
     }
   }
   return [first, second];
@@ -38,7 +36,7 @@ function zeroOf(found: unknown, components: readonly Component[]): string | unde
   if (found === undefined) return undefined;
   const zero = node(found, 'zero');
   if (components.some(({ from, to }) => from === zero || to === zero)) return zero;
-  refuse('zero', { code: 'zero unknown', data: { found: zero } });
+  refuse('zero', 'zero unknown', { found: zero });
 }
 
 /**
@@ -48,33 +46,26 @@ function zeroOf(found: unknown, components: readonly Component[]): string | unde
 export function circuitFrom(json: unknown): Circuit {
   const fields = object(json, '', ['version', 'components', 'terminals', 'zero', 'surroundings']);
   const version = fields['version'];
-  if (version === undefined) refuse('', { code: 'missing field', data: { field: 'version' } });
-  if (version !== 1) refuse('version', { code: 'unknown version', data: { found: shown(version) } });
+  if (version === undefined) refuse('', 'missing field', { field: 'version' });
+  if (version !== 1) refuse('version', 'unknown version', { found: shown(version) });
   const list: unknown = fields['components'];
   if (!Array.isArray(list)) {
-    refuse('components', {
-      code: 'wrong type',
-      data: { expected: 'a list of components', found: shown(list) },
-    });
+    refuseType('components', 'a list of components', list);
   }
   if (list.length > componentLimit) {
-    refuse('components', {
-      code: 'too many components',
-      data: { count: list.length, limit: componentLimit },
-    });
+    refuse('components', 'too many components', { count: list.length, limit: componentLimit });
   }
   const labels = new Set<string>();
   const read = list.map((item: unknown, index) => {
     const path = `components[${index}]`;
     const component = componentFrom(item, path);
-    if (labels.has(component.id))
-      refuse(`${path}.id`, { code: 'label used twice', data: { id: component.id } });
+    if (labels.has(component.id)) refuse(`${path}.id`, 'label used twice', { id: component.id });
     labels.add(component.id);
     return component;
   });
   for (const { id, wrong } of wrongTwins(read)) {
     const index = read.findIndex((each) => each.id === id);
-    refuse(`components[${index}]`, wrong);
+    throw new CircuitFormatError(`components[${index}]`, wrong);
   }
   const components = matched(read);
   const terminals = terminalsOf(fields['terminals'], components);

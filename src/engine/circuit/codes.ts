@@ -1,19 +1,27 @@
-/** What can be wrong with the two contacts of a changeover switch, or the two parts of a potentiometer. */
-export interface TwinData {
-  /** Contacts of a changeover switch: the other one is missing (`other` is '' where the label is none of a contact's), they do not meet, or both are open, or closed. */
-  'contact missing': { readonly id: string; readonly other: string };
-  'contacts apart': { readonly id: string; readonly other: string };
-  'contacts alike': { readonly id: string; readonly other: string };
-  /** Parts of a potentiometer: the other one is missing (`other` is '' where the label is none of a part's), or they do not meet. */
-  'part missing': { readonly id: string; readonly other: string };
-  'parts apart': { readonly id: string; readonly other: string };
-  /** Both parts state a range, or a power rating, and these do not fit together. */
-  'parts at odds': { readonly id: string; readonly other: string };
-  /** Both parts are of 0 Ω. */
-  'track without resistance': { readonly id: string; readonly other: string };
-  /** A range that is not even steps. */
-  'scale of a track': { readonly id: string };
+/** A contact of a changeover switch, or a part of a potentiometer, and the label of the other one: '' where its own is none of theirs. */
+interface Twin {
+  readonly id: string;
+  readonly other: string;
 }
+
+/** What can be wrong with the two contacts of a changeover switch, or the two parts of a potentiometer. */
+export type TwinData = Readonly<
+  Record<
+    // The other one is missing; they have no end in common; both contacts are open, or closed.
+    | 'contact missing'
+    | 'contacts apart'
+    | 'contacts alike'
+    | 'part missing'
+    | 'parts apart'
+    // Both parts state a range, or a power rating, and these do not fit together.
+    | 'parts at odds'
+    // Both parts are of 0 Ω.
+    | 'track without resistance'
+    // A range that is not even steps.
+    | 'scale of a track',
+    Twin
+  >
+>;
 
 /** What can be wrong with a circuit given as JSON, or with a new value for a component. */
 export interface FormatData extends TwinData {

@@ -1,7 +1,17 @@
 import type { Quantity } from '../quantity/index.ts';
 import { checkRange } from './check-range.ts';
 import { conditions, isCondition } from './condition.ts';
-import { exactNumber, field, object, refuse, requiredField, shown, truth, type Fields } from './fields.ts';
+import {
+  exactNumber,
+  field,
+  object,
+  refuse,
+  refuseType,
+  requiredField,
+  shown,
+  truth,
+  type Fields,
+} from './fields.ts';
 import type { Component, Condition, Range, Supply, SupplyForm } from './model.ts';
 import { nearest } from './nearest.ts';
 import { inForm, isCounted, supplyForms } from './supply-form.ts';
@@ -37,21 +47,21 @@ function isKind(value: unknown): value is Component['kind'] {
 
 function text(fields: Fields, name: string, path: string): string {
   const found = fields[name];
-  if (found === undefined) refuse(path, { code: 'missing field', data: { field: name } });
+  if (found === undefined) refuse(path, 'missing field', { field: name });
   if (typeof found === 'string') return found;
-  refuse(`${path}.${name}`, { code: 'wrong type', data: { expected: 'a text', found: shown(found) } });
+  refuseType(`${path}.${name}`, 'a text', found);
 }
 
 /** Reads the name of a node: any text of 1 to 64 characters. */
 export function node(found: unknown, path: string): string {
   if (typeof found === 'string' && found.length > 0 && found.length <= 64) return found;
-  refuse(path, { code: 'not a node name', data: { found: shown(found) || 'an empty text' } });
+  refuse(path, 'not a node name', { found: shown(found) || 'an empty text' });
 }
 
 function labelOf(fields: Fields, path: string): string {
   const id = text(fields, 'id', path);
   if (label.test(id)) return id;
-  refuse(`${path}.id`, { code: 'not a label', data: { found: shown(id), suggestion: 'R1' } });
+  refuse(`${path}.id`, 'not a label', { found: shown(id), suggestion: 'R1' });
 }
 
 function conditionOf(
@@ -63,21 +73,18 @@ function conditionOf(
   const found = fields[name];
   if (found === undefined || isCondition(found)) return found;
   const suggestion = nearest(shown(found), conditions);
-  refuse(`${path}.${name}`, { code: 'not a setting', data: { id, found: shown(found), suggestion } });
+  refuse(`${path}.${name}`, 'not a setting', { id, found: shown(found), suggestion });
 }
 
 /** Reads the range of a value, which must lie in it. */
 function rangeOf(fields: Fields, name: string, path: string, value: Quantity | undefined): Range | undefined {
   if (fields[name] === undefined) return undefined;
-  if (!value) refuse(path, { code: 'missing field', data: { field: 'internalResistance' } });
+  if (!value) refuse(path, 'missing field', { field: 'internalResistance' });
   const where = `${path}.${name}`;
   const range = object(fields[name], where, ['min', 'max', 'step', 'scale']);
   const scale = range['scale'];
   if (scale !== undefined && scale !== 'log' && scale !== 'E12' && scale !== 'E24') {
-    refuse(`${where}.scale`, {
-      code: 'wrong type',
-      data: { expected: '"log", "E12" or "E24"', found: shown(scale) },
-    });
+    refuseType(`${where}.scale`, '"log", "E12" or "E24"', scale);
   }
   // A scale tells its own steps.
   if (scale) object(range, where, ['min', 'max', 'scale']);
@@ -101,10 +108,7 @@ function cellsOf(fields: Fields, path: string): number | undefined {
     (typeof found === 'number' && Number.isInteger(found) && found > 0 && found <= 1000)
   )
     return found;
-  refuse(`${path}.cells`, {
-    code: 'wrong type',
-    data: { expected: 'a whole number from 1 to 1000', found: shown(found) },
-  });
+  refuseType(`${path}.cells`, 'a whole number from 1 to 1000', found);
 }
 
 /** What a supply is said to be. */
@@ -112,10 +116,7 @@ function supplyFormOf(fields: Fields, path: string): SupplyForm | undefined {
   const found = fields['form'];
   const form = supplyForms.find((each) => each === found);
   if (found !== undefined && !form) {
-    refuse(`${path}.form`, {
-      code: 'wrong type',
-      data: { expected: '"cell", "battery" or "supply"', found: shown(found) },
-    });
+    refuseType(`${path}.form`, '"cell", "battery" or "supply"', found);
   }
   return form;
 }
@@ -127,12 +128,9 @@ function percent(
   const found = fields['tolerance'];
   if (found === undefined) return {};
   const number = exactNumber(found);
-  if (!number) refuse(`${path}.tolerance`, { code: 'not a number', data: { found: shown(found) } });
+  if (!number) refuse(`${path}.tolerance`, 'not a number', { found: shown(found) });
   if (number.exact.compare(0) <= 0 || number.exact.compare(100) >= 0) {
-    refuse(`${path}.tolerance`, {
-      code: 'out of range',
-      data: { found: shown(found), low: '0', high: '100' },
-    });
+    refuse(`${path}.tolerance`, 'out of range', { found: shown(found), low: '0', high: '100' });
   }
   return { tolerance: number.exact };
 }
@@ -152,9 +150,9 @@ export function componentFrom(json: unknown, path: string): Component {
   const all = object(json, path, [...always, ...new Set(Object.values(fieldsOf).flat())]);
   const kind = text(all, 'kind', path);
   if (!isKind(kind)) {
-    refuse(`${path}.kind`, {
-      code: 'unknown kind',
-      data: { found: shown(kind), suggestion: nearest(kind, Object.keys(fieldsOf)) },
+    refuse(`${path}.kind`, 'unknown kind', {
+      found: shown(kind),
+      suggestion: nearest(kind, Object.keys(fieldsOf)),
     });
   }
   const fields = object(json, path, [...always, ...fieldsOf[kind]]);
@@ -187,8 +185,7 @@ export function componentFrom(json: unknown, path: string): Component {
         }),
       };
       const form = supplyFormOf(fields, path);
-      if (!isCounted(supply, form))
-        refuse(path, { code: 'unknown field', data: { field: 'cells', suggestion: '' } });
+      if (!isCounted(supply, form)) refuse(path, 'unknown field', { field: 'cells', suggestion: '' });
       return inForm(supply, form);
     }
     case 'source': {
@@ -220,10 +217,10 @@ export function componentFrom(json: unknown, path: string): Component {
         ratedCurrent: field(fields, 'ratedCurrent', path, 'A', 'positive'),
       });
       if (Object.keys(ratings).length !== (ratings.resistance ? 1 : 2)) {
-        refuse(path, { code: 'lamp needs two ratings', data: { id } });
+        refuse(path, 'lamp needs two ratings', { id });
       }
       if (filament && ratings.resistance) {
-        refuse(path, { code: 'filament needs two ratings', data: { id } });
+        refuse(path, 'filament needs two ratings', { id });
       }
       return filament && kind === 'lamp'
         ? { ...ends, kind, ...ratings, filament }

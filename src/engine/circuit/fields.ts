@@ -8,8 +8,17 @@ import { nearest } from './nearest.ts';
 export type Fields = Readonly<Record<string, unknown>>;
 
 /** Refuses what stands at a path. */
-export function refuse(path: string, said: Said<keyof FormatData>): never {
-  throw new CircuitFormatError(path, said);
+export function refuse<Code extends keyof FormatData>(
+  path: string,
+  code: Code,
+  data: FormatData[Code],
+): never {
+  throw new CircuitFormatError(path, { code, data } as Said<keyof FormatData>);
+}
+
+/** Refuses a value of another type than is expected at a path. */
+export function refuseType(path: string, expected: string, found: unknown): never {
+  refuse(path, 'wrong type', { expected, found: shown(found) });
 }
 
 /** What a value is, for a sentence: short, and never the whole of a long text. */
@@ -23,15 +32,12 @@ export function shown(value: unknown): string {
 /** Reads a JSON object that holds none but the given fields. */
 export function object(value: unknown, path: string, known: readonly string[]): Fields {
   if (typeof value !== 'object' || value === null || Array.isArray(value)) {
-    refuse(path, { code: 'wrong type', data: { expected: 'an object', found: shown(value) } });
+    refuseType(path, 'an object', value);
   }
   const fields: Fields = { ...value };
   for (const field of Object.keys(fields)) {
     if (!known.includes(field)) {
-      refuse(path, {
-        code: 'unknown field',
-        data: { field: shown(field), suggestion: nearest(field, known) },
-      });
+      refuse(path, 'unknown field', { field: shown(field), suggestion: nearest(field, known) });
     }
   }
   return fields;
@@ -65,27 +71,25 @@ export function field(
   if (found === undefined) return undefined;
   const number = exactNumber(found);
   const where = `${path}.${name}`;
-  if (!number) refuse(where, { code: 'not a number', data: { found: shown(found) } });
+  if (!number) refuse(where, 'not a number', { found: shown(found) });
   const { exact, decimals } = number;
   if (sign === 'positive' && exact.compare(0) <= 0) {
-    refuse(where, { code: 'must be positive', data: { found: shown(found) } });
+    refuse(where, 'must be positive', { found: shown(found) });
   }
   if (sign === 'not negative' && exact.compare(0) < 0) {
-    refuse(where, { code: 'must not be negative', data: { found: shown(found) } });
+    refuse(where, 'must not be negative', { found: shown(found) });
   }
   return quantity(exact, unit, '', decimals);
 }
 
 /** The same, where the field must be there. */
 export function requiredField(...[fields, name, path, unit, sign]: Parameters<typeof field>): Quantity {
-  return (
-    field(fields, name, path, unit, sign) ?? refuse(path, { code: 'missing field', data: { field: name } })
-  );
+  return field(fields, name, path, unit, sign) ?? refuse(path, 'missing field', { field: name });
 }
 
 /** Reads true or false; absent is undefined. */
 export function truth(fields: Fields, name: string, path: string): boolean | undefined {
   const found = fields[name];
   if (found === undefined || typeof found === 'boolean') return found;
-  refuse(`${path}.${name}`, { code: 'wrong type', data: { expected: 'true or false', found: shown(found) } });
+  refuseType(`${path}.${name}`, 'true or false', found);
 }

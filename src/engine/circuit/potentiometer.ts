@@ -1,6 +1,7 @@
-import { quantity, writeQuantity, type Quantity } from '../quantity/index.ts';
+import { quantity, type Quantity } from '../quantity/index.ts';
 import { refuse } from './fields.ts';
 import type { Component, Range, Track } from './model.ts';
+import { outside } from './outside.ts';
 import { twinOf } from './twin-of.ts';
 
 /** Whether a component is a part of the track of a potentiometer. */
@@ -33,10 +34,7 @@ export function slid(
     if (each.id !== twinOf(id) || !isTrack(each)) return each;
     const all = { ...before, value: before.value.add(each.resistance.value) };
     const resistance = rest(all, after, each.resistance);
-    if (resistance.value.s < 0n) {
-      const [found, low, high] = [after, quantity(0, 'Ω'), all].map((end) => writeQuantity(end).text);
-      refuse(id, { code: 'out of range', data: { found: found ?? '', low: low ?? '', high: high ?? '' } });
-    }
+    if (resistance.value.s < 0n) refuse(id, 'out of range', outside(after, quantity(0, 'Ω'), all));
     return { ...each, resistance };
   });
 }

@@ -1,6 +1,7 @@
-import { exactText, quantity, writeQuantity, type Quantity, type Unit } from '../quantity/index.ts';
+import { exactText, quantity, type Quantity, type Unit } from '../quantity/index.ts';
 import { exactNumber, field, object, refuse } from './fields.ts';
 import type { Circuit, Kind, Range, Surroundings } from './model.ts';
+import { outside } from './outside.ts';
 import { usualSurroundings } from './sensor.ts';
 
 /** What can be said of the surroundings: their temperature and their light. */
@@ -38,17 +39,13 @@ export function surroundingOf({ surroundings }: Circuit, name: Surrounding): Qua
 export function checkSurrounding(name: Surrounding, value: Quantity, path: string): Quantity {
   const { min, max } = surroundingRanges[name];
   if (value.value.compare(min.value) >= 0 && value.value.compare(max.value) <= 0) return value;
-  const [low, high] = [min, max].map((end) => writeQuantity(end).text);
-  return refuse(path, {
-    code: 'out of range',
-    data: { found: writeQuantity(value).text, low: low ?? '', high: high ?? '' },
-  });
+  return refuse(path, 'out of range', outside(value, min, max));
 }
 
 /** The same circuit somewhere else. Throws CircuitFormatError; its path is the name. */
 export function withSurrounding(circuit: Circuit, name: Surrounding, setting: unknown): Circuit {
   const exact = exactNumber(setting)?.exact;
-  if (!exact) refuse(name, { code: 'not a number', data: { found: String(setting) } });
+  if (!exact) refuse(name, 'not a number', { found: String(setting) });
   const value = checkSurrounding(name, quantity(exact, unitOf(name)), name);
   const before = surroundingOf(circuit, name);
   if (before.value.equals(value.value)) return circuit;

@@ -1,8 +1,9 @@
-import { writeQuantity, type Quantity } from '../quantity/index.ts';
+import { quantity, type Quantity } from '../quantity/index.ts';
 import type { Said } from '../words/index.ts';
 import { isContact, type Contact } from './changeover.ts';
 import type { TwinData } from './codes.ts';
 import type { Component, Range, Track } from './model.ts';
+import { outside } from './outside.ts';
 import { isTrack, mirrored, whole } from './potentiometer.ts';
 import { twinOf } from './twin-of.ts';
 
@@ -27,29 +28,24 @@ const alike = (one: Range, other: Range): boolean =>
   same(one.max, other.max) &&
   one.step?.value.equals(other.step?.value ?? 0) === true;
 
+const wrong = (code: keyof TwinData, id: string, other: string): WrongTwin => ({
+  id,
+  wrong: { code, data: { id, other } },
+});
+
 /** What is wrong with two parts of a track that meet. */
 function wrongTrack(one: Track, other: Track): WrongTwin | undefined {
-  const { id } = one;
-  const data = { id, other: other.id };
   const all = whole(one, other);
-  if (all.value.n === 0n) return { id, wrong: { code: 'track without resistance', data } };
-  for (const { id: own, range } of [one, other]) {
-    if (range?.scale) return { id: own, wrong: { code: 'scale of a track', data: { id: own } } };
-    if (range && range.max.value.compare(all.value) > 0) {
-      const [found = '', high = ''] = [range.max, all].map((end) => writeQuantity(end).text);
-      return { id: own, wrong: { code: 'out of range', data: { found, low: '0', high } } };
-    }
+  if (all.value.n === 0n) return wrong('track without resistance', one.id, other.id);
+  for (const { id, range } of [one, other]) {
+    if (range?.scale) return wrong('scale of a track', id, twinOf(id));
+    if (range && range.max.value.compare(all.value) > 0)
+      return { id, wrong: { code: 'out of range', data: outside(range.max, quantity(0, 'Ω'), all) } };
   }
   const rangesFit = !one.range || !other.range || alike(mirrored(one.range, all), other.range);
   const ratingsFit = !one.ratedPower || !other.ratedPower || same(one.ratedPower, other.ratedPower);
-  return rangesFit && ratingsFit ? undefined : { id, wrong: { code: 'parts at odds', data } };
+  return rangesFit && ratingsFit ? undefined : wrong('parts at odds', one.id, other.id);
 }
-
-/** What is wrong with two contacts that meet. */
-const wrongContacts = ({ id, closed }: Contact, other: Contact): WrongTwin | undefined =>
-  closed === other.closed
-    ? { id, wrong: { code: 'contacts alike', data: { id, other: other.id } } }
-    : undefined;
 
 /**
  * What does not make changeover switches and potentiometers: each contact, each part, has another one with an end in common; one of two
@@ -59,17 +55,15 @@ export function wrongTwins(components: readonly Component[]): readonly WrongTwin
   const twins = new Map(components.filter(isTwin).map((each) => [each.id, each]));
   return [...twins.values()].flatMap((one): WrongTwin | readonly WrongTwin[] => {
     const { id } = one;
-    const data = { id, other: twinOf(id) };
-    const other = twins.get(data.other);
-    const isPart = isTrack(one);
-    if (!other || isTrack(other) !== isPart)
-      return { id, wrong: { code: isPart ? 'part missing' : 'contact missing', data } };
-    if (id > data.other) return [];
+    const other = twins.get(twinOf(id));
+    if (other?.kind !== one.kind)
+      return wrong(isTrack(one) ? 'part missing' : 'contact missing', id, twinOf(id));
+    if (id > other.id) return [];
     const meet = [one.from, one.to].some((node) => node === other.from || node === other.to);
-    if (!meet) return { id, wrong: { code: isPart ? 'parts apart' : 'contacts apart', data } };
-    const wrong = isTrack(one) && isTrack(other) ? wrongTrack(one, other) : undefined;
-    if (wrong) return wrong;
-    return isContact(one) && isContact(other) ? (wrongContacts(one, other) ?? []) : [];
+    if (!meet) return wrong(isTrack(one) ? 'parts apart' : 'contacts apart', id, other.id);
+    if (isTrack(one) && isTrack(other)) return wrongTrack(one, other) ?? [];
+    const isAlike = isContact(one) && isContact(other) && one.closed === other.closed;
+    return isAlike ? wrong('contacts alike', id, other.id) : [];
   });
 }
 

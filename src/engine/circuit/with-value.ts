@@ -3,11 +3,11 @@ import { changedOver, isContact } from './changeover.ts';
 import { checkRange } from './check-range.ts';
 import { conditions, isCondition } from './condition.ts';
 import { withFault } from './fault.ts';
-import { exactNumber, refuse, shown } from './fields.ts';
+import { exactNumber, refuse, refuseType, shown } from './fields.ts';
 import { isSettable } from './is-settable.ts';
 import { isTrack, slid } from './potentiometer.ts';
 import { isSurrounding, withSurrounding } from './surroundings.ts';
-import type { Circuit, Component, Fuse, Range, Supply } from './model.ts';
+import type { Circuit, Component, Condition, Fuse, Range, Supply } from './model.ts';
 import { nearest } from './nearest.ts';
 import { formOf, inForm } from './supply-form.ts';
 
@@ -26,10 +26,10 @@ function reset(id: string, old: Quantity, setting: Setting, range: Range | undef
   // Not `instanceof Fraction`: another copy of the package on the page has a class of its own.
   const isFraction = setting instanceof Object && 'n' in setting;
   const exact = isFraction ? new Fraction(setting) : exactNumber(setting)?.exact;
-  if (!exact) refuse(id, { code: 'not a number', data: { found: shown(setting) } });
+  if (!exact) refuse(id, 'not a number', { found: shown(setting) });
   const value = quantity(exact, old.unit, old.prefix, old.decimals);
   if (old.unit === 'Ω' && exact.compare(0) < 0) {
-    refuse(id, { code: 'must not be negative', data: { found: writeQuantity(value).text } });
+    refuse(id, 'must not be negative', { found: writeQuantity(value).text });
   }
   if (range) checkRange(range, value, id);
   return value;
@@ -45,22 +45,19 @@ function withBlown(fuse: Fuse, value: Setting): Fuse {
   const { blown, ...whole } = fuse;
   if (value === 'blown') return blown ? fuse : { ...fuse, blown: true };
   if (value === 'whole') return blown ? whole : fuse;
-  return refuse(fuse.id, {
-    code: 'wrong type',
-    data: { expected: 'blown or whole', found: shown(value) },
-  });
+  return refuseType(fuse.id, 'blown or whole', value);
 }
 
 function withMain(component: Component, value: Setting): Component {
   const { id } = component;
-  if (!isSettable(component)) return refuse(id, { code: 'cannot be set', data: { id } });
+  if (!isSettable(component)) return refuse(id, 'cannot be set', { id });
   switch (component.kind) {
     case 'switch':
     case 'push':
     case 'changeover': {
       const closed = value === true || value === 'closed';
       if (!closed && value !== false && value !== 'open') {
-        refuse(id, { code: 'wrong type', data: { expected: 'open or closed', found: shown(value) } });
+        refuseType(id, 'open or closed', value);
       }
       return { ...component, closed };
     }
@@ -80,39 +77,30 @@ function withMain(component: Component, value: Setting): Component {
   }
 }
 
-/** The same component, in the condition that a word says: "intact" leaves it none. */
-function withCondition(component: Component, word: string): Component {
-  const { condition, ...intact } = component;
-  if ((condition ?? 'intact') === word) return component;
-  return isCondition(word) ? { ...intact, condition: word } : intact;
+/** The component in a condition, or in none. */
+function withCondition(component: Component, condition: Condition | undefined): Component {
+  const { condition: before, ...intact } = component;
+  return before === condition ? component : condition ? { ...intact, condition } : intact;
 }
 
 /** Sets what each word of a text says; of each thing it says one at most. */
 function withWords(component: Component, text: string): Component {
   const said = new Set<string>();
   const wrong = (found: string, suggestion = ''): never =>
-    refuse(component.id, {
-      code: 'not a setting',
-      data: { id: component.id, found: shown(found), suggestion },
-    });
+    refuse(component.id, 'not a setting', { id: component.id, found: shown(found), suggestion });
   const once = (thing: string): void => {
     if (said.has(thing)) wrong(text);
     said.add(thing);
   };
   return (text.match(/\b(?:r|secretly)\s+\S+|\S+/g) ?? []).reduce((each, word) => {
-    if (conditionWords.includes(word)) {
-      once('condition');
-      return withCondition(each, word);
-    }
-    const [, fault] = /^secretly\s+(.*)/.exec(word) ?? [];
-    if (fault !== undefined && conditionWords.includes(fault)) {
-      once('fault');
-      return withFault(each, isCondition(fault) ? fault : undefined);
-    }
-    const [, ohms] = /^r\s+(.*)/.exec(word) ?? [];
-    if (ohms !== undefined && each.kind === 'supply') {
+    const [, before, rest = word] = /^(r|secretly)\s+(.*)/.exec(word) ?? [];
+    if (before === 'r' && each.kind === 'supply') {
       once('r');
-      return withInside(each, ohms);
+      return withInside(each, rest);
+    }
+    if (before !== 'r' && conditionWords.includes(rest)) {
+      once(before ? 'fault' : 'condition');
+      return (before ? withFault : withCondition)(each, isCondition(rest) ? rest : undefined);
     }
     once('value');
     const meant = word === 'open' || each.kind === 'fuse' ? '' : nearest(word, conditionWords);
@@ -132,7 +120,7 @@ export function withValue(circuit: Circuit, id: string, value: Setting): Circuit
   const component = circuit.components[place];
   if (!component) {
     const ids = circuit.components.map((other) => other.id);
-    refuse(id, { code: 'no such component', data: { id: shown(id), suggestion: nearest(id, ids) } });
+    refuse(id, 'no such component', { id: shown(id), suggestion: nearest(id, ids) });
   }
   const set = typeof value === 'string' ? withWords(component, value) : withMain(component, value);
   const components = circuit.components.with(place, set);

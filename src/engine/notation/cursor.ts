@@ -1,5 +1,5 @@
 import { CircuitFormatError } from '../circuit/index.ts';
-import type { Expected, MistakeData } from './codes.ts';
+import type { Expected } from './codes.ts';
 import { kindOfWord } from './fields.ts';
 import { mistake, mistakeLimit, type Found, type Wrong } from './mistake.ts';
 import type { Token, TokenType } from './token.ts';
@@ -77,15 +77,20 @@ export class Cursor {
     if (this.mistakes.length >= mistakeLimit) this.#place = this.tokens.length;
   }
 
+  /** The same for a mistake of the notation. */
+  flag(at: { readonly at: number }, ...of: Parameters<typeof mistake>): void {
+    this.note(at, mistake(...of));
+  }
+
   /** Notes a mistake that ends the reading of what it is in. */
   halt(at: Token, wrong: Wrong): never {
     this.note(at, wrong);
     throw halted;
   }
 
-  /** The same for a mistake of the notation. */
-  wrong(at: Token, code: keyof MistakeData, found?: string, suggestion?: string, about?: string): never {
-    this.halt(at, mistake(code, found ?? this.since(at), suggestion, about));
+  /** The same for a mistake of the notation; what is found is what has been read, unless said. */
+  wrong(at: Token, ...[code, found = this.since(at), ...rest]: Parameters<typeof mistake>): never {
+    this.halt(at, mistake(code, found, ...rest));
   }
 
   /** Does what refuses what does not fit, and says so where it stands. */

@@ -9,7 +9,6 @@ import {
 } from '../circuit/index.ts';
 import type { Cursor } from './cursor.ts';
 import type { Line, Placed } from './line.ts';
-import { mistake } from './mistake.ts';
 import type { Item, Part } from './series.ts';
 import type { Token } from './token.ts';
 
@@ -54,8 +53,8 @@ export function layOut(cursor: Cursor, { chain, placed, ends, zero, surroundings
 
   const name = (point: Point, token: Token): void => {
     const { text } = token;
-    if (junctions.has(text)) cursor.note(token, mistake('junction twice', text));
-    else if (point.name) cursor.note(token, mistake('same point', text, '', point.name));
+    if (junctions.has(text)) cursor.flag(token, 'junction twice', text);
+    else if (point.name) cursor.flag(token, 'same point', text, '', point.name);
     else if (text) {
       point.name = text;
       junctions.set(text, point);
@@ -64,7 +63,7 @@ export function layOut(cursor: Cursor, { chain, placed, ends, zero, surroundings
 
   const lay = (part: Part, left: Point, right: Point): void => {
     if (part.type === 'component') spans.set(part, [left, right]);
-    else if (part.type === 'junction') cursor.note(part.token, mistake('junction alone', part.token.text));
+    else if (part.type === 'junction') cursor.flag(part.token, 'junction alone', part.token.text);
     else if (part.type === 'parallel') for (const branch of part.parts) lay(branch, left, right);
     else {
       const last = part.parts.findLast(({ type }) => type !== 'junction');
@@ -109,8 +108,7 @@ export function layOut(cursor: Cursor, { chain, placed, ends, zero, surroundings
   for (const { label, place } of waiting) {
     const id = place.across?.text ?? '';
     const ids = [...spans.keys()].map((item) => item.label.text);
-    if (waiting.some((other) => other.label.text === id))
-      cursor.note(label, mistake('across itself', label.text));
+    if (waiting.some((other) => other.label.text === id)) cursor.flag(label, 'across itself', label.text);
     else if (place.across && cursor.tokens.filter(({ text }) => text === id).length === 1) {
       cursor.note(place.across, { code: 'no such component', data: { id, suggestion: nearest(id, ids) } });
     }
@@ -120,7 +118,7 @@ export function layOut(cursor: Cursor, { chain, placed, ends, zero, surroundings
   const lonely = chain ? namedOnce(cursor, inChain) : [];
   const nowhere = [...terminals, ...(zero ? [zero] : [])].filter((token) => !junctions.has(token.text));
   for (const token of new Set([...lonely, ...nowhere])) {
-    cursor.note(token, mistake('junction once', token.text));
+    cursor.flag(token, 'junction once', token.text);
   }
 
   let number = 0;
@@ -154,6 +152,6 @@ export function layOut(cursor: Cursor, { chain, placed, ends, zero, surroundings
   if (first && last) return { components, terminals: [first, last], ...where };
   const [a, z] = [placed[0], placed.at(-1)].map((item) => item?.place.between);
   const suggestion = `; ends @${a?.[0].text ?? 'a'}–@${z?.[1].text ?? 'b'}`;
-  if (cursor.mistakes.length === 0) cursor.note({ at: 0 }, mistake('ends missing', '', suggestion));
+  if (cursor.mistakes.length === 0) cursor.flag({ at: 0 }, 'ends missing', '', suggestion);
   return { components };
 }

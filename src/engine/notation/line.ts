@@ -2,7 +2,6 @@ import { checkSurrounding, type Surrounding, type Surroundings } from '../circui
 import type { Quantity, Unit } from '../quantity/index.ts';
 import { readComponent, startsComponent } from './component.ts';
 import type { Cursor } from './cursor.ts';
-import { mistake } from './mistake.ts';
 import { readPlace, readSpan, type Place } from './place.ts';
 import { readSeries, type Item, type Part } from './series.ts';
 import type { Token } from './token.ts';
@@ -25,7 +24,7 @@ function refusePlaces(cursor: Cursor, part: Part): void {
   if ('parts' in part) for (const inner of part.parts) refusePlaces(cursor, inner);
   else if (part.type === 'component' && part.place) {
     const { at, text } = part.place;
-    cursor.note(at, mistake('placed in chain', text, `; ${part.label.text} ${text}`));
+    cursor.flag(at, 'placed in chain', text, `; ${part.label.text} ${text}`);
   }
 }
 

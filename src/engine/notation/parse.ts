@@ -37,7 +37,7 @@ export function parseCircuit(text: string): Circuit {
   const past = pastLimit(tokens);
   if (past) throw new CircuitSyntaxError(text, [past]);
   const cursor = new Cursor(text, tokens);
-  if (tokens.length === 1) cursor.note({ at: 0 }, mistake('expected', '', 'B1 6 V + R1 12 Ω', 'component'));
+  if (tokens.length === 1) cursor.flag({ at: 0 }, 'expected', '', 'B1 6 V + R1 12 Ω', 'component');
   const circuit = tokens.length > 1 ? layOut(cursor, readLine(cursor)) : { components: [] };
   if (cursor.mistakes.length > 0) throw new CircuitSyntaxError(text, cursor.mistakes);
   return circuit;

@@ -60,7 +60,7 @@ function readItem(cursor: Cursor): Part {
   }
   if (!cursor.take('(')) return cursor.attempt<Part>(() => refuseStart(cursor)) ?? nothing;
   const inner = readSeries(cursor, true);
-  if (!cursor.take(')')) cursor.note(token, mistake('bracket alone', '(', ')'));
+  if (!cursor.take(')')) cursor.flag(token, 'bracket alone', '(', ')');
   return inner;
 }
 
@@ -68,9 +68,9 @@ function readItem(cursor: Cursor): Part {
 function readJoin(cursor: Cursor): boolean {
   const { token } = cursor;
   if (cursor.take('+') ?? cursor.take('∥')) return true;
-  if (cursor.take('–')) cursor.note(token, mistake('dash in series', token.text, '+'));
+  if (cursor.take('–')) cursor.flag(token, 'dash in series', token.text, '+');
   else if (!startsComponent(token) && !cursor.is('(', '@')) return false;
-  else cursor.note(token, mistake('join missing', written(token), `+ ${written(token)}`));
+  else cursor.flag(token, 'join missing', written(token), `+ ${written(token)}`);
   return true;
 }
 

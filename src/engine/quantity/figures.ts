@@ -14,6 +14,14 @@ function magnitude(n: bigint, d: bigint): number {
   return scaled >= (guess < 0 ? d : d * 10n ** BigInt(guess)) ? guess : guess - 1;
 }
 
+/** The magnitude of a value times 10^power, rounded to a whole number, half up. */
+function whole({ n, d }: Fraction, power: number): bigint {
+  const up = 10n ** BigInt(Math.abs(power));
+  const top = power < 0 ? n : n * up;
+  const bottom = power < 0 ? d * up : d;
+  return (2n * top + bottom) / (2n * bottom);
+}
+
 /** Rounds half away from zero, as school textbooks do, exactly for fractions. */
 function round(value: Fraction | number, figures: number): Figures {
   if (typeof value === 'number') {
@@ -28,10 +36,7 @@ function round(value: Fraction | number, figures: number): Figures {
   }
   if (value.n === 0n) return { negative: false, digits: 0n, exponent: 1 - figures };
   const exponent = magnitude(value.n, value.d) - figures + 1;
-  const up = 10n ** BigInt(Math.abs(exponent));
-  const numerator = exponent < 0 ? value.n * up : value.n;
-  const denominator = exponent < 0 ? value.d : value.d * up;
-  const digits = (2n * numerator + denominator) / (2n * denominator);
+  const digits = whole(value, -exponent);
   const carried = digits === 10n ** BigInt(figures);
   const negative = value.s < 0n;
   return carried
@@ -67,8 +72,5 @@ export function fixed(value: Fraction | number, decimals: number, shift = 0): st
     // Not by way of a fraction: finding the one that a float stands for takes a hundred times as long.
     return plain(value < 0, BigInt(Math.round(Math.abs(value) * 10 ** power)), -decimals);
   }
-  const up = 10n ** BigInt(Math.abs(power));
-  const numerator = power < 0 ? value.n : value.n * up;
-  const denominator = power < 0 ? value.d * up : value.d;
-  return plain(value.s < 0n, (2n * numerator + denominator) / (2n * denominator), -decimals);
+  return plain(value.s < 0n, whole(value, power), -decimals);
 }

@@ -153,7 +153,7 @@ export const samples: { readonly [Code in keyof Catalogue]: readonly Catalogue[C
   'parts apart': [{ id: 'R1a', other: 'R1b' }],
   'parts at odds': [{ id: 'R1a', other: 'R1b' }],
   'track without resistance': [{ id: 'R1a', other: 'R1b' }],
-  'scale of a track': [{ id: 'R1a' }],
+  'scale of a track': [{ id: 'R1a', other: 'R1b' }],
   'not as marked': none,
   'circuit has a fault': none,
   'no such quantity': [

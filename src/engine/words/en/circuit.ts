@@ -1,8 +1,6 @@
 import type { FormatData } from '../../circuit/index.ts';
 import type { Sentences } from '../language.ts';
-
-/** The end of a sentence: a suggestion, if there is one. */
-const did = (suggestion: string): string => (suggestion ? `; did you mean ${suggestion}?` : '.');
+import { did } from './did.ts';
 
 /** What can be wrong with JSON or with a new value. */
 export const circuit: Sentences<FormatData> = {

@@ -9,3 +9,6 @@ const named = (id: string): string =>
 export const all = (ids: readonly string[]): string => and.format(ids.map(named));
 /** "R1, R2 or R3" */
 export const any = (ids: readonly string[]): string => or.format(ids);
+/** "R1 is", "R1 and R2 are"; likewise with another verb. */
+export const subject = (ids: readonly string[], one = 'is', several = 'are'): string =>
+  `${all(ids)} ${ids.length === 1 ? one : several}`;

@@ -1,6 +1,6 @@
 import type { RuleData } from '../../rules/index.ts';
 import type { Sentences } from '../language.ts';
-import { all } from './list.ts';
+import { all, subject } from './list.ts';
 
 const signs = { '=': 'equals', '+': 'plus', '−': 'minus', '×': 'times', '<': 'is less than' };
 
@@ -21,7 +21,7 @@ export const rules: Sentences<RuleData> = {
   'side by side': ({ ids }) => `${all(ids)} join the same two points.`,
   'one junction': ({ ids }) => `${all(ids)} meet at one junction.`,
   'closed loop': ({ ids }) => `${all(ids)} form a closed loop.`,
-  resists: ({ ids }) => `${all(ids)} ${ids.length === 1 ? 'has' : 'have'} a resistance.`,
+  resists: ({ ids }) => `${subject(ids, 'has', 'have')} a resistance.`,
   'energy is kept': () => 'Energy is conserved.',
 
   'current splits': ({ ids }) => `${all(ids)} are not in series: the current splits between them.`,
@@ -32,8 +32,7 @@ export const rules: Sentences<RuleData> = {
       : 'No path here has two parts to add up.',
   'only one path': ({ ids }) =>
     ids.length > 0 ? `With ${all(ids)} taken out, only one path is left.` : 'There is only one path.',
-  'taken out': ({ ids }) =>
-    `${all(ids)} ${ids.length === 1 ? 'is' : 'are'} taken out: no current flows there.`,
+  'taken out': ({ ids }) => `${subject(ids)} taken out: no current flows there.`,
   'supply inside': ({ ids }) => `With ${all(ids)} inside, the resistances alone do not decide.`,
   bypassed: ({ ids }) => `Without a resistance, ${all(ids)} takes the whole current.`,
   'not resistance': ({ ids }) => `${all(ids)} is a supply, not a resistance.`,

@@ -1,13 +1,16 @@
 import type { CautionData, FaultData, ReasonData, RemarkData } from '../../solve/index.ts';
 import type { Sentences } from '../language.ts';
-import { all, any } from './list.ts';
+import { did } from './did.ts';
+import { all, any, subject } from './list.ts';
 
-const local = 'Follow local rules and the equipment’s instructions, and ask qualified staff.';
+/** A caution ends with whom to follow and to ask. */
+const caution = (text: string): string =>
+  `Caution: ${text} Follow local rules and the equipment’s instructions, and ask qualified staff.`;
 
 /** Faults, remarks, cautions, and why a quantity has no value. */
 export const solve: Sentences<FaultData & RemarkData & CautionData & ReasonData> = {
   'short circuit': ({ supplies, path }) =>
-    `${all(supplies)} ${supplies.length === 1 ? 'is' : 'are'} short-circuited${path.length > 0 ? ` through ${all(path)}` : ''}: nothing limits the current. Put a resistance in the way, or open the path.`,
+    `${subject(supplies)} short-circuited${path.length > 0 ? ` through ${all(path)}` : ''}: nothing limits the current. Put a resistance in the way, or open the path.`,
   'supplies in contradiction': ({ supplies }) =>
     `${all(supplies)} put different numbers of volts between the same two points, which cannot both be true. Give one of them an internal resistance.`,
   'share undetermined': ({ ids }) =>
@@ -23,7 +26,7 @@ export const solve: Sentences<FaultData & RemarkData & CautionData & ReasonData>
   'p.d. undetermined': ({ supplies }) =>
     `${all(supplies)} set the same current in one path, so how many volts each of them has is not determined. Leave one out, or put a component across one.`,
   'not ohmic': ({ ids }) =>
-    `${all(ids)} ${ids.length === 1 ? 'does' : 'do'} not obey Ohm’s law: there is no one resistance, and no exact fraction, to give.`,
+    `${subject(ids, 'does', 'do')} not obey Ohm’s law: there is no one resistance, and no exact fraction, to give.`,
   'not settled': ({ ids }) =>
     `The readings of ${all(ids)} could not be settled; change a value a little and try again.`,
   'too many loops': ({ count, limit }) =>
@@ -32,8 +35,7 @@ export const solve: Sentences<FaultData & RemarkData & CautionData & ReasonData>
     at.length > 0
       ? `No current: the circuit is open at ${all(at)}.`
       : 'No current: no closed path leads through a supply.',
-  'cut off': ({ ids }) =>
-    `${all(ids)} ${ids.length === 1 ? 'is' : 'are'} cut off from any supply: no current there.`,
+  'cut off': ({ ids }) => `${subject(ids)} cut off from any supply: no current there.`,
   'voltmeter in series': ({ id, other }) =>
     `${id} is in series with ${other}: a voltmeter lets next to nothing through, so it belongs across a component, not beside it in the chain.`,
   'cells in opposition': ({ id, other }) =>
@@ -45,32 +47,38 @@ export const solve: Sentences<FaultData & RemarkData & CautionData & ReasonData>
   'turned against': ({ id }) =>
     `${id} is turned against the current, so it lets next to nothing through. Turn it round if it is to conduct.`,
   broken: ({ ids }) =>
-    ids.length === 1
-      ? `${all(ids)} is taken out: nothing flows through it.`
-      : `${all(ids)} are taken out: nothing flows through them.`,
+    `${subject(ids)} taken out: nothing flows through ${ids.length === 1 ? 'it' : 'them'}.`,
   bridged: ({ ids }) =>
     ids.length === 1
       ? `A wire is across ${all(ids)}, so current can go round it.`
       : `Wires are across ${all(ids)}, so current can go round them.`,
   'cell shorted': ({ supplies }) =>
-    `Caution: in a real short circuit ${any(supplies)} can get hot, vent or start a fire; do not build it. ${local}`,
+    caution(`in a real short circuit ${any(supplies)} can get hot, vent or start a fire; do not build it.`),
   'over its rating': ({ id, power, rating }) =>
-    `Caution: ${id} takes ${power}, more than its rating of ${rating}; it can burn. ${local}`,
+    caution(`${id} takes ${power}, more than its rating of ${rating}; it can burn.`),
   'track overloaded': ({ id, current, most, rating }) =>
-    `Caution: ${id} carries ${current}, more than the ${most} that its track may carry anywhere (${rating} over its whole length); it can burn. ${local}`,
+    caution(
+      `${id} carries ${current}, more than the ${most} that its track may carry anywhere (${rating} over its whole length); it can burn.`,
+    ),
   'fuse would blow': ({ id, current, rating }) =>
-    `Caution: ${id} carries ${current}, more than its ${rating}: the real one blows. Find out what takes so much before a larger one is put in. ${local}`,
+    caution(
+      `${id} carries ${current}, more than its ${rating}: the real one blows. Find out what takes so much before a larger one is put in.`,
+    ),
   'led overloaded': ({ id, current, rating }) =>
-    `Caution: ${id} carries ${current}, more than its ${rating}: it burns out. Put a resistance in series. ${local}`,
+    caution(`${id} carries ${current}, more than its ${rating}: it burns out. Put a resistance in series.`),
   'driven backwards': ({ id }) =>
-    `Caution: a current is driven backwards through ${id}; a cell that is not made to be charged can get hot, leak or burst. ${local}`,
+    caution(
+      `a current is driven backwards through ${id}; a cell that is not made to be charged can get hot, leak or burst.`,
+    ),
   'ammeter across a supply': ({ id, supply }) =>
-    `Caution: ${id} is straight across ${supply}; an ammeter has next to no resistance, so both can be damaged. Put it in series. ${local}`,
+    caution(
+      `${id} is straight across ${supply}; an ammeter has next to no resistance, so both can be damaged. Put it in series.`,
+    ),
   'not extra-low voltage': ({ limit }) =>
-    `Caution: more than ${limit} is above what schools treat as extra-low voltage; do not build it. ${local}`,
+    caution(`more than ${limit} is above what schools treat as extra-low voltage; do not build it.`),
   'circuit has a fault': () => 'The circuit has a fault, so there is no reading.',
   'no such quantity': ({ name, suggestion }) =>
-    `“${name}” is not a quantity of this circuit${suggestion ? `; did you mean ${suggestion}?` : '.'}`,
+    `“${name}” is not a quantity of this circuit${did(suggestion)}`,
   'several supplies': ({ name, instead }) =>
     `${name} is not defined with several supplies; ask for ${any(instead)}.`,
   'no supply': ({ name }) => `${name} is not defined without a supply.`,
