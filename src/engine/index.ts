@@ -10,7 +10,7 @@ import { equip, equipLarge } from './solve/index.ts';
 import { sparseFlow } from './sparse/index.ts';
 
 export * from './core.ts';
-export { en, say, type Catalogue, type Language, type Said } from './reasons/index.ts';
+export { en, say, type Catalogue, type Language, type Said } from './language.ts';
 export * from './claims/index.ts';
 export * from './comparison/index.ts';
 export * from './explain/index.ts';

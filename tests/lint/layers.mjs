@@ -57,11 +57,16 @@ function objection(from, to, isType, isLater) {
   const defines = from.folder === 'components' || from.file === 'define.ts' || fetches;
   // What of a layer is loaded later has a face of its own, for the engine's.
   const own =
-    from.folder === 'engine' ? /^((web|fork|quantities|wiper|kirchhoff|format)\/)?index\.ts$/ : /^index\.ts$/;
+    from.folder === 'engine'
+      ? /^((web|fork|quantities|wiper|kirchhoff|format|levels|activity|written|comparison)\/)?index\.ts$/
+      : /^index\.ts$/;
   const face = defines ? /^(index|define)\.ts$/ : own;
   const faces = to.folder === 'engine' ? /^(index|core)\.ts$/ : face;
   // What writes notation is fetched by who copies a circuit as text.
   if (fetches && to.folder === 'engine/notation' && to.file === 'format/index.ts') return undefined;
+  // What only one element says is imported by that element.
+  if (from.layer === 'components' && to.file === `${from.name}/index.ts` && to.folder === 'engine/words')
+    return undefined;
   if (!faces.test(to.file)) return 'Another folder is imported through its index.ts.';
   if (from.layer === 'components') {
     const isCore = to.folder === 'engine' && to.file === 'core.ts';

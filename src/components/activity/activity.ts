@@ -6,7 +6,7 @@ import {
   type PropertyDeclarations,
   type TemplateResult,
 } from 'lit';
-import { say } from '../../engine/core.ts';
+import { sayActivity } from '../../engine/words/activity/index.ts';
 import { buttons, ink, speak } from '../page/index.ts';
 import { partsOf, type Part } from './parts.ts';
 import { styles } from './styles.ts';
@@ -108,7 +108,7 @@ export class RheoletActivity extends LitElement {
       possible = true,
     ): TemplateResult =>
       html`<button type="button" part="act" ?disabled=${!possible} @click=${act}>
-        ${say({ code: 'activity button', data: { does } })}
+        ${sayActivity({ code: 'activity button', data: { does } })}
       </button>`;
     const count = this.#parts.length;
     const steps = [
@@ -133,7 +133,10 @@ export class RheoletActivity extends LitElement {
 
   #tell(by: 1 | -1): void {
     this.#revealed += by;
-    speak(this, say({ code: 'revealed', data: { shown: this.#revealed, count: this.#parts.length } }));
+    speak(
+      this,
+      sayActivity({ code: 'revealed', data: { shown: this.#revealed, count: this.#parts.length } }),
+    );
     this.requestUpdate();
   }
 

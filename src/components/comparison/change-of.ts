@@ -1,4 +1,5 @@
 import { say, thinSpace, writeReading, type Unit } from '../../engine/core.ts';
+import { sayChange } from '../../engine/words/comparison/index.ts';
 import { changeFrom, writeRatio, type Change, type Measured } from '../../engine/comparison/index.ts';
 import {
   figuresOf,
@@ -28,8 +29,8 @@ function writeBy(by: Measured, unit: Unit, snapshot: Snapshot, style: ChangeStyl
     if (Number(by) !== 0) return instrument.write(instrument.read(by));
     const { text, spoken } = instrument.write(instrument.step);
     return {
-      text: say({ code: 'less than', data: { text } }),
-      spoken: say({ code: 'less than', data: { text: spoken } }),
+      text: sayChange({ code: 'less than', data: { text } }),
+      spoken: sayChange({ code: 'less than', data: { text: spoken } }),
     };
   }
   const figures = figuresOf(snapshot, style.figures);
@@ -66,6 +67,6 @@ export function changeOf(snapshot: Snapshot, name: string, style: ChangeStyle = 
   const { direction, turned } = change;
   const by = writeBy(change.by, unitOf(name), snapshot, style);
   const ratio = style.instrument && Number(change.by) === 0 ? '' : writeTimes(change.ratio, snapshot, style);
-  const told = (by: string): string => say({ code: 'change', data: { direction, by, ratio, turned } });
+  const told = (by: string): string => sayChange({ code: 'change', data: { direction, by, ratio, turned } });
   return { text: told(by.text), spoken: told(by.spoken), mark: marks[direction] };
 }

@@ -7,6 +7,7 @@ import {
   type TemplateResult,
 } from 'lit';
 import { levelPlan, say, type Circuit, type LevelPlan } from '../../engine/core.ts';
+import { sayLevels } from '../../engine/words/levels/index.ts';
 import { axisOver, type Reach } from '../axis/index.ts';
 import { BoardLink, once, type Snapshot } from '../link/index.ts';
 import { ink, later, Room } from '../page/index.ts';
@@ -35,7 +36,7 @@ const most = 200;
 function obstaclesOf({ covered, circuit, readings }: Snapshot): readonly string[] {
   if (circuit.components.length > most) return [say({ code: 'not drawn', data: { reason: 'too many' } })];
   if (covered) return [say({ code: 'covered', data: {} })];
-  if (circuit.terminals) return [say({ code: 'no levels', data: {} })];
+  if (circuit.terminals) return [sayLevels({ code: 'no levels', data: {} })];
   return readings.faults.map((fault) => say(fault));
 }
 
@@ -121,9 +122,9 @@ export class RheoletLevels extends LitElement {
       circuit.components.filter((each) => each.id === id).map((each) => stepOf(snapshot, each)),
     );
     this.#at = [this.#here.id, this.#at, ...plan.columns].find((id) => plan.columns.includes(id)) ?? '';
-    const name = this.label || say({ code: 'levels', data: {} });
+    const name = this.label || sayLevels({ code: 'levels', data: {} });
     return html`<p part="axis" lang="en" aria-hidden="true">
-        ${say({ code: 'potential', data: { unit: `${axis.prefix}V` } })}
+        ${sayLevels({ code: 'potential', data: { unit: `${axis.prefix}V` } })}
       </p>
       <div part="levels" lang="en" @keydown=${this.#step}>
         ${picture({

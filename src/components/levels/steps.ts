@@ -1,4 +1,5 @@
 import { isSupply, say, suitablePrefix, writeReading, type Component } from '../../engine/core.ts';
+import { sayLevels } from '../../engine/words/levels/index.ts';
 import { figuresOf, readingOf, type Snapshot } from '../link/index.ts';
 
 /** A component of a level diagram: from one height to another, along the current. */
@@ -54,6 +55,9 @@ export function stepOf(snapshot: Snapshot, component: Component): Step {
     heights,
     carries,
     text,
-    spoken: say({ code: 'level step', data: { id, step, by: spoken, from: start ?? '', to: end ?? '' } }),
+    spoken: sayLevels({
+      code: 'level step',
+      data: { id, step, by: spoken, from: start ?? '', to: end ?? '' },
+    }),
   };
 }

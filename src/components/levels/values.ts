@@ -1,4 +1,5 @@
 import { say, writeReading } from '../../engine/core.ts';
+import { sayLevels } from '../../engine/words/levels/index.ts';
 import type { Axis } from '../axis/index.ts';
 import type { Sheet } from '../csv/index.ts';
 import { figuresOf, type Snapshot } from '../link/index.ts';
@@ -6,7 +7,7 @@ import type { Step } from './steps.ts';
 
 export { sheet, sheetView } from '../csv/index.ts';
 
-const head = (of: 'before' | 'after' | 'change'): string => say({ code: 'level head', data: { of } });
+const head = (of: 'before' | 'after' | 'change'): string => sayLevels({ code: 'level head', data: { of } });
 
 /** The heights of a level diagram as a table, along the current: a lift is above 0, a drop below, so that changes round a loop add up to 0. */
 export function valuesOf(snapshot: Snapshot, steps: readonly Step[], { prefix }: Axis): Sheet {

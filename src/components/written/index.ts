@@ -1,12 +1,12 @@
 import {
   isContact,
   isTrack,
-  say,
   thinSpace,
   type Circuit,
   type Component,
   type WrittenQuantity,
 } from '../../engine/core.ts';
+import { sayWritten } from '../../engine/words/written/index.ts';
 import {
   asRead,
   calledQuantity,
@@ -64,7 +64,7 @@ export function problemOf(wanted: string, circuit: Circuit): string {
   const like = circuit.components.find((each) => !halfOf(each))?.id ?? 'R1';
   const asked = askedOf(found, circuit);
   const half = asked && halfOf(asked);
-  return say({ code: 'not to be written', data: { found, like, half } });
+  return sayWritten({ code: 'not to be written', data: { found, like, half } });
 }
 
 const blank = '_'.repeat(6);
@@ -106,5 +106,5 @@ export function toldOf(wanted: string, snapshot: Snapshot): string {
         ? readingOf(snapshot, name, { as: kind === 'current' ? 'signed' : 'magnitude' }).spoken
         : '',
   }));
-  return quantities.length > 0 ? say({ code: 'written', data: { quantities } }) : '';
+  return quantities.length > 0 ? sayWritten({ code: 'written', data: { quantities } }) : '';
 }

@@ -25,11 +25,11 @@ export interface ElementData {
     readonly reading: string;
   };
   'not a meter': { readonly id: string };
-  /** Nothing says which of these meters is meant; there may be none. */
   /** One of the two lists of points of a movable voltmeter. */
   lead: { readonly end: 'from' | 'to' };
   /** A movable voltmeter finds no two labelled points. */
   'no points': Record<never, never>;
+  /** Nothing says which of these meters is meant; there may be none. */
   'which meter': { readonly meters: readonly string[] };
   'not its unit': { readonly found: string; readonly unit: Unit };
   /** Names of a slider's box and two buttons. */
@@ -65,10 +65,6 @@ export interface ElementData {
   };
   /** What has been copied, or that the browser refused and the text stands selected. */
   copied: { readonly done: boolean };
-  /** A button of an activity. */
-  'activity button': { readonly does: 'fill' | 'leave' | 'next' | 'back' };
-  /** How many parts of an activity are shown now. */
-  revealed: { readonly shown: number; readonly count: number };
   /** A picture has been saved, or the page may not save files. */
   saved: { readonly done: boolean };
   'address not read': Record<never, never>;
@@ -80,34 +76,11 @@ export interface ElementData {
   diagram: Record<never, never>;
   /** In the caption strip, while no component is pointed at. */
   'caption hint': Record<never, never>;
-  /** What a reading has done since it was held: by how much, and to how many times that ('' where there is no ratio); `turned`: it has the other direction. */
-  change: {
-    readonly direction: 'rose' | 'fell' | 'same';
-    readonly by: string;
-    readonly ratio: string;
-    readonly turned: boolean;
-  };
-  /** Less than the smallest step of a meter, or a reading held where there is none now. */
-  'less than': { readonly text: string };
   was: { readonly text: string };
   /** The name of the table of what has changed since. */
   compared: Record<never, never>;
   /** The readings were held, or let go. */
   held: { readonly held: boolean };
-  /** A word of `quantities` that is no current or p.d. of a component, and the label of one; `half` where it is one of half a symbol. */
-  'not to be written': {
-    readonly found: string;
-    readonly like: string;
-    readonly half: 'changeover' | 'potentiometer' | undefined;
-  };
-  /** What is written beside the components of a drawing: what it is called, and its reading in words, '' where none is shown. */
-  written: {
-    readonly quantities: readonly {
-      readonly called: string;
-      readonly shows: 'symbol' | 'reading' | 'blank';
-      readonly reading: string;
-    }[];
-  };
   'not drawn': { readonly reason: 'empty' | 'too many' };
   'board without circuit': Record<never, never>;
   /** A mistake in a board's circuit, with its sentence. */
@@ -142,19 +115,4 @@ export interface ElementData {
   'table button': { readonly does: 'record' | 'clear' | 'undo' | 'copy' | 'save' };
   /** How many rows a table has now. */
   recorded: { readonly rows: number };
-  /** The name of a level diagram, and the head of its axis. */
-  levels: Record<never, never>;
-  potential: { readonly unit: string };
-  /** Why there is no level diagram: nothing drives a current. */
-  'no levels': Record<never, never>;
-  /** The heads of a table of levels: the potential before a component, along the current, and after it. */
-  'level head': { readonly of: 'before' | 'after' | 'change' };
-  /** A component of a level diagram, with its change of potential along the current; heights with their units. */
-  'level step': {
-    readonly id: string;
-    readonly step: 'lift' | 'drop' | 'none';
-    readonly by: string;
-    readonly from: string;
-    readonly to: string;
-  };
 }

@@ -1,4 +1,4 @@
-import type { Catalogue } from '../../../src/engine/reasons/index.ts';
+import type { Catalogue } from '../../../src/engine/index.ts';
 
 /** What the sentences of a board's buttons, and of what is written into its drawing, are tried with. */
 export const boardSamples: Pick<

@@ -1,4 +1,4 @@
-import type { Catalogue } from '../../../src/engine/reasons/index.ts';
+import type { Catalogue } from '../../../src/engine/index.ts';
 import type { ClaimData } from '../../../src/engine/claims/codes.ts';
 
 /** What the sentences of mistaken claims are tried with. */

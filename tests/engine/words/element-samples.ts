@@ -1,4 +1,5 @@
-import type { Catalogue, ReasoningElementData } from '../../../src/engine/reasons/index.ts';
+import type { Catalogue } from '../../../src/engine/index.ts';
+import type { ReasoningElementData } from '../../../src/engine/reasons/index.ts';
 
 /** What the sentences of elements that reason are tried with. */
 export const elementSamples: Pick<

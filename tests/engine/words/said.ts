@@ -1,4 +1,4 @@
-import { en, type Catalogue } from '../../../src/engine/reasons/index.ts';
+import { en, type Catalogue } from '../../../src/engine/index.ts';
 import { samples } from './samples.ts';
 
 function saidOf<Code extends keyof Catalogue>(code: Code): [Code, readonly string[]] {

@@ -1,4 +1,4 @@
-import type { Catalogue } from '../../../src/engine/reasons/index.ts';
+import type { Catalogue } from '../../../src/engine/index.ts';
 import { boardSamples } from './board-samples.ts';
 import { claimSamples } from './claim-samples.ts';
 import { elementSamples } from './element-samples.ts';

@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { describe, it } from 'node:test';
-import { en } from '../../../src/engine/reasons/index.ts';
+import { en } from '../../../src/engine/index.ts';
 import { said } from './said.ts';
 import { samples } from './samples.ts';
 import snapshot from './sentences.json' with { type: 'json' };

@@ -55,12 +55,6 @@ const turned = {
 };
 const sensors = { temperature: 'a thermistor', light: 'an LDR' };
 const conditions = { broken: 'taken out', bridged: 'a wire across it' };
-const activityButtons = {
-  fill: 'Fill the screen',
-  leave: 'Leave (Esc)',
-  next: 'Show the next part',
-  back: 'Cover it again',
-};
 const tableButtons = {
   record: 'Record',
   clear: 'Delete all',
@@ -72,8 +66,6 @@ const undrawn = {
   empty: 'This circuit is empty',
   'too many': 'This circuit is very large',
 };
-
-const levelHeads = { before: 'Before', after: 'After', change: 'Change' };
 
 /** What the elements say of themselves. */
 export const elements: Sentences<ElementData> = {
@@ -118,36 +110,14 @@ export const elements: Sentences<ElementData> = {
       : `This circuit has no ${kind}${kind === 'resistor' ? ' with a range' : ''}.`),
   button: ({ does }) => buttons[does],
   copied: ({ done }) => (done ? 'Copied.' : 'This page may not copy by itself: copy the selected text.'),
-  'activity button': ({ does }) => activityButtons[does],
-  revealed: ({ shown, count }) => `${shown} of ${count} parts shown.`,
   saved: ({ done }) =>
     done ? 'Saved.' : 'This page may not save files: open it by itself, and save the picture there.',
   'address not read': () => 'The setting in the address cannot be read, so it is not used.',
-  'not to be written': ({ found, like, half }) =>
-    half
-      ? `“${found}” is not written: no current or p.d. stands beside ${half === 'changeover' ? 'one contact of a changeover switch' : 'one part of a potentiometer'}.`
-      : `“${found}” is no current or p.d. of a component here: write I_${like} or V_${like}, with = after it for its value, or =? for a blank.`,
-  written: ({ quantities }) =>
-    `Written beside the components: ${quantities
-      .map(
-        ({ called, shows, reading }) =>
-          `the ${called}${shows === 'reading' ? `, ${reading}` : shows === 'blank' ? ', with a blank for its value' : ''}`,
-      )
-      .join('; ')}.`,
   'switch state': ({ closed }) => (closed ? 'closed' : 'open'),
   condition: ({ condition }) => (condition ? conditions[condition] : 'back as it was'),
   alter: ({ id, condition }) => `${condition === 'broken' ? 'Take out' : 'Wire across'} ${id}`,
   diagram: () => 'Circuit diagram',
   'caption hint': () => 'Point at a component, or walk to it with the arrow keys.',
-  change: ({ direction, by, ratio, turned }) =>
-    [
-      turned && 'turned round',
-      direction === 'same' ? !turned && 'the same' : `${direction} by\u00a0${by}`,
-      direction !== 'same' && ratio && `×\u00a0${ratio}`,
-    ]
-      .filter(Boolean)
-      .join(', '),
-  'less than': ({ text }) => `less than ${text}`,
   was: ({ text }) => `was ${text}`,
   compared: () => 'Readings against the held ones',
   held: ({ held }) => (held ? 'Readings held.' : 'Readings let go.'),
@@ -176,10 +146,4 @@ export const elements: Sentences<ElementData> = {
   'delete row': ({ row }) => `Delete row ${row}`,
   'table button': ({ does }) => tableButtons[does],
   recorded: ({ rows }) => `${rows || 'No'} ${rows === 1 ? 'row' : 'rows'} recorded.`,
-  levels: () => 'Levels of potential round the circuit',
-  potential: ({ unit }) => `Potential in ${unit}`,
-  'no levels': () => 'There is no supply in this circuit, so there are no potentials to draw.',
-  'level head': ({ of }) => levelHeads[of],
-  'level step': ({ id, step, by, from, to }) =>
-    step === 'none' ? `${id}: no drop, at ${from}` : `${id}: a ${step} of ${by}, from ${from} to ${to}`,
 };
