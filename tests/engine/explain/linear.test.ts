@@ -5,7 +5,8 @@ import {
   amount,
   constant,
   equationText,
-  linearText,
+  inAmperes,
+  negated,
   plus,
   replaced,
   scaled,
@@ -15,7 +16,7 @@ import {
 import { Fraction } from '../../../src/engine/quantity/index.ts';
 
 const style = { letter: 'V', decimalSign: '.', figures: 3 } as const;
-const name = (one: string): string => one;
+const writing = { style, name: (one: string): string => one };
 const plain = (text: string): string => text.replaceAll('\u202f', ' ');
 const fraction = fc
   .tuple(fc.integer({ min: -20, max: 20 }), fc.integer({ min: 1, max: 9 }))
@@ -24,7 +25,7 @@ const names = ['I_R1', 'I_R2', 'I_R3'];
 const linear: fc.Arbitrary<Linear> = fc
   .tuple(fraction, fc.array(fraction, { maxLength: 3 }))
   .map(([number, factors]) =>
-    factors.map((factor, k) => amount(names[k] ?? '', factor)).reduce(plus, constant(number)),
+    factors.map((factor, k) => scaled(amount(names[k] ?? ''), factor)).reduce(plus, constant(number)),
   );
 const values = new Map(names.map((one, k) => [one, new Fraction(2 * k + 1, 3)]));
 const worth = ({ number, of }: Linear): Fraction =>
@@ -52,32 +53,31 @@ describe('a linear expression', () => {
     );
   });
   it('keeps nothing that cancels', () => {
-    assert.equal(plus(amount('I_R1'), amount('I_R1', new Fraction(-1))).of.size, 0);
+    assert.equal(plus(amount('I_R1'), negated(amount('I_R1'))).of.size, 0);
   });
   it('is written with its signs, pure numbers without a unit, and 1 not at all', () => {
     const of = new Map([
       ['I_R1', new Fraction(1)],
       ['I_R2', new Fraction(-2, 3)],
     ]);
-    const writer = { name, style, factor: '', number: 'I' } as const;
-    assert.equal(plain(linearText({ number: new Fraction(0), of }, writer)), 'I_R1 − 0.667 × I_R2');
+    assert.equal(plain(inAmperes({ number: new Fraction(0), of }, writing)), 'I_R1 − 0.667 × I_R2');
     assert.equal(
-      plain(linearText({ number: new Fraction(-1, 2), of }, writer)),
+      plain(inAmperes({ number: new Fraction(-1, 2), of }, writing)),
       '−0.500 A + I_R1 − 0.667 × I_R2',
     );
-    assert.equal(plain(linearText(constant(new Fraction(0)), writer)), '0 A');
+    assert.equal(plain(inAmperes(constant(new Fraction(0)), writing)), '0 A');
   });
 });
 
 describe('an equation in volts', () => {
   const says: Linear = { number: new Fraction(-6), of: new Map([['I_R1', new Fraction(-3, 2)]]) };
   it('is turned so that it does not begin with a minus', () => {
-    assert.equal(plain(equationText(upright(says), name, style)), '6.00 V = 1.50 Ω × I_R1');
+    assert.equal(plain(equationText(upright(says), writing)), '6.00 V = 1.50 Ω × I_R1');
     const level = upright({ ...says, number: new Fraction(0) });
-    assert.equal(plain(equationText(level, name, style)), '0 V = 1.50 Ω × I_R1');
+    assert.equal(plain(equationText(level, writing)), '0 V = 1.50 Ω × I_R1');
   });
   it('has each unit’s prefix', () => {
     const large = { number: new Fraction(1, 1000), of: new Map([['I_R1', new Fraction(4700)]]) };
-    assert.equal(plain(equationText(large, name, style)), '1.00 mV = 4.70 kΩ × I_R1');
+    assert.equal(plain(equationText(large, writing)), '1.00 mV = 4.70 kΩ × I_R1');
   });
 });

@@ -1,64 +1,64 @@
 import { Fraction } from '../../quantity/index.ts';
 import type { Draft } from './draft.ts';
-import { equationText, linearText, replaced, scaled, upright, type Linear } from './linear.ts';
-import type { Ground } from './set-up.ts';
+import {
+  equationText,
+  factorInAmperes,
+  inAmperes,
+  inVolts,
+  isSum,
+  negated,
+  replaced,
+  scaled,
+  upright,
+  without,
+  type Writing,
+} from './linear.ts';
 import { valueText } from '../write.ts';
 
-type Writing = Pick<Ground, 'name' | 'style'>;
-
 /** An unknown current alone on the left; with its value, where nothing else is unknown. */
-function alone(row: Draft, unknown: string, { name, style }: Writing): Draft {
+function alone(row: Draft, unknown: string, writing: Writing): Draft {
   const factor = row.says.of.get(unknown) ?? new Fraction(1);
-  const others = new Map([...row.says.of].filter(([other]) => other !== unknown));
-  const rest: Linear = {
-    number: row.says.number,
-    of: scaled({ ...row.says, of: others }, new Fraction(-1)).of,
-  };
+  const { number } = row.says;
+  const rest = { number, of: negated(without(row.says, unknown)).of };
+  const isLast = rest.of.size === 0;
   const says = scaled(rest, factor.inverse());
-  const above = linearText(rest, { name, style, factor: 'R', number: 'E' });
-  const bracketed = rest.of.size > 1 || (rest.of.size > 0 && !rest.number.equals(0)) ? `(${above})` : above;
-  const left = name(unknown);
-  const quotient = `${left} = ${bracketed} ÷ ${bracketedValue(factor, style)}`;
+  const above = inVolts(rest, writing);
+  const left = writing.name(unknown);
+  const ohms = bracketed(valueText('R', factor, writing.style));
+  const quotient = `${left} = ${isSum(rest) ? `(${above})` : above} ÷ ${ohms}`;
   return {
-    rule: others.size === 0 ? 'one unknown left' : 'one alone',
+    rule: isLast ? 'one unknown left' : 'one alone',
     about: row.about,
     uses: [row.gives],
-    gives: others.size === 0 ? unknown : `${row.gives} for ${unknown}`,
+    gives: isLast ? unknown : `${row.gives} for ${unknown}`,
     equation: row.substituted,
     rearranged: quotient,
-    substituted:
-      others.size === 0
-        ? quotient
-        : `${left} = ${linearText(says, { name, style, factor: '', number: 'I' })}`,
+    substituted: isLast ? quotient : `${left} = ${inAmperes(says, writing)}`,
     names: [row.gives, unknown],
     says,
     alone: unknown,
-    ...(others.size === 0 && { value: says.number }),
+    ...(isLast && { value: says.number }),
   };
 }
 
-const bracketedValue = (value: Fraction, style: Ground['style']): string => {
-  const text = valueText('R', value, style);
-  return value.compare(0) < 0 ? `(${text})` : text;
-};
+/** A value in a product. */
+const bracketed = (text: string): string => (text.startsWith('−') ? `(${text})` : text);
 
 /** What is alone, or has its value, put into an equation. */
-function putIn(row: Draft, one: Draft, { name, style }: Writing): Draft {
+function putIn(row: Draft, one: Draft, writing: Writing): Draft {
   const unknown = one.alone ?? '';
-  const text = linearText(one.says, { name, style, factor: '', number: 'I' });
-  const isSum =
-    one.says.of.size > 1 || (one.says.of.size > 0 && !one.says.number.equals(0)) || text.startsWith('−');
-  const other = (each: string): string => (each === unknown ? (isSum ? `(${text})` : text) : name(each));
-  const { number, of } = replaced({ ...row.says, number: new Fraction(0) }, unknown, one.says);
-  const says = upright({ number: row.says.number.sub(number), of });
+  const text = factorInAmperes(one.says, writing);
+  const name = (each: string): string => (each === unknown ? text : writing.name(each));
+  const { number, of } = replaced({ ...row.says, number: row.says.number.neg() }, unknown, one.says);
+  const says = upright({ number: number.neg(), of });
   return {
     rule: 'put in',
     about: [...row.about, ...one.about],
     uses: [row.gives, one.gives],
     gives: `${row.gives} with ${one.gives}`,
     equation: row.substituted,
-    rearranged: equationText(row.says, other, style),
-    substituted: equationText(says, name, style),
+    rearranged: equationText(row.says, { ...writing, name }),
+    substituted: equationText(says, writing),
     names: [one.gives, row.gives],
     says,
   };
@@ -70,10 +70,8 @@ function worth(one: Draft, values: ReadonlyMap<string, Draft>, { name, style }: 
   const known = found.filter((each) => each !== undefined);
   if (known.length < found.length) return undefined;
   const says = known.reduce((sum, each) => replaced(sum, each.alone ?? '', each.says), one.says);
-  const text = (each: string): string => {
-    const value = valueText('I', values.get(each)?.says.number ?? new Fraction(0), style);
-    return value.startsWith('−') ? `(${value})` : value;
-  };
+  const text = (each: string): string =>
+    bracketed(valueText('I', values.get(each)?.says.number ?? new Fraction(0), style));
   const left = `${name(one.alone ?? '')} = `;
   return {
     rule: 'put back',
@@ -82,7 +80,7 @@ function worth(one: Draft, values: ReadonlyMap<string, Draft>, { name, style }: 
     gives: one.alone ?? '',
     equation: one.substituted,
     rearranged: one.substituted,
-    substituted: left + linearText(one.says, { name: text, style, factor: '', number: 'I' }),
+    substituted: left + inAmperes(one.says, { name: text, style }),
     names: [one.gives, ...known.map(({ gives }) => gives)],
     says,
     alone: one.alone ?? '',

@@ -1,5 +1,5 @@
 import type { Branch } from './branches.ts';
-import { amount, constant, plus, scaled, type Linear } from './linear.ts';
+import { amount, constant, nothing, plus, scaled, type Linear } from './linear.ts';
 import type { Sign } from '../relation.ts';
 import { Fraction } from '../../quantity/index.ts';
 
@@ -95,7 +95,7 @@ export function networkOf(
       branch,
       sum
         .map(([one, sign]) => scaled(currents.get(one) ?? amount(one.current), new Fraction(sign)))
-        .reduce(plus, { number: new Fraction(0), of: new Map() }),
+        .reduce(plus, nothing),
     );
   }
 

@@ -1,21 +1,28 @@
 import { Fraction } from '../../quantity/index.ts';
 import { isGiven, type Branch } from './branches.ts';
 import type { Draft } from './draft.ts';
-import { constant, equationText, linearText, noVolts, plus, scaled, upright, type Linear } from './linear.ts';
+import {
+  equationText,
+  factorInAmperes,
+  inAmperes,
+  nothing,
+  noVolts,
+  plus,
+  scaled,
+  upright,
+  type Writing,
+} from './linear.ts';
 import type { Met, Network } from './network.ts';
 import { placeOf, times, type Sign } from '../relation.ts';
-import { chained, type Style } from '../write.ts';
+import { chained } from '../write.ts';
 
 /** What equations are set up from. */
-export interface Ground {
+export interface Ground extends Writing {
   readonly network: Network;
   /** The value of a quantity that is known. */
   readonly value: (name: string) => Fraction | undefined;
   /** Whether a supply has resistance inside. */
   readonly isReal: (id: string) => boolean;
-  /** How a course calls a quantity, and writes values. */
-  readonly name: (name: string) => string;
-  readonly style: Style;
 }
 
 /** An e.m.f. of a loop, or a resistance that the current of a branch passes. */
@@ -59,12 +66,13 @@ export const along = ({ passed }: Branch): readonly string[] => passed.flatMap((
 const junctionLaw = ({ current }: Branch): string => `junction of ${current}`;
 
 /** The junction law for the current of a branch, in the unknown currents. */
-function ofJunction(branch: Branch, sum: readonly Met[], { network, name, style }: Ground): Draft {
-  const says = network.currents.get(branch) ?? constant(new Fraction(0));
+function ofJunction(branch: Branch, sum: readonly Met[], ground: Ground): Draft {
+  const { network, name } = ground;
+  const says = network.currents.get(branch) ?? nothing;
   const right = chained(sum.map(([one, sign]) => [sign, name(one.current)]));
   const inner = sum.map(([one]) => one).filter((one) => network.junction.has(one));
   const known = sum.map(([one]) => one).filter((one) => network.given.includes(one));
-  const found = `${name(branch.current)} = ${linearText(says, { name, style, factor: '', number: 'I' })}`;
+  const found = `${name(branch.current)} = ${inAmperes(says, ground)}`;
   return {
     rule: 'currents at a junction',
     about: [branch, ...sum.map(([one]) => one)].flatMap(along),
@@ -81,7 +89,7 @@ function ofJunction(branch: Branch, sum: readonly Met[], { network, name, style 
 
 /** The loop law for the loop of a chord, with what the junction law makes of its currents; none where something of it is not known. */
 function ofLoop(chord: Branch, ground: Ground): Draft | undefined {
-  const { network, value, name, style } = ground;
+  const { network, value, name } = ground;
   // Round such a loop there is the p.d. of a supply that only it tells.
   if (isGiven(chord)) return undefined;
   const { emfs, ohms } = roundLoop(chord, ground);
@@ -90,20 +98,14 @@ function ofLoop(chord: Branch, ground: Ground): Draft | undefined {
   if ([...known.values()].includes(undefined)) return undefined;
   const driving = emfs.map((one) => volts(one.name, one.sign)).reduce((a, b) => a.add(b), new Fraction(0));
   const dropping = ohms
-    .map((one) =>
-      scaled(network.currents.get(one.branch) ?? constant(new Fraction(0)), volts(one.name, one.sign)),
-    )
-    .reduce(plus, constant(new Fraction(0)));
+    .map((one) => scaled(network.currents.get(one.branch) ?? nothing, volts(one.name, one.sign)))
+    .reduce(plus, nothing);
   const left = emfs.length > 0 ? chained(emfs.map((one) => [one.sign, name(one.name)])) : noVolts;
   const written = (current: (branch: Branch) => string): string =>
     `${left} = ${chained(ohms.map((one) => [one.sign, `${current(one.branch)} × ${name(one.name)}`]))}`;
   const says = upright({ number: driving.sub(dropping.number), of: dropping.of });
-  const inUnknowns = (branch: Branch): string => {
-    const sum: Linear = network.currents.get(branch) ?? constant(new Fraction(0));
-    const text = linearText(sum, { name, style, factor: '', number: 'I' });
-    const terms = sum.of.size + (sum.number.equals(0) ? 0 : 1);
-    return terms > 1 || text.startsWith('−') ? `(${text})` : text;
-  };
+  const inUnknowns = (branch: Branch): string =>
+    factorInAmperes(network.currents.get(branch) ?? nothing, ground);
   const passed = [...new Set(ohms.map(({ branch }) => branch))];
   const laws = passed.filter((one) => network.junction.has(one));
   const given = passed.filter((one) => network.given.includes(one)).map(({ current }) => current);
@@ -114,7 +116,7 @@ function ofLoop(chord: Branch, ground: Ground): Draft | undefined {
     gives: `loop of ${chord.current}`,
     equation: written(({ current }) => name(current)),
     rearranged: written(inUnknowns),
-    substituted: equationText(says, name, style),
+    substituted: equationText(says, ground),
     names: network
       .loop(chord)
       .flatMap(([branch]) => branch.passed.map(({ part }) => placeOf(`R_${part.label}`))),

@@ -1,18 +1,13 @@
 import { ribbonRoom } from '../block.ts';
 import type { Bar, Rows } from './bars.ts';
-import { back } from './graph.ts';
 import { spaced, type Distance } from './spacing.ts';
 import type { Room } from './stretch.ts';
 import type { Upright } from './upright.ts';
 
-/** The faces over and under a bar; −1 is outside. */
-function facesOf({ edges, faceOf }: Upright, { edge, left }: Bar): { over: number; under: number } {
-  const eastwards = edges[edge]?.from === left ? 2 * edge : 2 * edge + 1;
-  const number = (dart: number): number => {
-    const face = faceOf.get(dart) ?? 0;
-    return face === 0 ? -1 : face;
-  };
-  return { over: number(eastwards), under: number(back(eastwards)) };
+/** The faces over and under a bar: over what falls towards its right end is what stood at the right of it. */
+function facesOf({ top, left, right }: Upright, bar: Bar): { over: number; under: number } {
+  const [west = 0, east = 0] = [left[bar.edge], right[bar.edge]];
+  return top[bar.edge] === bar.left ? { over: east, under: west } : { over: west, under: east };
 }
 
 /** Where the rails lie: as far from each other as the columns between them are long, with room in every face for the bars over and under it. */

@@ -10,8 +10,6 @@ export interface Upright {
   /** The edges that come down to each vertex, and those that go down from it, from left to right. */
   readonly above: readonly (readonly number[])[];
   readonly below: readonly (readonly number[])[];
-  /** Each edge's dart that runs down. */
-  readonly down: readonly Dart[];
   /** The upper and the lower end of each edge. */
   readonly top: readonly number[];
   readonly bottom: readonly number[];
@@ -20,8 +18,6 @@ export interface Upright {
   readonly right: readonly number[];
   /** How many faces there are, the one outside included. */
   readonly faces: number;
-  /** The face on the left of each dart. */
-  readonly faceOf: ReadonlyMap<Dart, number>;
 }
 
 /** The darts from each vertex, clockwise: what leads up from left to right, then what leads down from right to left. */
@@ -82,12 +78,10 @@ export function upright({ embedding, heights }: Web, mirrored: boolean): Upright
     crossings,
     above,
     below,
-    down,
     top: down.map((dart) => tail(edges, dart)),
     bottom: down.map((dart) => head(edges, dart)),
     left,
     right,
     faces: faces.length,
-    faceOf,
   };
 }

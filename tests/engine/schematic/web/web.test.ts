@@ -3,7 +3,7 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import fc from 'fast-check';
 import { parseCircuit } from '../../../../src/engine/notation/index.ts';
-import { back, head, tail, type Edge } from '../../../../src/engine/schematic/web/graph.ts';
+import { head, tail, type Edge } from '../../../../src/engine/schematic/web/graph.ts';
 import { upright, type Upright } from '../../../../src/engine/schematic/web/upright.ts';
 import type { Web } from '../../../../src/engine/schematic/web/web.ts';
 import { leaves } from '../../../../src/engine/topology/index.ts';
@@ -150,8 +150,12 @@ test('each face lies between one highest and one lowest vertex', () => {
           const falls = face.map((dart) => at(tail(edges, dart)) > at(head(edges, dart)));
           const turns = falls.filter((down, i) => down !== falls.at(i - 1)).length;
           assert.equal(turns, 2);
-          for (const dart of face) assert.notEqual(graph.faceOf.get(dart), graph.faceOf.get(back(dart)));
         }
+        // What is outside is 0 at the left, where only the first edge is, and −1 at the right.
+        graph.left.forEach((face, edge) => {
+          assert.notEqual(face, graph.right[edge]);
+          assert.equal(face === 0, edge === 0);
+        });
       }
     }),
   );
