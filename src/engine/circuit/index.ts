@@ -33,6 +33,7 @@ export { isMeter } from './is-meter.ts';
 export { inState, type State } from './in-state.ts';
 export { isOwn } from './is-own.ts';
 export { isResistor } from './is-resistor.ts';
+export { isSettable } from './is-settable.ts';
 export { isSupply } from './is-supply.ts';
 export { isSwitch } from './is-switch.ts';
 export { nearest } from './nearest.ts';

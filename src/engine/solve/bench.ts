@@ -80,6 +80,10 @@ export function benchRemarks(circuit: Circuit, readings: Readings<number | Fract
   ];
 }
 
+/** A rating in amperes, unless it is kept from the pupil. */
+const shown = ({ hidden }: Component, rating: Fraction): string =>
+  hidden ? '?' : writeReading(rating, 'A').text;
+
 /** What would happen to parts of the real circuit that are in the wrong place. */
 export function benchCautions({ components }: Circuit, readings: Readings<number | Fraction>): Caution[] {
   const supplies = components.filter(({ kind }) => kind === 'supply');
@@ -89,7 +93,7 @@ export function benchCautions({ components }: Circuit, readings: Readings<number
     if (kind === 'fuse' && !component.blown) {
       const rating = component.ratedCurrent.value;
       if (Math.abs(current) <= Number(rating) * rounding) return [];
-      const [carried, most] = [writeReading(Math.abs(current), 'A').text, writeReading(rating, 'A').text];
+      const [carried, most] = [writeReading(Math.abs(current), 'A').text, shown(component, rating)];
       return [{ code: 'fuse would blow', data: { id, current: carried, rating: most }, ids: [id] }];
     }
     if (kind === 'supply' && current * Number(component.emf.value) < 0)
@@ -97,7 +101,7 @@ export function benchCautions({ components }: Circuit, readings: Readings<number
     if (kind === 'led') {
       const rating = forwardPoint(component)[1].value;
       if (current <= Number(rating) * ledMargin) return [];
-      const [carried, most] = [writeReading(current, 'A').text, writeReading(rating, 'A').text];
+      const [carried, most] = [writeReading(current, 'A').text, shown(component, rating)];
       return [{ code: 'led overloaded', data: { id, current: carried, rating: most }, ids: [id] }];
     }
     const supply = supplies.find((each) => [each.from, each.to].every((end) => end === from || end === to));

@@ -49,13 +49,15 @@ function overloaded(
 
 /** The hazards of the real circuit. */
 export function cautionsOf(
-  { components }: Circuit,
+  { components, terminals }: Circuit,
   graph: Graph,
   readings: Readings<number | Fraction>,
 ): Caution[] {
   const cautions: Caution[] = [];
   // What limits a current itself closes no short circuit: its loop, which may be long, need not be gone round.
-  const chords = [...graph.slack, ...graph.chords].filter((chord) => !limits(graph, chord));
+  // A network is measured with a supply that is only thought of: that can come to no harm.
+  const loops = terminals ? [] : [...graph.slack, ...graph.chords];
+  const chords = loops.filter((chord) => !limits(graph, chord));
   const shorts = idsOf(
     graph,
     chords.flatMap((chord) => shorted(graph, loopOf(graph, chord))),

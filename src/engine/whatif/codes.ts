@@ -1,4 +1,5 @@
 import type { Said } from '../reasons/index.ts';
+import type { Course } from '../words/index.ts';
 
 /** How something follows a change; `but` where it stays the same while what was said before does not. */
 interface Follows {
@@ -15,8 +16,8 @@ export interface BecauseData {
   'so their resistance rises': { readonly ids: readonly string[] };
   /** The current through components in series, or of one. */
   'so the current': Follows;
-  /** The p.d. across one or several components together. */
-  'so the p.d.': Follows;
+  /** The p.d. across one or several components together, in the word of the course. */
+  'so the p.d.': Follows & { readonly pd: Course['wording'] };
 }
 
 /** A link of a chain of reasons. */

@@ -1,5 +1,7 @@
 import {
+  hasCurve,
   isResistor,
+  isSettable,
   isSurrounding,
   isTrack,
   twinOf,
@@ -7,13 +9,13 @@ import {
   type Circuit,
   type Component,
 } from '../circuit/index.ts';
-import { Fraction } from '../quantity/index.ts';
+import { Fraction, quantity, type Quantity } from '../quantity/index.ts';
 
-/** What may be varied: the resistance of a resistor, the e.m.f. of a supply, what is inside it (`r_B1`), a constant current, the temperature or the light. */
+/** What may be varied: the resistance of a resistor, a lamp, a meter or whatever else obeys Ohm’s law, the e.m.f. of a supply, what is inside it (`r_B1`), a constant current, the temperature or the light. */
 export type Varied = string;
 
 /** A number as the decimal that it is written as, also where that has an exponent (`1e-9`). */
-function written(value: number | Fraction): Fraction {
+export function written(value: number | Fraction): Fraction {
   if (typeof value !== 'number') return value;
   const [digits = '0', exponent = '0'] = value.toString().split('e');
   const power = new Fraction(10n ** BigInt(Math.abs(Number(exponent))));
@@ -21,8 +23,23 @@ function written(value: number | Fraction): Fraction {
   return exponent.startsWith('-') ? decimal.div(power) : decimal.mul(power);
 }
 
-/** The component without the ranges that bind its settings. */
+/** A resistor in the place of a component, in the state that it is in. */
+export const asResistor = (
+  { id, from, to, condition, fault }: Component,
+  resistance: Quantity,
+): Component => ({
+  id,
+  kind: 'resistor',
+  from,
+  to,
+  resistance,
+  ...(condition && { condition }),
+  ...(fault && { fault }),
+});
+
+/** The component without the ranges that bind its settings; a resistor in place of one whose resistance nobody sets. */
 function unbound(component: Component): Component {
+  if (!isSettable(component) && !hasCurve(component)) return asResistor(component, quantity(0, 'Ω'));
   if (isResistor(component) || component.kind === 'source') {
     const { range, ...free } = component;
     return range ? free : component;

@@ -1,6 +1,7 @@
 import type { Circuit } from '../circuit/index.ts';
 import { Fraction } from '../quantity/index.ts';
-import { solveExact } from '../solve/index.ts';
+import { solve, solveExact } from '../solve/index.ts';
+import { written } from './free.ts';
 
 /** What passes a component in a time. */
 export interface OverTime {
@@ -14,12 +15,19 @@ export interface OverTime {
 
 const joules = new Fraction(3_600_000);
 
-/** The charge and the energy of a component in so many seconds, exactly; undefined where it has no current. Its price is kilowatt-hours × price. */
+/**
+ * The charge and the energy of a component, or (`total`) of the one supply, in so many seconds; undefined where it has no current.
+ * Exactly, but as near as readings are where something has a curve. The price is kilowatt-hours × price.
+ */
 export function overTime(circuit: Circuit, id: string, seconds: number | Fraction): OverTime | undefined {
-  const solution = solveExact(circuit);
-  const [current, power] = [solution.current(id), solution.power(id)];
+  const exact = solveExact(circuit);
+  const solution = exact.status === 'solved' ? exact : solve(circuit);
+  const [current, power] = ['I', 'P'].map((letter) => {
+    const value = solution.quantity(`${letter}_${id}`);
+    return value === undefined ? undefined : written(value);
+  });
   if (!current || !power) return undefined;
-  const time = new Fraction(typeof seconds === 'number' ? seconds.toString() : seconds);
+  const time = written(seconds);
   const energy = power.mul(time);
   return { charge: current.mul(time), energy, kilowattHours: energy.div(joules) };
 }

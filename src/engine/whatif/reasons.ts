@@ -2,6 +2,7 @@ import { isSupply, type Circuit } from '../circuit/index.ts';
 import { Fraction } from '../quantity/index.ts';
 import type { ExactSolution } from '../solve/index.ts';
 import { leaves, seriesParallel, type Tree } from '../topology/index.ts';
+import type { Course } from '../words/index.ts';
 import type { Because } from './codes.ts';
 
 const zero = new Fraction(0);
@@ -74,6 +75,7 @@ export function reasonsFor(
   what: string,
   before: ExactSolution,
   after: ExactSolution,
+  { wording: pd }: Pick<Course, 'wording'>,
 ): Because[] {
   const tree = seriesParallel(circuit);
   const supplies = circuit.components.filter(isSupply);
@@ -101,10 +103,8 @@ export function reasonsFor(
       const change = sign > 0 ? 'rises' : sign < 0 ? 'falls' : 'stays the same';
       const but = sign === 0 && last !== 0;
       last = sign;
-      return {
-        code: size === 'I' ? 'so the current' : 'so the p.d.',
-        data: { ids: idsOf(block), change, but },
-      };
+      const data = { ids: idsOf(block), change, but } as const;
+      return size === 'I' ? { code: 'so the current', data } : { code: 'so the p.d.', data: { ...data, pd } };
     }),
   ];
 }

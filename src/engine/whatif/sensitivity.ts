@@ -1,8 +1,12 @@
 import {
   actualResistance,
+  hasCurve,
   hasFault,
+  isResistor,
+  isSettable,
   isSupply,
   isTrack,
+  nearest,
   resistanceOf,
   twinOf,
   type Circuit,
@@ -10,7 +14,9 @@ import {
 } from '../circuit/index.ts';
 import { Fraction } from '../quantity/index.ts';
 import { solveExact, type ExactSolution } from '../solve/index.ts';
-import { varied, type Varied } from './free.ts';
+import { say, usualCourse, type Course } from '../words/index.ts';
+import { asResistor, varied, type Varied } from './free.ts';
+import { read as readIn } from './read.ts';
 import { reasonsFor } from './reasons.ts';
 import type { Because } from './codes.ts';
 
@@ -30,7 +36,15 @@ function valueOf(circuit: Circuit, what: Varied): Fraction {
   const component = circuit.components.find(({ id }) => what === id || what === `r_${id}`);
   if (component?.kind === 'supply' && what === component.id) return component.emf.value;
   if (component?.kind === 'source') return component.current.value;
-  const ohms = component && resistanceOf(component, circuit.surroundings);
+  if (!component) {
+    const suggestion = nearest(
+      what,
+      circuit.components.map(({ id }) => id),
+    );
+    throw new RangeError(say({ code: 'no such component', data: { id: what, suggestion } }));
+  }
+  const isFree = component.kind === 'supply' || isResistor(component) || !isSettable(component);
+  const ohms = isFree && !hasCurve(component) && resistanceOf(component, circuit.surroundings);
   if (!ohms) throw new RangeError(`${what} has no value that could change.`);
   return ohms;
 }
@@ -67,11 +81,16 @@ function slope(at: (step: 0 | 1 | 2) => Fraction): Fraction {
 }
 
 /**
- * How a quantity changes with the resistance of a resistor or of a part of a potentiometer (the other part with it), the e.m.f. of a supply, what is inside it (`r_B1`), or a constant current: the exact
- * derivative, and its sign. Throws RangeError where the quantity has no value, or what is varied none that could change.
+ * How a quantity changes with a resistance (with that of a part of a potentiometer the other part’s), the e.m.f. of a supply, what is inside it (`r_B1`), or a constant current: the exact
+ * derivative, and its sign, with reasons in the word of a course. Throws RangeError, which says why, where the quantity has no value, or what is varied none that could change.
  */
-export function sensitivity(circuit: Circuit, quantity: string, what: Varied): Sensitivity {
-  return isPart(circuit, what) ? ofContact(circuit, quantity, what) : ofOne(circuit, quantity, what);
+export function sensitivity(
+  circuit: Circuit,
+  quantity: string,
+  what: Varied,
+  style: Pick<Course, 'wording'> = usualCourse,
+): Sensitivity {
+  return isPart(circuit, what) ? ofContact(circuit, quantity, what) : ofOne(circuit, quantity, what, style);
 }
 
 /** Whether what is varied is a part of a potentiometer. */
@@ -83,11 +102,11 @@ function ofContact(circuit: Circuit, quantity: string, what: Varied): Sensitivit
   const other = twinOf(what);
   const components = circuit.components.map((each): Component => {
     if (!isTrack(each) || (each.id !== what && each.id !== other)) return each;
-    const { id, from, to, resistance, condition, fault } = each;
-    const state = { ...(condition && { condition }), ...(fault && { fault }) };
-    return { id, kind: 'resistor', from, to, resistance, ...state };
+    return asResistor(each, each.resistance);
   });
-  const [own, less] = [what, other].map((id) => ofOne({ ...circuit, components }, quantity, id).value);
+  const [own, less] = [what, other].map(
+    (id) => ofOne({ ...circuit, components }, quantity, id, usualCourse).value,
+  );
   const value = (own ?? zero).sub(less ?? zero);
   return { value, direction: directionOf(value), reasons: [] };
 }
@@ -96,7 +115,12 @@ const directionOf = (value: Fraction): Sensitivity['direction'] =>
   value.n === 0n ? 'stays the same' : value.s > 0n ? 'rises' : 'falls';
 
 /** The same for what is varied alone. */
-function ofOne(circuit: Circuit, quantity: string, what: Varied): Sensitivity {
+function ofOne(
+  circuit: Circuit,
+  quantity: string,
+  what: Varied,
+  style: Pick<Course, 'wording'>,
+): Sensitivity {
   const start = valueOf(circuit, what);
   const solutions = new Map<number, ExactSolution>();
   const at = (step: 0 | 1 | 2): ExactSolution => {
@@ -105,11 +129,7 @@ function ofOne(circuit: Circuit, quantity: string, what: Varied): Sensitivity {
     solutions.set(step, solution);
     return solution;
   };
-  const read = (name: string, step: 0 | 1 | 2): Fraction => {
-    const value = at(step).quantity(name);
-    if (value === undefined) throw new RangeError(`${name} has no value here.`);
-    return value;
-  };
+  const read = (name: string, step: 0 | 1 | 2): Fraction => readIn(at(step), name);
   const slopeOf = (name: string): Fraction => slope((step) => read(name, step));
   /** Of a p.d. times a current, by the product rule; where no current ever flows the p.d. need not be known. */
   const slopeOfProduct = (pd: string, current: string): Fraction => {
@@ -136,6 +156,6 @@ function ofOne(circuit: Circuit, quantity: string, what: Varied): Sensitivity {
   return {
     value,
     direction: directionOf(value),
-    reasons: hasFault(circuit) ? [] : reasonsFor(circuit, quantity, what, at(0), at(1)),
+    reasons: hasFault(circuit) ? [] : reasonsFor(circuit, quantity, what, at(0), at(1), style),
   };
 }

@@ -1,4 +1,11 @@
-import { hasCurve, isResistor, isSupply, type Circuit } from '../circuit/index.ts';
+import {
+  hasCurve,
+  isResistor,
+  isSupply,
+  isSurrounding,
+  surroundingRanges,
+  type Circuit,
+} from '../circuit/index.ts';
 import { solve, track } from '../solve/index.ts';
 import { varied, type Varied } from './free.ts';
 
@@ -22,8 +29,12 @@ export interface Sweep {
 
 const mostPoints = 10_000;
 
-/** Where a slider may go; undefined for what has none. */
+/** Where a slider may go, or what surrounds the circuit; undefined for what has none. */
 function ownSpan({ components }: Circuit, what: Varied): Span | undefined {
+  if (isSurrounding(what)) {
+    const { min, max, scale } = surroundingRanges[what];
+    return { from: Number(min.value), to: Number(max.value), ...(scale && { scale: 'log' }) };
+  }
   const component = components.find(({ id }) => what === id || what === `r_${id}`);
   const isTurned = component && (isResistor(component) || isSupply(component));
   if (!isTurned) return undefined;

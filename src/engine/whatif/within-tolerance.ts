@@ -9,6 +9,7 @@ import { Fraction } from '../quantity/index.ts';
 import { solveExact } from '../solve/index.ts';
 import { looseOf, worstCorners, type Loose } from './corners.ts';
 import { varied } from './free.ts';
+import { read as readIn } from './read.ts';
 
 /** The least and the most that a quantity can be. */
 export interface Bounds {
@@ -20,11 +21,7 @@ export interface Bounds {
 
 const zero = new Fraction(0);
 
-function read(circuit: Circuit, quantity: string): Fraction {
-  const value = solveExact(circuit).quantity(quantity);
-  if (value === undefined) throw new RangeError(`${quantity} has no value here.`);
-  return value;
-}
+const read = (circuit: Circuit, quantity: string): Fraction => readIn(solveExact(circuit), quantity);
 
 function bounds(values: readonly Fraction[], proved: boolean): Bounds {
   const [first = zero, ...rest] = values;

@@ -1,12 +1,15 @@
 import assert from 'node:assert/strict';
 import { describe, it } from 'node:test';
 import { parseCircuit } from '../../../src/engine/notation/index.ts';
-import { solveExact } from '../../../src/engine/solve/index.ts';
+import { curves } from '../../../src/engine/nonlinear/index.ts';
+import { equip, solve } from '../../../src/engine/solve/index.ts';
 import { say } from '../../../src/engine/words/index.ts';
+
+equip(curves);
 
 /** The cautions of a line, as sentences. */
 const cautions = (line: string): string =>
-  solveExact(parseCircuit(line))
+  solve(parseCircuit(line))
     .cautions.map((each) => say(each))
     .join(' ');
 
@@ -22,5 +25,14 @@ describe('a caution', () => {
     assert.match(said, /^Caution: R1 takes 12\.0/);
     assert.doesNotMatch(said, /0\.25/);
     assert.match(cautions('B1 12 V + R1 12 Ω 0.25 W'), /0\.25/);
+    for (const part of ['F1 1.25 A', 'LED1 2 V 1.25 A']) {
+      assert.match(cautions(`B1 12 V + R1 1 Ω + ${part}`), /more than its rating of 1\.25\sA/);
+      assert.match(cautions(`B1 12 V + R1 1 Ω + ${part} hidden`), /more than its rating of \?/);
+    }
+  });
+
+  it('is not given of the supply that a network without one is measured with', () => {
+    assert.equal(cautions('R1 10 Ω ∥ S1 closed'), '');
+    assert.match(cautions('B1 6 V r 1 Ω + S1 closed'), /^Caution: B1 is short-circuited\./);
   });
 });

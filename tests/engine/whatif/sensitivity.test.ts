@@ -147,4 +147,34 @@ describe('the sensitivity of a quantity', () => {
       }
     }
   });
+
+  it('uses the word of the course', () => {
+    const circuit = parseCircuit('B1 6 V + R1 4 Ω + R2 6 Ω');
+    const said = sensitivity(circuit, 'V_R2', 'R1', { wording: 'voltage' }).reasons.map((link) => say(link));
+    assert.equal(said.at(-1), 'So the voltage across R2 falls.');
+  });
+
+  it('is told for whatever obeys Ohm’s law: a lamp, a meter, a sensor', () => {
+    const of = (line: string, name: string, what: string): string =>
+      sensitivity(parseCircuit(line), name, what).value.toFraction();
+    assert.equal(of('B1 6 V + L1 12 Ω', 'I_L1', 'L1'), '-1/24');
+    assert.equal(of('B1 6 V + T1 12 Ω', 'I_T1', 'T1'), '-1/24');
+    assert.equal(of('B1 6 V + A1 + R1 12 Ω', 'I_A1', 'A1'), '-1/24');
+  });
+
+  it('says why there is none', () => {
+    const of = (line: string, name: string, what: string) => () =>
+      sensitivity(parseCircuit(line), name, what);
+    const line = 'B1 6 V + S1 closed + R1 12 Ω';
+    assert.throws(of(line, 'I_R1', 'S1'), {
+      name: 'RangeError',
+      message: 'S1 has no value that could change.',
+    });
+    assert.throws(of(line, 'I_R1', 'R2'), {
+      name: 'RangeError',
+      message: 'There is no R2 in this circuit; did you mean R1?',
+    });
+    assert.throws(of(line, 'I_R2', 'R1'), /RangeError.*did you mean I_R1\?/);
+    assert.throws(of('B1 6 V + LED1 + R1 12 Ω', 'I_R1', 'R1'), /RangeError.*LED1 does not obey Ohm’s law/);
+  });
 });

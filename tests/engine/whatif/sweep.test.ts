@@ -132,7 +132,8 @@ describe('a sweep says what it cannot do', () => {
   it('of what is not there, or cannot be varied', () => {
     const span = { from: 1, to: 2 };
     assert.throws(() => sweep(plain, 'R9', span, ['I_R1']), CircuitFormatError);
-    assert.throws(() => sweep(plain, 'L1', span, ['I_R1']), CircuitFormatError);
+    const curved = parseCircuit('B1 6 V + R1 5 Ω + L1 6 V 3 W filament');
+    assert.throws(() => sweep(curved, 'L1', span, ['I_R1']), CircuitFormatError);
     assert.throws(() => sweep(plain, 'R1', { from: -2, to: -1 }, ['I_R1']), CircuitFormatError);
   });
 
@@ -148,5 +149,13 @@ describe('a sweep says what it cannot do', () => {
     );
     assert.deepEqual(values['I_R9'], [undefined, undefined, undefined]);
     assert.deepEqual(values['R_R1']?.slice(1), [1, 2]);
+  });
+
+  it('goes over all temperatures and lights that there may be, and along the resistance of a meter', () => {
+    const warm = sweep(parseCircuit('B1 6 V + T1 4 kΩ + R2 5 kΩ'), 'temperature', undefined, ['V_T1']);
+    assert.ok((warm.settings[0] ?? 0) < 0 && (warm.settings.at(-1) ?? 0) >= 100);
+    const loaded = parseCircuit('B1 6 V + R1 10 kΩ + R2 10 kΩ; V1 across R2');
+    const span = { from: 5000, to: 20_000, points: 2 };
+    assert.deepEqual(sweep(loaded, 'V1', span, ['V_V1']).values['V_V1'], [1.5, 2.4]);
   });
 });

@@ -93,3 +93,14 @@ describe('over a time', () => {
     assert.equal(overTime(parseCircuit('B1 12 V + W1'), 'W1', 1), undefined);
   });
 });
+
+describe('what passes in a time', () => {
+  it('is told of the one supply as a total, and of what has a curve as near as its readings', () => {
+    const lamp = parseCircuit('B1 12 V + L1 12 V 24 W filament + A1');
+    const found = overTime(lamp, 'L1', 3600);
+    assert.ok(Math.abs(Number(found?.kilowattHours) - 0.024) < 1e-9);
+    const whole = overTime(parseCircuit('B1 12 V + (L1 6 Ω ∥ L2 6 Ω)'), 'total', 3600);
+    assert.equal(whole?.kilowattHours.toFraction(), '6/125');
+    assert.equal(whole.charge.toFraction(), '14400');
+  });
+});

@@ -120,8 +120,8 @@ export const samples: { readonly [Code in keyof Catalogue]: readonly Catalogue[C
     { ids: ['R2', 'R3'], change: 'rises', but: false },
   ],
   'so the p.d.': [
-    { ids: ['R1'], change: 'stays the same', but: false },
-    { ids: ['R2', 'R3'], change: 'stays the same', but: true },
+    { ids: ['R1'], change: 'stays the same', but: false, pd: 'p.d.' },
+    { ids: ['R2', 'R3'], change: 'stays the same', but: true, pd: 'voltage' },
   ],
   'current without a path': [
     { id: 'I1', at: [] },

@@ -9,6 +9,6 @@ export const whatif: Sentences<BecauseData> = {
   'this resistance rises': ({ id }) => `The resistance of ${id} rises.`,
   'so their resistance rises': ({ ids }) => `So the resistance of ${all(ids)} together rises.`,
   'so the current': ({ ids, change, but }) => `${then(but)} the current through ${all(ids)} ${change}.`,
-  'so the p.d.': ({ ids, change, but }) =>
-    `${then(but)} the p.d. across ${all(ids)}${ids.length > 1 ? ' together' : ''} ${change}.`,
+  'so the p.d.': ({ ids, change, but, pd }) =>
+    `${then(but)} the ${pd} across ${all(ids)}${ids.length > 1 ? ' together' : ''} ${change}.`,
 };

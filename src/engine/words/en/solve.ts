@@ -19,7 +19,7 @@ export const solve: Sentences<FaultData & RemarkData & CautionData & ReasonData>
     'This cannot be worked out from what the components are marked with: one of them here is not as it is marked.',
   'current without a path': ({ id, at }) =>
     at.length > 0
-      ? `${id} is to send a constant current, but its path is open at ${any(at)}. Close the path.`
+      ? `${id} is to send a constant current, but none can pass ${any(at)}. Let it pass there, or leave ${id} out.`
       : `${id} is to send a constant current, but no closed path leads through it. Join its two ends, or leave it out.`,
   'currents in contradiction': ({ supplies }) =>
     `${all(supplies)} set different currents in one path, which cannot both be true. Put a component across one of them, or leave one out.`,
@@ -53,7 +53,9 @@ export const solve: Sentences<FaultData & RemarkData & CautionData & ReasonData>
       ? `A wire is across ${all(ids)}, so current can go round it.`
       : `Wires are across ${all(ids)}, so current can go round them.`,
   'cell shorted': ({ supplies }) =>
-    caution(`in a real short circuit ${any(supplies)} can get hot, vent or start a fire; do not build it.`),
+    caution(
+      `${all(supplies)} ${supplies.length === 1 ? 'is' : 'are'} short-circuited. In reality that can get hot, vent or start a fire; do not build it.`,
+    ),
   'over its rating': ({ id, power, rating }) =>
     caution(`${id} takes ${power}, more than its rating of ${rating}; it can burn.`),
   'track overloaded': ({ id, current, most, rating }) =>
@@ -62,10 +64,12 @@ export const solve: Sentences<FaultData & RemarkData & CautionData & ReasonData>
     ),
   'fuse would blow': ({ id, current, rating }) =>
     caution(
-      `${id} carries ${current}, more than its ${rating}: the real one blows. Find out what takes so much before a larger one is put in.`,
+      `${id} carries ${current}, more than its rating of ${rating}: the real one blows. Find out what takes so much before a larger one is put in.`,
     ),
   'led overloaded': ({ id, current, rating }) =>
-    caution(`${id} carries ${current}, more than its ${rating}: it burns out. Put a resistance in series.`),
+    caution(
+      `${id} carries ${current}, more than its rating of ${rating}: it burns out. Put a resistance in series.`,
+    ),
   'driven backwards': ({ id }) =>
     caution(
       `a current is driven backwards through ${id}; a cell that is not made to be charged can get hot, leak or burst.`,
