@@ -54,7 +54,7 @@ export const solve: Sentences<FaultData & RemarkData & CautionData & ReasonData>
       : `Wires are across ${all(ids)}, so current can go round them.`,
   'cell shorted': ({ supplies }) =>
     caution(
-      `${all(supplies)} ${supplies.length === 1 ? 'is' : 'are'} short-circuited. In reality that can get hot, vent or start a fire; do not build it.`,
+      `${subject(supplies)} short-circuited. In reality that can get hot, vent or start a fire; do not build it.`,
     ),
   'over its rating': ({ id, power, rating }) =>
     caution(`${id} takes ${power}, more than its rating of ${rating}; it can burn.`),
