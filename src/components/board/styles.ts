@@ -194,6 +194,8 @@ export const styles: CSSResult = css`
   }
   .scroll {
     overflow-x: auto;
+    max-block-size: 24em;
+    margin-block-end: 0.5em;
   }
   table {
     border-collapse: collapse;
@@ -208,9 +210,6 @@ export const styles: CSSResult = css`
     padding-block: 0.25em;
     text-align: start;
     font-weight: 600;
-  }
-  .scroll {
-    max-block-size: 24em;
   }
   td small {
     display: block;
