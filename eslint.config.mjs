@@ -72,7 +72,7 @@ export default defineConfig(
       lit.configs['flat/recommended'],
       wc.configs['flat/best-practice'],
     ],
-    languageOptions: { parserOptions: { projectService: true, tsconfigRootDir: import.meta.dirname } },
+    languageOptions: { parserOptions: { project: './tsconfig.json', tsconfigRootDir: import.meta.dirname } },
     rules: {
       eqeqeq: 'error',
       'prefer-const': 'error',

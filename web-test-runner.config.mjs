@@ -18,7 +18,7 @@ export default {
   concurrentBrowsers: 4,
   staticLogging: true,
   plugins: [bundledTests(), a11ySnapshotPlugin(), emulateFeaturesPlugin()],
-  testFramework: { config: { forbidOnly: true, timeout: 10_000 } },
+  testFramework: { config: { forbidOnly: true, timeout: 60_000 } },
   filterBrowserLogs: ({ args }) => !/^Lit is in dev mode|meant to fail/.test(String(args[0])),
   reporters: [elementReporter(absent)],
 };

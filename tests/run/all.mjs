@@ -1,5 +1,5 @@
-// `npm test`: every step in order, those of one row beside each other, stopping at the first row that fails; the last
-// line adds all of them up.
+// `npm test`: every step in order, those of one row beside each other, stopping at the first row that fails; at the
+// end what failed once more, where no one has to look for it, and a line that adds all of them up.
 import { spawn } from 'node:child_process';
 import { mkdtempSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { recorded } from './tally.mjs';
@@ -40,17 +40,20 @@ function run(step, alone) {
 }
 
 const sum = { passed: 0, failed: 0 };
+const failures = [];
 for (const row of rows) {
   const codes = await Promise.all(row.map((step) => run(step, row.length === 1)));
   row.forEach((step, index) => {
     // A step that counts nothing (the compiler, the linter) is one check; a step that died is one failure.
     const ok = codes[index] === 0;
-    const counted = recorded(folder, step) ?? { passed: ok ? 1 : 0, failed: 0 };
+    const counted = recorded(folder, step) ?? { passed: ok ? 1 : 0, failed: 0, failures: [] };
     sum.passed += counted.passed;
     sum.failed += ok ? 0 : Math.max(1, counted.failed);
+    failures.push(...counted.failures);
   });
   if (codes.some(Boolean)) break;
 }
 rmSync(folder, { recursive: true });
+if (failures.length) console.log(`\n— what failed\n${failures.join('\n')}`);
 console.log(`\n${sum.passed} passed, ${sum.failed} failed`);
 process.exitCode = sum.failed ? 1 : 0;

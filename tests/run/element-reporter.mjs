@@ -26,19 +26,26 @@ function count({ testResults, errors }) {
   return { passed, skipped, failed: tests.length - passed - skipped + broken };
 }
 
+/** What went wrong in a file, a text for each. */
+function mishaps({ testResults, errors }) {
+  return [
+    ...errors.map((error) => `    ✖ could not run\n${explain(error)}`),
+    ...(testResults ? failures(testResults) : []).map(
+      ({ name, error }) => `    ✖ ${name}\n${explain(error ?? {})}`,
+    ),
+    ...(errors.length === 0 && !(testResults && leaves(testResults).length) ? ['    ✖ holds no test'] : []),
+  ];
+}
+
 function print(session, file, { passed, skipped }) {
-  const { testResults, errors, logs, request404s = [] } = session;
+  const { testResults, logs, request404s = [] } = session;
   const took = testResults ? leaves(testResults).reduce((sum, { duration = 0 }) => sum + duration, 0) : 0;
   console.log(
     `  ${file}: ${passed} passed${skipped ? `, ${skipped} skipped` : ''} (${(took / 1000).toFixed(1)} s)`,
   );
-  if (errors.length === 0 && leaves(testResults).length === 0) console.log('    ✖ holds no test');
   for (const log of logs) console.log('    logged:', ...log);
   for (const url of request404s) console.log(`    not found: ${url}`);
-  for (const error of errors) console.log(`    ✖ could not run\n${explain(error)}`);
-  for (const { name, error } of testResults ? failures(testResults) : []) {
-    console.log(`    ✖ ${name}\n${explain(error ?? {})}`);
-  }
+  for (const mishap of mishaps(session)) console.log(mishap);
 }
 
 const empty = () => ({ passed: 0, failed: 0, skipped: 0 });
@@ -64,18 +71,21 @@ export function elementReporter(absent) {
     },
     onTestRunFinished({ sessions }) {
       const sum = empty();
+      const said = [];
       const ran = new Map(names.map((name) => [name, empty()]));
       for (const name of names) {
         console.log(`  ${name}`);
         const own = sessions.filter(({ browser }) => browser.name === name);
         for (const session of own.sort((a, b) => a.testFile.localeCompare(b.testFile))) {
           const counts = count(session);
-          print(session, session.testFile.replace(root, ''), counts);
+          const file = session.testFile.replace(root, '');
+          print(session, file, counts);
+          said.push(...mishaps(session).map((mishap) => `  ${file}, ${name}\n${mishap}`));
           add(ran.get(name), counts);
           add(sum, counts);
         }
       }
-      record('test:elements', sum.passed, sum.failed);
+      record('test:elements', { ...sum, failures: said });
       console.log(
         `  elements: ${[...ran].map(say).join('; ')}${absent.length ? `; not present: ${absent.join(', ')}` : ''}`,
       );

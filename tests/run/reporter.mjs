@@ -7,7 +7,7 @@ const slow = 1000; // ms
 export default async function* report(events) {
   const verbose = Boolean(process.env.VERBOSE);
   let passed = 0;
-  let failed = 0;
+  const failures = [];
   let skipped = 0;
   for await (const { type, data } of events) {
     const indent = '  '.repeat((data.nesting ?? 0) + 1);
@@ -26,12 +26,14 @@ export default async function* report(events) {
       const ms = Math.round(data.details.duration_ms);
       if (verbose || ms > slow) yield `${indent}✔ ${data.name}${ms > slow ? ` (${ms} ms)` : ''}\n`;
     } else if (type === 'test:fail' && data.details.error?.failureType !== 'subtestsFailed') {
-      failed++;
-      yield `${indent}✖ ${data.name}\n${explain(data.details.error, `${indent}    `)}\n`;
+      const said = `${indent}✖ ${data.name}\n${explain(data.details.error, `${indent}    `)}`;
+      failures.push(said);
+      yield `${said}\n`;
     }
   }
   const suite = process.env.SUITE ?? 'tests';
-  record(suite, passed, failed);
+  const failed = failures.length;
+  record(suite, { passed, failed, failures });
   yield `  ${suite}: ${passed} passed, ${failed} failed${skipped ? `, ${skipped} skipped` : ''}\n`;
   if (passed + failed === 0) {
     process.exitCode = 1;

@@ -1,10 +1,11 @@
-import { expect, fixture, html, waitUntil } from '@open-wc/testing';
+import { expect, fixture, html } from '@open-wc/testing';
 import { sendKeys } from '@web/test-runner-commands';
 import '../../../src/components/all.ts';
 import { zoomFor } from '../../../src/components/activity/activity.ts';
 import type { RheoletActivity } from '../../../src/components/activity/index.ts';
 import type { RheoletBoard } from '../../../src/components/board/index.ts';
 import { settled } from '../beside-board.ts';
+import { eventually } from '../eventually.ts';
 
 async function made(reveal = ''): Promise<RheoletActivity> {
   const activity = await fixture<RheoletActivity>(
@@ -122,7 +123,7 @@ describe('an activity', () => {
     await activity.fill();
     activity.next();
     const voice = (): string => document.querySelector('[data-rheolet-voice]')?.textContent ?? '';
-    await waitUntil(() => voice().includes('1 of 3 parts shown.'), 'it is said');
+    await eventually(() => voice().includes('1 of 3 parts shown.'), 'it is said');
     activity.remove();
     expect(seen(activity)).to.not.equal('');
     expect(boardOf(activity).hide).to.equal('arrows');

@@ -1,4 +1,4 @@
-import { expect, fixture, html, waitUntil } from '@open-wc/testing';
+import { expect, fixture, html } from '@open-wc/testing';
 import { sendKeys } from '@web/test-runner-commands';
 import fc from 'fast-check';
 import { parseCircuit } from '../../../src/engine/index.ts';
@@ -7,6 +7,7 @@ import { join, leave } from '../../../src/components/board/present.ts';
 import { BoardStore } from '../../../src/components/board/store.ts';
 import type { RheoletBoard } from '../../../src/components/board/index.ts';
 import { boardWith, pumpLine, text, type Bench } from './bench.ts';
+import { eventually } from '../eventually.ts';
 
 const called = (id: string): HTMLElement => Object.assign(document.createElement('i'), { id });
 
@@ -224,7 +225,7 @@ describe('the menu of a board', () => {
   const opened = async (circuit = pumpLine, attributes = {}): Promise<Bench> => {
     const bench = await boardWith(circuit, attributes);
     bench.button('Copy or save…').click();
-    await waitUntil(() => !menu(bench).hidden);
+    await eventually(() => !menu(bench).hidden);
     await bench.settled();
     return bench;
   };
@@ -275,7 +276,7 @@ describe('the menu of a board', () => {
     expect(bench.all('#copy *'), 'before it is wanted').to.have.length(0);
     button.focus();
     await sendKeys({ press: 'Enter' });
-    await waitUntil(() => !menu(bench).hidden);
+    await eventually(() => !menu(bench).hidden);
     expect([menu(bench).hidden, button.getAttribute('aria-expanded')]).to.deep.equal([false, 'true']);
     await sendKeys({ press: 'Tab' });
     expect(bench.board.shadowRoot?.activeElement).to.equal(bench.button('Copy a link'));

@@ -1,7 +1,8 @@
-import { fixture, html, nextFrame, waitUntil } from '@open-wc/testing';
+import { fixture, html, nextFrame } from '@open-wc/testing';
 import '../../../src/components/board/define.ts';
 import type { RheoletBoard } from '../../../src/components/board/index.ts';
 import { RheoletResistor } from '../../../src/components/resistor/index.ts';
+import { eventually } from '../eventually.ts';
 
 /** The quay lights: a fog-lamp control beside a lamp with its ammeter, and an ammeter before both. */
 export const quayLine = 'B1 6 V + A1 + (R1 [4..40] 12 Ω ∥ (A2 + L1 8 Ω))';
@@ -75,7 +76,7 @@ export function sliderOf(resistor: RheoletResistor): HTMLInputElement {
 
 /** Waits until what compares with the held readings has come. */
 export async function comparing({ board }: Bench): Promise<void> {
-  await waitUntil(() => board.snapshot?.comparison, 'the comparison comes');
+  await eventually(() => board.snapshot?.comparison, 'the comparison comes');
 }
 
 /** What an element shows, blanks made one. */

@@ -1,5 +1,6 @@
-import { expect, nextFrame, waitUntil } from '@open-wc/testing';
+import { expect, nextFrame } from '@open-wc/testing';
 import { boardWith, drag, quayLine, text, type Bench } from './bench.ts';
+import { eventually } from '../eventually.ts';
 
 const plain = (element: Element): string => text(element).replace(/[\s\u202f]/g, ' ');
 const symbols = (bench: Bench): string[] => bench.all('.quantity').map(plain).sort();
@@ -25,18 +26,18 @@ describe('quantities written beside their components', () => {
     expect(reading(bench, 'I_R1')).to.equal('= 0.500 A');
     // The twentieth step from 4 Ω on: 24 Ω across 6 V.
     drag(bench.slider, 20, true);
-    await waitUntil(() => reading(bench, 'I_R1') === '= 0.250 A', 'the reading follows');
+    await eventually(() => reading(bench, 'I_R1') === '= 0.250 A', 'the reading follows');
     bench.board.setAttribute('quantities', 'V_R1=?');
-    await waitUntil(() => symbols(bench)[0] === 'VR1', 'the attribute is followed');
+    await eventually(() => symbols(bench)[0] === 'VR1', 'the attribute is followed');
     expect(reading(bench, 'V_R1')).to.match(/^= _+ V$/);
     bench.board.removeAttribute('quantities');
-    await waitUntil(() => bench.all('.quantity').length === 0, 'nothing is written any more');
+    await eventually(() => bench.all('.quantity').length === 0, 'nothing is written any more');
   });
 
   it('may be asked for after the circuit was drawn', async () => {
     const bench = await boardWith(quayLine);
     bench.board.quantities = 'I_L1';
-    await waitUntil(() => symbols(bench).length === 1, 'it is written');
+    await eventually(() => symbols(bench).length === 1, 'it is written');
   });
 
   it('are in the letters of the course, named with either', async () => {
@@ -49,7 +50,7 @@ describe('quantities written beside their components', () => {
     expect(reading(bench, 'I_L1')).to.match(/^= _+ A$/);
     expect(bench.find('desc').textContent).not.to.contain('0.750');
     bench.button('Show the readings').click();
-    await waitUntil(() => reading(bench, 'I_L1') === '= 0.750 A', 'the reading is shown');
+    await eventually(() => reading(bench, 'I_L1') === '= 0.750 A', 'the reading is shown');
   });
 
   it('show the direction of a current by its sign, and 0 where none flows', async () => {

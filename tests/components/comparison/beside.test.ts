@@ -1,8 +1,9 @@
-import { expect, waitUntil } from '@open-wc/testing';
+import { expect } from '@open-wc/testing';
 import { besideBoard, settled, type BesideBoard } from '../beside-board.ts';
 import '../../../src/components/all.ts';
 import type { RheoletTable } from '../../../src/components/table/index.ts';
 import { emulateFeatures } from '../emulate-features.ts';
+import { eventually } from '../eventually.ts';
 
 /** 6 V over 12 Ω and 8 Ω: 0.3 A. */
 const line = 'B1 6 V + A1 + R1 [4..40] 12 Ω + L1 8 Ω';
@@ -16,7 +17,7 @@ async function held<E extends HTMLElement>(
 ): Promise<BesideBoard<E>> {
   const made = await besideBoard<E>(tag, circuit, attributes);
   made.board.hold();
-  await waitUntil(() => made.board.snapshot?.comparison);
+  await eventually(() => made.board.snapshot?.comparison);
   await settled();
   return made;
 }

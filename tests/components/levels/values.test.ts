@@ -1,9 +1,10 @@
-import { expect, waitUntil } from '@open-wc/testing';
+import { expect } from '@open-wc/testing';
 import { sendKeys } from '@web/test-runner-commands';
 import fc from 'fast-check';
 import { settled } from '../beside-board.ts';
 import { emulateFeatures } from '../emulate-features.ts';
 import { bench as closed, pump, quay, type LevelsBench } from './bench.ts';
+import { eventually } from '../eventually.ts';
 
 afterEach(() => emulateFeatures());
 
@@ -14,7 +15,7 @@ const details = (made: LevelsBench): HTMLDetailsElement => made.element.shadowRo
 async function bench(circuit: string): Promise<LevelsBench> {
   const made = await closed(circuit);
   details(made).open = true;
-  await waitUntil(() => made.all('td').length > 0);
+  await eventually(() => made.all('td').length > 0);
   return made;
 }
 /** A cell as a number. */
@@ -103,7 +104,7 @@ describe('the heights of a level diagram as a table', () => {
     await made.tab();
     await sendKeys({ press: 'Tab' });
     await sendKeys({ press: 'Enter' });
-    await waitUntil(() => made.all('td').length === 9);
+    await eventually(() => made.all('td').length === 9);
   });
 
   it('are not there where the readings are covered', async () => {

@@ -59,8 +59,7 @@ describe('a lesson as a teacher pastes it', () => {
     expect(inside(root, 'rheolet-value')).to.contain('2.25');
   });
 
-  it('reads the same after any movements as a page that was set so at once', async function () {
-    this.timeout(30_000);
+  it('reads the same after any movements as a page that was set so at once', async () => {
     const root = await lesson();
     const fresh = await lesson('fresh');
     fresh.style.setProperty('position', 'fixed'); // both in sight: what is not is not touched

@@ -31,8 +31,7 @@ const schemes: readonly [string, Features, string][] = [
 
 describe('a page with the library is accessible', () => {
   for (const [name, features, scheme] of schemes) {
-    it(`in ${name}`, async function () {
-      this.timeout(20_000);
+    it(`in ${name}`, async () => {
       await emulateFeatures(features);
       document.documentElement.style.setProperty('color-scheme', scheme);
       document.documentElement.style.setProperty('background', 'Canvas');

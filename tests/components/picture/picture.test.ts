@@ -1,7 +1,8 @@
 import { subscript } from '../../../src/engine/core.ts';
-import { expect, waitUntil } from '@open-wc/testing';
+import { expect } from '@open-wc/testing';
 import type { PictureOptions } from '../../../src/components/picture/index.ts';
 import { boardWith, comparing, pumpLine, quayLine, text, type Bench } from '../board/bench.ts';
+import { eventually } from '../eventually.ts';
 
 async function picture({ board }: Bench, options?: PictureOptions): Promise<Document> {
   const read = new DOMParser().parseFromString(await board.toSVG(options), 'image/svg+xml');
@@ -199,9 +200,9 @@ describe('the entries of the menu that save a picture', () => {
       };
       try {
         bench.button('Copy or save…').click();
-        await waitUntil(() => bench.all('#copy button').length > 0);
+        await eventually(() => bench.all('#copy button').length > 0);
         bench.button(label).click();
-        await waitUntil(() => text(bench.find('#copy')).includes('Saved.'), 'it is saved');
+        await eventually(() => text(bench.find('#copy')).includes('Saved.'), 'it is saved');
       } finally {
         URL.createObjectURL = make;
         Reflect.deleteProperty(HTMLAnchorElement.prototype, 'click');
@@ -215,7 +216,7 @@ describe('the entries of the menu that save a picture', () => {
     const many = Array.from({ length: 201 }, (_, at) => `R${at + 1} 1 Ω`).join(' + ');
     const bench = await boardWith(`B1 6 V + ${many}`);
     bench.button('Copy or save…').click();
-    await waitUntil(() => bench.all('#copy button').length > 0);
+    await eventually(() => bench.all('#copy button').length > 0);
     expect(bench.all('#copy button').map(text).join()).to.not.contain('Save');
   });
 });

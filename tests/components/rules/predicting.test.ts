@@ -1,7 +1,8 @@
-import { expect, waitUntil } from '@open-wc/testing';
+import { expect } from '@open-wc/testing';
 import { sendKeys } from '@web/test-runner-commands';
 import { settled } from '../beside-board.ts';
 import { bench, held, quay, type RulesBench } from './bench.ts';
+import { eventually } from '../eventually.ts';
 
 const boxes = (made: RulesBench): HTMLInputElement[] => made.all('[part=prediction]') as HTMLInputElement[];
 const compare = (made: RulesBench): HTMLButtonElement | undefined =>
@@ -10,7 +11,7 @@ const verdicts = (made: RulesBench): string[] => made.texts('tbody td:last-child
 
 async function predicting(circuit: string, rules: string): Promise<RulesBench> {
   const made = await bench(circuit, { rules, predict: '' });
-  await waitUntil(() => boxes(made).length > 0);
+  await eventually(() => boxes(made).length > 0);
   return made;
 }
 async function type(made: RulesBench, place: number, text: string): Promise<void> {
@@ -141,7 +142,7 @@ describe('the page has its numbers predicted, or not', () => {
     const made = await bench(quay, { rules: 'parallel-current' });
     expect([made.element.predict, boxes(made).length, compare(made)]).to.deep.equal([false, 0, undefined]);
     made.element.toggleAttribute('predict');
-    await waitUntil(() => boxes(made).length > 0);
+    await eventually(() => boxes(made).length > 0);
     expect(made.element.predict).to.equal(true);
     expect(held(made)[0]![1]).to.equal('?');
     made.element.predict = false;

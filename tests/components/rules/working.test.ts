@@ -1,9 +1,10 @@
-import { expect, waitUntil } from '@open-wc/testing';
+import { expect } from '@open-wc/testing';
 import { sendKeys } from '@web/test-runner-commands';
 import type { RheoletSteps } from '../../../src/components/steps/index.ts';
 import { settled } from '../beside-board.ts';
 import { emulateFeatures } from '../emulate-features.ts';
 import { bench, pump, quay, type RulesBench } from './bench.ts';
+import { eventually } from '../eventually.ts';
 
 afterEach(() => emulateFeatures());
 
@@ -23,7 +24,7 @@ describe('the numbers of a rule are worked out', () => {
     const made = await bench(pump, { rules: 'series' });
     expect(made.texts('[part=work]')).to.deep.equal(['Work it out', 'Work it out', 'Work it out']);
     await open(made, 0);
-    await waitUntil(() => shown(made).length > 0);
+    await eventually(() => shown(made).length > 0);
     expect([solution(made)!.of, ...shown(made)]).to.deep.equal(['I_B1', 'equals 1.00 A']);
     expect(made.all('[part=work]').map(({ ariaExpanded }) => ariaExpanded)).to.deep.equal([
       'true',
@@ -31,7 +32,7 @@ describe('the numbers of a rule are worked out', () => {
       'false',
     ]);
     await open(made, 2);
-    await waitUntil(() => shown(made).join() === 'equals 9.00 Ω', shown(made).join());
+    await eventually(() => shown(made).join() === 'equals 9.00 Ω', shown(made).join());
     expect(made.all('rheolet-steps').length).to.equal(1);
     await open(made, 2);
     expect(made.all('rheolet-steps').length).to.equal(0);
@@ -40,15 +41,15 @@ describe('the numbers of a rule are worked out', () => {
   it('and follow the board', async () => {
     const made = await bench(pump, { rules: 'series-current', board: 'quay' });
     await open(made, 0);
-    await waitUntil(() => shown(made).join() === 'equals 1.00 A');
+    await eventually(() => shown(made).join() === 'equals 1.00 A');
     made.board.set('R1', '13');
-    await waitUntil(() => shown(made).join() === 'equals 0.500 A', shown(made).join());
+    await eventually(() => shown(made).join() === 'equals 0.500 A', shown(made).join());
   });
 
   it('of a block too', async () => {
     const made = await bench(`${pump} + (R3 6 Ω ∥ R4 12 Ω)`, { rules: 'parallel-resistance' });
     await open(made, 0);
-    await waitUntil(() => shown(made).join().endsWith('beside R4 equals 4.00 Ω'), shown(made).join());
+    await eventually(() => shown(made).join().endsWith('beside R4 equals 4.00 Ω'), shown(made).join());
   });
 
   it('by keyboard: the button of the line that has the focus is the next stop', async () => {
@@ -59,7 +60,7 @@ describe('the numbers of a rule are worked out', () => {
     const active = (): Element | null => made.element.shadowRoot!.activeElement;
     expect(active()).to.equal(made.all('[part=work]')[1]);
     await sendKeys({ press: 'Enter' });
-    await waitUntil(
+    await eventually(
       () => shown(made).length > 0 || solution(made)?.shadowRoot?.querySelector('[part=reason]'),
     );
     expect(solution(made)!.of).to.equal('V_B1');
@@ -78,7 +79,7 @@ const compare = (made: RulesBench): HTMLButtonElement => made.all('[part=compare
 /** A rule checker into which the pupil predicts. */
 async function predicting(circuit: string, rules: string): Promise<RulesBench> {
   const made = await bench(circuit, { rules, predict: '' });
-  await waitUntil(() => boxes(made).length > 0);
+  await eventually(() => boxes(made).length > 0);
   return made;
 }
 async function write(made: RulesBench, ...texts: string[]): Promise<void> {

@@ -126,8 +126,7 @@ describe('in every browser', () => {
     expect(svg.querySelector('title, desc')?.textContent).to.not.equal('');
   });
 
-  it('axe finds nothing', async function () {
-    this.timeout(20_000);
+  it('axe finds nothing', async () => {
     const { root } = await page();
     await expect(root).to.be.accessible();
   });

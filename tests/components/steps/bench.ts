@@ -1,7 +1,7 @@
-import { waitUntil } from '@open-wc/testing';
 import '../../../src/components/steps/define.ts';
 import type { RheoletSteps } from '../../../src/components/steps/index.ts';
 import { besideBoard, settled, type BesideBoard } from '../beside-board.ts';
+import { eventually } from '../eventually.ts';
 
 export type StepsBench = BesideBoard<RheoletSteps>;
 
@@ -43,7 +43,7 @@ export const box = (made: StepsBench): HTMLInputElement =>
 
 /** Fills in a number. */
 export async function fill(made: StepsBench, text: string): Promise<void> {
-  await waitUntil(() => box(made), 'there is a box to fill in');
+  await eventually(() => box(made), 'there is a box to fill in');
   const input = box(made);
   input.value = text;
   input.dispatchEvent(new Event('change'));

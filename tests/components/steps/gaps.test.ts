@@ -1,9 +1,10 @@
-import { expect, waitUntil } from '@open-wc/testing';
+import { expect } from '@open-wc/testing';
 import fc from 'fast-check';
 import { agreement, workedSolution, type Step } from '../../../src/engine/index.ts';
 import { say } from '../../../src/engine/reasons/index.ts';
 import { usualCourse } from '../../../src/engine/core.ts';
 import { bench, box, button, fill, press, seen, type StepsBench } from './bench.ts';
+import { eventually } from '../eventually.ts';
 
 const cells = 'B1 6 V r 1 Ω + @a + R1 10 Ω + @b; B2 4.5 V r 0.5 Ω @b–@a';
 
@@ -20,7 +21,7 @@ const isOpen = (made: StepsBench): boolean => made.all('[part=gap]').some((each)
 
 async function gaps(circuit: string, of: string): Promise<StepsBench> {
   const made = await bench({ of, mode: 'gaps', board: 'quay' }, circuit);
-  await waitUntil(() => box(made), 'a box');
+  await eventually(() => box(made), 'a box');
   return made;
 }
 
@@ -91,7 +92,7 @@ describe('a worked solution whose numbers are filled in', () => {
     await made.element.updateComplete;
     expect(now(made)).to.equal(1);
     made.board.set('R1', '8');
-    await waitUntil(() => made.part('count').startsWith('0'), made.part('count'));
+    await eventually(() => made.part('count').startsWith('0'), made.part('count'));
     expect(made.everything).not.to.contain('2.40');
     await fill(made, '1.5');
     expect(now(made)).to.equal(1);
@@ -136,7 +137,7 @@ describe('a worked solution whose numbers are filled in', () => {
       told.push(...records.flatMap(values).map(({ textContent }) => textContent));
     });
     observer.observe(late.shadowRoot!, { subtree: true, childList: true });
-    await waitUntil(() => late.shadowRoot!.querySelector('[part=gap]'), 'a box');
+    await eventually(() => late.shadowRoot!.querySelector('[part=gap]'), 'a box');
     observer.disconnect();
     expect(told).to.deep.equal([]);
   });

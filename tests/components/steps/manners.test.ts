@@ -1,9 +1,9 @@
 import { expect } from '@open-wc/testing';
 import { resetMouse, sendKeys } from '@web/test-runner-commands';
-import { waitUntil } from '@open-wc/testing';
 import { emulateFeatures } from '../emulate-features.ts';
 import { settled } from '../beside-board.ts';
 import { bench, box, fill, press, seen, type StepsBench } from './bench.ts';
+import { eventually } from '../eventually.ts';
 
 afterEach(async () => {
   await emulateFeatures();
@@ -46,7 +46,7 @@ describe('a worked solution by keyboard', () => {
     const made = await bench({ of: 'I_R1' }, 'B1 12 V + R1 4 Ω');
     await press(made, 'Next step');
     const voice = (): string => document.querySelector('[data-rheolet-voice]')?.textContent ?? '';
-    await waitUntil(() => voice().includes('current through B1 equals 3.00'), voice());
+    await eventually(() => voice().includes('current through B1 equals 3.00'), voice());
     expect(voice()).to.contain('12.0\u202fV divided by 4.00\u202fΩ'.replaceAll('\u202f', ' '));
     expect(made.all('[aria-live], [role=status]')).to.deep.equal([]);
   });

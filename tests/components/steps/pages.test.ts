@@ -1,10 +1,11 @@
-import { expect, fixture, html, waitUntil } from '@open-wc/testing';
+import { expect, fixture, html } from '@open-wc/testing';
 import fc from 'fast-check';
 import { sendKeys } from '@web/test-runner-commands';
 import type { RheoletBoard } from '../../../src/components/board/index.ts';
 import type { RheoletSteps } from '../../../src/components/steps/index.ts';
 import { settled } from '../beside-board.ts';
 import { bench, heard, press, seen } from './bench.ts';
+import { eventually } from '../eventually.ts';
 
 const answers = ({ shadowRoot }: RheoletSteps): string[] =>
   [...shadowRoot!.querySelectorAll('[part~=answer] .heard')].map(({ textContent }) => textContent.trim());
@@ -21,7 +22,7 @@ describe('a worked solution on a page that changes', () => {
     );
     await page.querySelector<RheoletBoard>('rheolet-board')!.ready;
     const steps = page.querySelector<RheoletSteps>('rheolet-steps')!;
-    await waitUntil(() => answers(steps).length === 1);
+    await eventually(() => answers(steps).length === 1);
     expect(answers(steps)).to.deep.equal(['equals 6.00 V']);
   });
 
@@ -33,7 +34,7 @@ describe('a worked solution on a page that changes', () => {
     );
     await board.ready;
     const steps = board.querySelector<RheoletSteps>('rheolet-steps')!;
-    await waitUntil(() => answers(steps).length === 1);
+    await eventually(() => answers(steps).length === 1);
     expect(steps.checkVisibility()).to.equal(true);
   });
 
@@ -72,7 +73,7 @@ describe('a worked solution on a page that changes', () => {
     await settled();
     expect(heard(made)).to.deep.equal(before);
     made.board.set('R1', '24');
-    await waitUntil(() => heard(made).at(-1) === 'equals 0.250 A', heard(made).at(-1));
+    await eventually(() => heard(made).at(-1) === 'equals 0.250 A', heard(made).at(-1));
   });
 
   it('two of them read one board, each by itself', async () => {

@@ -1,6 +1,7 @@
-import { expect, waitUntil } from '@open-wc/testing';
+import { expect } from '@open-wc/testing';
 import { emulateFeatures } from '../emulate-features.ts';
 import { bench, press, seen, type StepsBench } from './bench.ts';
+import { eventually } from '../eventually.ts';
 
 afterEach(() => emulateFeatures());
 
@@ -9,7 +10,7 @@ const pictures = (made: StepsBench): HTMLElement[] => made.all('[part=circuit]')
 /** A worked solution whose pictures have come. */
 async function drawn(attributes: Readonly<Record<string, string>>): Promise<StepsBench> {
   const made = await bench({ of: 'I_R3', redraw: '', ...attributes });
-  await waitUntil(() => pictures(made).length > 0, 'pictures');
+  await eventually(() => pictures(made).length > 0, 'pictures');
   return made;
 }
 const labels = (picture: Element): string[] =>
@@ -50,15 +51,15 @@ describe('the circuit is drawn smaller at each reduction, and larger again', () 
     const text = (): string => pictures(made)[2]!.textContent;
     expect(text()).to.contain('8.00\u202fΩ');
     made.board.set('R1', '10');
-    await waitUntil(() => text().includes('14.0\u202fΩ'), text());
+    await eventually(() => text().includes('14.0\u202fΩ'), text());
   });
 
   it('only where that is asked for', async () => {
     const made = await bench({ of: 'I_R3', mode: 'whole' });
     expect(pictures(made).length).to.equal(0);
     made.element.redraw = true;
-    await waitUntil(() => pictures(made).length === 6);
+    await eventually(() => pictures(made).length === 6);
     made.element.redraw = false;
-    await waitUntil(() => pictures(made).length === 0);
+    await eventually(() => pictures(made).length === 0);
   });
 });

@@ -1,6 +1,7 @@
-import { expect, waitUntil } from '@open-wc/testing';
+import { expect } from '@open-wc/testing';
 import { settled } from '../beside-board.ts';
 import { bench, box, button, fill, heard, press, seen } from './bench.ts';
+import { eventually } from '../eventually.ts';
 
 describe('a worked solution', () => {
   it('stands there whole where the page says so: what is given, what is asked, the steps, the answer', async () => {
@@ -51,7 +52,7 @@ describe('a worked solution', () => {
   it('sets up equations and solves them where a bridge needs it, each with its number', async () => {
     const bridge = 'B1 24 V + ((R1 150 Ω + @l + R4 300 Ω) ∥ (R2 50 Ω + @q + R5 250 Ω)); R3 100 Ω @q–@l';
     const made = await bench({ of: 'I_R3', mode: 'whole' }, bridge);
-    await waitUntil(() => made.all('[part=note]').length > 1, 'what solves such equations has come');
+    await eventually(() => made.all('[part=note]').length > 1, 'what solves such equations has come');
     expect(made.texts('[part=note]')[1]).to.equal(
       'IR1 is counted through R1 from the + end of B1 and R2 to R4 and R3.',
     );

@@ -1,10 +1,11 @@
-import { expect, fixture, html, waitUntil } from '@open-wc/testing';
+import { expect, fixture, html } from '@open-wc/testing';
 import { sendKeys } from '@web/test-runner-commands';
 import type { RheoletSurroundings } from '../../../src/components/surroundings/index.ts';
 import { settled } from '../beside-board.ts';
 import { drag, text } from '../board/bench.ts';
 import { emulateFeatures, type Features } from '../emulate-features.ts';
 import { boxes, fog, frost, names, shown, sliders, steps, surroundingsBeside, weather } from './bench.ts';
+import { eventually } from '../eventually.ts';
 
 async function inForm(): Promise<{ form: HTMLFormElement; element: RheoletSurroundings }> {
   const form = await fixture<HTMLFormElement>(
@@ -145,7 +146,7 @@ describe('surroundings, wherever they go', () => {
     await settled();
     drag(sliders(element)[0]!, 30, false);
     // While something is turned, figures wait up to 67 ms.
-    await waitUntil(() => shown(other).join() === '−10 °C', 'the other one follows');
+    await eventually(() => shown(other).join() === '−10 °C', 'the other one follows');
     element.remove();
     expect([board.snapshot!.moving, board.settings]).to.deep.equal([undefined, { temperature: '-10' }]);
   });

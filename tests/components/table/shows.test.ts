@@ -1,6 +1,7 @@
-import { expect, nextFrame, waitUntil } from '@open-wc/testing';
+import { expect, nextFrame } from '@open-wc/testing';
 import { settled } from '../beside-board.ts';
 import { bench, cells, quay } from './bench.ts';
+import { eventually } from '../eventually.ts';
 
 describe('a table has the readings of all components', () => {
   it('a row for each that is no wire and no ideal meter, a column for each quantity with its unit', async () => {
@@ -87,7 +88,7 @@ describe('a table has the readings of all components', () => {
   it('live, and exactly in the first frame at rest', async () => {
     const made = await bench(quay, { of: 'R1', columns: 'I' });
     made.board.move('R1', '40');
-    await waitUntil(() => cells(made)[1]?.[1] === '0.125', 'it follows');
+    await eventually(() => cells(made)[1]?.[1] === '0.125', 'it follows');
     made.board.set('R1', '4');
     await nextFrame();
     await made.element.updateComplete;
