@@ -3,28 +3,35 @@ import type { Flow } from './flow.ts';
 import { put, shape } from './shape.ts';
 import type { Word } from './shown.ts';
 
+/** Ribbons are written in these parts of a pixel, and so is all that moves: where it has one scale, it is painted in one piece. */
+const fine = 100;
+
 /** What moves while a slider moves: all ribbons as one path, and the glow of the lamps, under the still drawing. */
 export class MovingLayer {
   readonly svg: SVGSVGElement = shape('svg', { class: 'moving', 'aria-hidden': 'true' });
-  readonly #path = shape('path', { class: 'ribbons', transform: 'scale(.01)' });
+  readonly #path = shape('path', { class: 'ribbons' });
   /** The edges of the ribbons that are held. */
-  readonly #edges = shape('path', { class: 'held' });
+  readonly #edges = shape('path', { class: 'held', transform: `scale(${fine})` });
   #ribbons: Ribbons | undefined;
   #glows: readonly SVGElement[] = [];
 
   /** Prepares for a drawing and what flows in it. */
   prepare(drawing: Drawing, { ids, lamps }: Flow, shown: ReadonlySet<Word>): void {
     const { width, height, symbols } = drawing;
-    put(this.svg, 'viewBox', `0 0 ${width} ${height}`);
+    put(this.svg, 'viewBox', `0 0 ${fine * width} ${fine * height}`);
     const ribbons = shown.has('arrows')
       ? drawing.ribbons
       : drawing.ribbons.map((run) => ({ ...run, arrows: [] }));
     this.#ribbons = shown.has('ribbons') ? prepareRibbons({ ...drawing, ribbons }, ids) : undefined;
     this.#glows = lamps.map((lamp) => {
       const { x = 0, y = 0 } = symbols.find(({ id }) => id === lamp)?.at ?? {};
-      return shape('circle', { cx: x, cy: y, r: shown.has('readings') ? 24 : 0, fill: 'url(#glow)' });
+      const r = shown.has('readings') ? 24 * fine : 0;
+      return shape('circle', { cx: fine * x, cy: fine * y, r, fill: 'url(#glow)' });
     });
-    this.svg.replaceChildren(softEdge(), ...this.#glows, this.#path, this.#edges);
+    // Where the bounds of a piece change, Chromium arranges the layers of the page anew: two corners without a surface keep them.
+    const corners = `M0 0H0ZM${fine * width} ${fine * height}H${fine * width}Z`;
+    const bounds = shape('path', { fill: 'currentColor', d: corners });
+    this.svg.replaceChildren(softEdge(), bounds, ...this.#glows, this.#path, this.#edges);
   }
 
   /** Marks how wide the ribbons were. */

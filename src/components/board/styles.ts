@@ -157,6 +157,12 @@ export const styles: CSSResult = css`
     align-items: center;
     gap: 0.5rem 1.25rem;
   }
+  /* What stands still round the drawing is painted by itself: not again whenever ribbons move. */
+  .strip,
+  [part='controls'],
+  .foot {
+    isolation: isolate;
+  }
   .foot {
     margin-block-start: 0.5rem;
   }
