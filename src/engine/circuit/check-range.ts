@@ -18,13 +18,12 @@ function offStep(range: Range, value: Fraction): Fraction | undefined {
 export function checkRange(written: Range, { value, unit }: Quantity, path: string): Range {
   const { min, max } = written;
   const text = (found: Fraction): string => writeQuantity(quantity(found, unit)).text;
-  const [low, high] = [text(min.value), text(max.value)];
-  const outside = (found: string, highest: string): never =>
-    refuse(path, 'out of range', { found, low, high: highest });
-  if (max.value.compare(min.value) <= 0) outside(high, '…');
-  if (value.compare(min.value) < 0 || value.compare(max.value) > 0) outside(text(value), high);
+  const outside = (found: Fraction, high: string): never =>
+    refuse(path, 'out of range', { found: text(found), low: text(min.value), high });
+  if (max.value.compare(min.value) <= 0) outside(max.value, '…');
+  if (value.compare(min.value) < 0 || value.compare(max.value) > 0) outside(value, text(max.value));
   const step = written.scale ? undefined : (written.step?.value ?? defaultStep(min.value, max.value, value));
-  if (!written.scale && !step) refuse(path, 'no step fits', { low, high });
+  if (!written.scale && !step) refuse(path, 'no step fits', { low: text(min.value), high: text(max.value) });
   const range: Range = step
     ? { ...written, step: written.step ?? quantity(step, unit, min.prefix) }
     : written;

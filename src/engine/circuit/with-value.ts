@@ -103,7 +103,8 @@ function withWords(component: Component, text: string): Component {
       return (before ? withFault : withCondition)(each, isCondition(rest) ? rest : undefined);
     }
     once('value');
-    const meant = word === 'open' || each.kind === 'fuse' ? '' : nearest(word, conditionWords);
+    const isMain = /^[-\d./]+$/.test(word) || word === 'open' || each.kind === 'fuse';
+    const meant = isMain ? '' : nearest(word, conditionWords);
     return meant ? wrong(word, meant) : withMain(each, word);
   }, component);
 }

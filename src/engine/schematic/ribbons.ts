@@ -29,19 +29,14 @@ interface Prepared {
  */
 function arrowhead({ at, turn }: Arrow, half: number, flows: 1 | -1): string {
   const ahead = turn < 180 ? flows : -flows;
-  const level = turn % 180 === 0;
   const [x, y] = [Math.round(at.x * fine), Math.round(at.y * fine)];
-  const tip = Math.round(5 * fine + half / 2);
-  const side = Math.round(half + 4.5 * fine);
-  const edge = Math.round(half);
-  const back = Math.round((2 * tip * half) / side);
-  const step = (along: number, aside: number): string =>
-    level ? ` ${ahead * along} ${ahead * aside}` : ` ${-ahead * aside} ${ahead * along}`;
-  return (
-    (level ? `M${x + ahead * tip} ${y}` : `M${x} ${y + ahead * tip}`) +
-    `l${step(-2 * tip, side)}${step(0, -2 * side)}Z` +
-    `l${step(-back, edge)}${step(cut, 0)}${step(back, -edge)}${step(-back, -edge)}${step(-cut, 0)}Z`
-  );
+  const length = Math.round(5 * fine + half / 2);
+  const breadth = Math.round(half + 4.5 * fine);
+  const [tip, side, edge, on] = [ahead * length, ahead * breadth, ahead * Math.round(half), ahead * cut];
+  const back = ahead * Math.round((2 * length * half) / breadth);
+  return turn % 180 === 0
+    ? `M${x + tip} ${y}l${-2 * tip} ${side}v${-2 * side}Zl${-back} ${edge}h${on}l${back} ${-edge} ${-back} ${-edge}h${-on}Z`
+    : `M${x} ${y + tip}l${-side} ${-2 * tip}h${2 * side}Zl${-edge} ${-back}v${on}l${edge} ${back} ${edge} ${-back}v${-on}Z`;
 }
 
 const isLevel = (p: Point | undefined, q: Point | undefined): boolean => p?.y === q?.y;

@@ -1,6 +1,6 @@
 import type { Point } from '../../../src/engine/schematic/index.ts';
 
-/** The closed polygons, in pixels, of path data in hundredths made of M, H, V, l and Z; after Z one begins where the last began. */
+/** The closed polygons, in pixels, of path data in hundredths made of M, H, V, h, v, l and Z; after Z one begins where the last began. */
 export function polygonsOf(path: string): Point[][] {
   let [x, y] = [0, 0];
   return path
@@ -8,12 +8,14 @@ export function polygonsOf(path: string): Point[][] {
     .filter((text) => text !== '')
     .map((text) => {
       const points = text.startsWith('M') ? [] : [{ x, y }];
-      for (const [, letter, rest = ''] of text.matchAll(/([MHVl])([^MHVl]+)/g)) {
+      for (const [, letter = '', rest = ''] of text.matchAll(/([MHVhvl])([^MHVhvl]+)/g)) {
         const numbers = rest.trim().split(/ +/).map(Number);
-        for (let at = 0; at < numbers.length; at += letter === 'H' || letter === 'V' ? 1 : 2) {
+        for (let at = 0; at < numbers.length; at += /[HV]/i.test(letter) ? 1 : 2) {
           const [first = NaN, second = NaN] = numbers.slice(at);
           if (letter === 'H') x = first;
           else if (letter === 'V') y = first;
+          else if (letter === 'h') x += first;
+          else if (letter === 'v') y += first;
           else [x, y] = letter === 'l' ? [x + first, y + second] : [first, second];
           points.push({ x, y });
         }
