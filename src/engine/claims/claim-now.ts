@@ -10,7 +10,7 @@ export interface ClaimNow {
   /** In SI units. */
   readonly left: Fraction;
   readonly right: Fraction;
-  /** Of both sides: "V", "V^2/A"; '' for bare numbers. */
+  /** Of both sides: "V", "V²/A"; '' for bare numbers. */
   readonly unit: string;
 }
 

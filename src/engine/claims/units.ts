@@ -29,6 +29,10 @@ export const dimensionOf = (name: string): Dimension => {
 export const agree = (a: Dimension, b: Dimension): boolean =>
   Boolean(a.isBare ?? b.isBare) || (a.volts === b.volts && a.amperes === b.amperes);
 
+/** A power as textbooks write it; the first is not written. */
+const raised = (power: number): string =>
+  power === 1 ? '' : String(power).replace(/\d/g, (digit) => '⁰¹²³⁴⁵⁶⁷⁸⁹'.charAt(Number(digit)));
+
 /** A dimension as a unit: "V", "Ω", "V²/A" where it has no name of its own; '' for none. */
 export function unitOf({ volts, amperes }: Dimension): string {
   if (!volts && !amperes) return '';
@@ -43,7 +47,7 @@ export function unitOf({ volts, amperes }: Dimension): string {
   const side = (sign: 1 | -1): string =>
     powers
       .filter(([, power]) => power * sign > 0)
-      .map(([unit, power]) => unit + (Math.abs(power) === 1 ? '' : `^${Math.abs(power)}`))
+      .map(([unit, power]) => unit + raised(Math.abs(power)))
       .join(' ');
   return (side(1) || '1') + (side(-1) && `/${side(-1)}`);
 }

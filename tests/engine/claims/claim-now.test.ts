@@ -18,7 +18,7 @@ describe('a claim as the circuit is set', () => {
     ['I_R1 < 0.4', false, '2/5', '2/5', 'A'],
     ['2 > 3', false, '2', '3', ''],
     ['R_total ≥ 4 Ω', true, '4', '4', 'Ω'],
-    ['V_R1 V_R1 > 20', true, '576/25', '20', 'V^2'],
+    ['V_R1 V_R1 > 20', true, '576/25', '20', 'V²'],
   ] as const;
   for (const [text, holds, left, right, unit] of rows)
     it(text, () => {

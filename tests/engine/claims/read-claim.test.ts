@@ -159,7 +159,8 @@ describe('a claim', () => {
       ['V_R1 / I_R1 = 5', 'Ω'],
       ['V_R1 / V_R2 = 2', ''],
       ['3 = 2 + 1', ''],
-      ['V_R1 V_R2 = 3', 'V^2'],
+      ['V_R1 V_R2 = 3', 'V²'],
+      ['V_R1² V_R2² / I_R1² = 3', 'V⁴/A²'],
     ] as const)
       assert.equal(readClaim(text, names).unit, unit, text);
     for (const text of ['V_R1 = I_R1', 'V_R1 + I_R1 = 3', 'R_R1 = 3 V', 'V_R1 / V_R2 = 3 V', 'P_R1 = V_R1'])

@@ -22,8 +22,8 @@ function read(unit: string): Dimension {
   };
   const [over = '', under = ''] = unit.split('/');
   const power = (side: string, letter: string): number => {
-    const found = new RegExp(`${letter}(?:\\^(\\d))?`).exec(side);
-    return found ? Number(found[1] ?? 1) : 0;
+    const [all, raised] = new RegExp(`${letter}([²³⁴⁵⁶⁷⁸⁹])?`).exec(side) ?? [];
+    return all ? (raised ? '⁰¹²³⁴⁵⁶⁷⁸⁹'.indexOf(raised) : 1) : 0;
   };
   return (
     known[unit] ?? {
