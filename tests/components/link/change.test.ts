@@ -34,6 +34,18 @@ describe('what an event says of a change', () => {
       expect(rows(changes)).to.deep.equal(said);
     });
 
+  for (const [line, id, setting, said] of [
+    ['B1 6 V + S1 open + R1 12 Ω', 'S1', 'closed', ' 1 closed '],
+    ['B1 6 V + push S1 + R1 12 Ω', 'S1', 'closed', ' 1 closed '],
+    ['I1 [0..2] 0.5 A + R1 12 Ω', 'I1', '1.5', 'I_I1 1.5 1.5 A A'],
+    ['B1 6 V + R1 12 Ω broken', 'R1', 'intact', ' 0 intact '],
+    ['B1 6 V + R1 12 Ω broken', 'R1', 'bridged', ' 1 bridged '],
+  ] as const)
+    it(`of ${line}, ${id} set to ${setting}`, () => {
+      const circuit = parseCircuit(line);
+      expect(rows(changesOf('quay', circuit, after(id, setting, circuit)))).to.deep.equal([said]);
+    });
+
   it('a value keeps the prefix that it was written with', () => {
     const harbour = parseCircuit('B1 6 V + R1 4k7');
     expect(rows(changesOf('', harbour, after('R1', '10000', harbour)))).to.deep.equal([
