@@ -83,12 +83,14 @@ export class Painter {
     nextFrame(this.#layout);
   }
 
-  /** A setting has changed: ribbons follow in the next frame, numbers when it is their turn, all of it once it has settled. */
+  /** A setting has changed: ribbons follow in the next frame, numbers when it is their turn, all of it once it has settled; out of sight, when it is seen. */
   changed(): void {
     const snapshot = this.#ask.snapshot();
-    if (snapshot?.moving === undefined && this.#states !== statesOf(snapshot)) this.renew();
+    const rests = snapshot?.moving === undefined;
+    if (rests && this.#states !== statesOf(snapshot)) this.renew();
+    if (!this.#near) return;
     nextFrame(this.#motion);
-    if (snapshot?.moving === undefined) nextFrame(this.#figures);
+    if (rests) nextFrame(this.#figures);
     else inTurn(this.#figures);
   }
 
@@ -113,15 +115,11 @@ export class Painter {
   readonly #motion: FrameTask = {
     draw: () => {
       const snapshot = this.#ask.snapshot();
-      if (snapshot && this.#near && this.#built) this.stage.move(snapshot);
+      if (snapshot && this.#built) this.stage.move(snapshot);
     },
   };
 
-  readonly #figures: FrameTask = {
-    draw: () => {
-      if (this.#near) this.#write();
-    },
-  };
+  readonly #figures: FrameTask = { draw: () => this.#write() };
 
   /** Takes the room of the drawing, and lets what stands round it be rendered. */
   #plan(): void {

@@ -2,8 +2,10 @@ import { css, type CSSResult } from 'lit';
 
 /** How a board looks: ink on paper. */
 export const styles: CSSResult = css`
+  /* A board is painted in one piece, so that the browser passes over those in which nothing moves. */
   :host {
     display: block;
+    isolation: isolate;
     box-sizing: border-box;
     max-inline-size: 100%;
     padding: 12px;
