@@ -58,7 +58,7 @@ function objection(from, to, isType, isLater) {
   // What of a layer is loaded later has a face of its own, for the engine's.
   const own =
     from.folder === 'engine'
-      ? /^((web|fork|quantities|wiper|kirchhoff|format|levels|activity|written|comparison)\/)?index\.ts$/
+      ? /^((web|fork|quantities|wiper|kirchhoff|format|levels|activity|written|comparison|because)\/)?index\.ts$/
       : /^index\.ts$/;
   const face = defines ? /^(index|define)\.ts$/ : own;
   const faces = to.folder === 'engine' ? /^(index|core)\.ts$/ : face;

@@ -63,18 +63,22 @@ export class Answer<N extends number | Fraction> implements Readings<N> {
 
   get remarks(): readonly Remark[] {
     if (!this.#driven) return conditionsOf(this.#circuit);
-    const drawn = asMarked(this.#circuit);
-    const shown = drawn === this.#circuit ? this.#graph : graphOf(bridges(drawn));
     return [
-      ...remarksOf(this.#graph, shown),
+      ...remarksOf(this.#graph, this.#drawn),
       ...benchRemarks(this.#circuit, this),
       ...conditionsOf(this.#circuit),
     ];
   }
 
   get cautions(): readonly Caution[] {
-    const bench = this.#graph.supplies.length > 0 ? benchCautions(this.#circuit, this) : [];
+    const bench = this.#circuit.terminals ? [] : benchCautions(this.#circuit, this.#drawn, this);
     return [...cautionsOf(this.#circuit, this.#graph, this), ...bench];
+  }
+
+  /** The circuit as it is drawn, whatever is secretly wrong with it. */
+  get #drawn(): Graph {
+    const drawn = asMarked(this.#circuit);
+    return drawn === this.#circuit ? this.#graph : graphOf(bridges(drawn));
   }
 
   potential(node: string): N | undefined {

@@ -1,17 +1,16 @@
 import { forwardPoint, isSupply, type Circuit, type Component } from '../circuit/index.ts';
-import { writeReading, type Fraction } from '../quantity/index.ts';
-import { round } from './round.ts';
+import type { Fraction } from '../quantity/index.ts';
+import { loopOf, shorted } from './faults.ts';
+import { grow } from './forest.ts';
+import type { Graph } from './graph.ts';
+import { idsOf } from './ids-of.ts';
+import { isBeyond, number, written } from './limit.ts';
 import type { Caution, Readings, Remark } from './solution.ts';
 
 /** A fuse of more than so many times the current that it carries would let a fault burn on (common practice: the next rating above it). */
 const roomy = 5;
 /** How much of its rated current an LED may carry before it is worth a word (common practice). */
 const ledMargin = 1.5;
-/** Keeps what is just at a limit from being beyond it by a rounding. */
-const rounding = 1 + 1e-9;
-
-const number = (x: number | Fraction | undefined): number =>
-  x === undefined || typeof x === 'number' ? (x ?? 0) : round(x.s * x.n, x.d);
 
 /** The components at each node. */
 function jointsOf({ components }: Circuit): Map<string, Component[]> {
@@ -33,45 +32,39 @@ const about = (code: Remark['code'], id: string, other = ''): Remark =>
 function pairsOf(joints: ReadonlyMap<string, readonly Component[]>): Remark[] {
   const remarks = [...joints].flatMap(([node, [one, other, ...more]]): Remark[] => {
     if (!one || !other || more.length > 0) return [];
+    // Side by side they meet at both ends.
+    if ([one.from, one.to].every((end) => end === other.from || end === other.to)) return [];
     const [meter, load] = one.kind === 'voltmeter' ? [one, other] : [other, one];
-    const between = [load.from, load.to].every((end) => end === meter.from || end === meter.to);
-    if (meter.kind === 'voltmeter' && !isSupply(load) && load.kind !== 'voltmeter' && !between)
+    if (meter.kind === 'voltmeter' && !isSupply(load) && load.kind !== 'voltmeter')
       return [about('voltmeter in series', meter.id, load.id)];
-    if (
-      one.kind !== 'supply' ||
-      other.kind !== 'supply' ||
-      one.emf.value.n === 0n ||
-      other.emf.value.n === 0n
-    )
-      return [];
-    const drives = ({ from, emf }: typeof one): boolean => (from === node) === emf.value.s > 0n;
-    const shared = [one.from, one.to].every((end) => end === other.from || end === other.to);
-    return drives(one) === drives(other) && !shared ? [about('cells in opposition', other.id, one.id)] : [];
+    if (one.kind !== 'supply' || other.kind !== 'supply') return [];
+    const drive = ({ from, emf }: typeof one): number => (from === node ? 1 : -1) * Number(emf.value);
+    return drive(one) * drive(other) > 0 ? [about('cells in opposition', other.id, one.id)] : [];
   });
-  const seen = new Set<string>();
-  return remarks.filter(({ code, ids }) => {
-    const before = seen.size;
-    return seen.add(`${code} ${ids[0] ?? ''}`).size > before;
-  });
+  return remarks.filter(
+    ({ code, ids }, place) =>
+      place === remarks.findIndex((other) => other.code === code && other.ids[0] === ids[0]),
+  );
 }
 
 /** What a teacher would say at the bench of a circuit that has an answer: what is in the wrong place, or the wrong way round. */
 export function benchRemarks(circuit: Circuit, readings: Readings<number | Fraction>): Remark[] {
   const joints = jointsOf(circuit);
   const ends: readonly string[] = circuit.terminals ?? [];
-  const loose = circuit.components.filter(({ from, to }) =>
-    [from, to].some((node) => from !== to && joints.get(node)?.length === 1 && !ends.includes(node)),
-  );
   return [
     ...pairsOf(joints),
-    ...loose.map(({ id }) => about('loose end', id)),
+    ...circuit.components.flatMap(({ id, from, to }): Remark[] => {
+      const isLoose = (node: string): boolean => joints.get(node)?.length === 1 && !ends.includes(node);
+      const loose = from === to ? [] : [from, to].filter(isLoose);
+      return loose.length > 0 ? [{ code: 'loose end', data: { id, both: loose.length > 1 }, ids: [id] }] : [];
+    }),
     ...circuit.components.flatMap((component): Remark[] => {
       const { id, kind } = component;
       if (kind === 'fuse') {
         const current = Math.abs(number(readings.current(id)));
         const rating = Number(component.ratedCurrent.value);
         if (component.blown) return [about('blown', id)];
-        return current > 0 && rating > roomy * current * rounding ? [about('fuse too large', id)] : [];
+        return current > 0 && isBeyond(rating, roomy * current) ? [about('fuse too large', id)] : [];
       }
       const isDiode = kind === 'diode' || kind === 'led';
       // Less than this is what a diode has across it where next to nothing flows.
@@ -80,32 +73,56 @@ export function benchRemarks(circuit: Circuit, readings: Readings<number | Fract
   ];
 }
 
-/** A rating in amperes, unless it is kept from the pupil. */
-const shown = ({ hidden }: Component, rating: Fraction): string =>
-  hidden ? '?' : writeReading(rating, 'A').text;
+/** That a fuse or an LED carries more than its rating, or than the margin that it is given. */
+function overloaded(
+  code: 'fuse would blow' | 'led overloaded',
+  { id, hidden }: Component,
+  current: number,
+  rating: Fraction,
+  margin = 1,
+): Caution[] {
+  if (!isBeyond(current, Number(rating) * margin)) return [];
+  return [
+    { code, data: { id, current: written(current, 'A'), rating: written(rating, 'A', hidden) }, ids: [id] },
+  ];
+}
 
-/** What would happen to parts of the real circuit that are in the wrong place. */
-export function benchCautions({ components }: Circuit, readings: Readings<number | Fraction>): Caution[] {
-  const supplies = components.filter(({ kind }) => kind === 'supply');
-  return components.flatMap((component): Caution[] => {
-    const { id, kind, from, to } = component;
+/** Ammeters between whose ends there are only supplies that drive the same way round, and what has no resistance. */
+function ammetersAcross(graph: Graph): Caution[] {
+  const { components, ohms, tails, heads } = graph;
+  const ranks = components.map(({ kind }, branch) => {
+    if (kind === 'supply') return (ohms[branch] ?? 0) + 1;
+    return kind === 'ammeter' || ohms[branch] ? Infinity : 0;
+  });
+  const joined = { ...graph, ...grow(graph, ranks, 0) };
+  return components.flatMap(({ id, kind }, branch): Caution[] => {
+    const isAcross = joined.roots[tails[branch] ?? 0] === joined.roots[heads[branch] ?? 0];
+    if (kind !== 'ammeter' || ohms[branch] === Infinity || !isAcross) return [];
+    const [, ...rest] = loopOf(joined, branch);
+    const supplies = idsOf(graph, shorted(graph, rest));
+    const ids = [id, ...supplies];
+    return supplies.length > 0 ? [{ code: 'ammeter across a supply', data: { id, supplies }, ids }] : [];
+  });
+}
+
+/** What would happen to parts of the real circuit that are in the wrong place, as far as it is `drawn`. */
+export function benchCautions(
+  { components }: Circuit,
+  drawn: Graph,
+  readings: Readings<number | Fraction>,
+): Caution[] {
+  const each = components.flatMap((component): Caution[] => {
+    const { id, kind } = component;
     const current = number(readings.current(id));
-    if (kind === 'fuse' && !component.blown) {
-      const rating = component.ratedCurrent.value;
-      if (Math.abs(current) <= Number(rating) * rounding) return [];
-      const [carried, most] = [writeReading(Math.abs(current), 'A').text, shown(component, rating)];
-      return [{ code: 'fuse would blow', data: { id, current: carried, rating: most }, ids: [id] }];
-    }
+    if (kind === 'fuse' && !component.blown)
+      return overloaded('fuse would blow', component, Math.abs(current), component.ratedCurrent.value);
     if (kind === 'supply' && current * Number(component.emf.value) < 0)
       return [{ code: 'driven backwards', data: { id }, ids: [id] }];
     if (kind === 'led') {
-      const rating = forwardPoint(component)[1].value;
-      if (current <= Number(rating) * ledMargin) return [];
-      const [carried, most] = [writeReading(current, 'A').text, shown(component, rating)];
-      return [{ code: 'led overloaded', data: { id, current: carried, rating: most }, ids: [id] }];
+      const [, rating] = forwardPoint(component);
+      return overloaded('led overloaded', component, current, rating.value, ledMargin);
     }
-    const supply = supplies.find((each) => [each.from, each.to].every((end) => end === from || end === to));
-    if (kind !== 'ammeter' || !supply || from === to || component.condition === 'broken') return [];
-    return [{ code: 'ammeter across a supply', data: { id, supply: supply.id }, ids: [id, supply.id] }];
+    return [];
   });
+  return [...each, ...ammetersAcross(drawn)];
 }

@@ -3,24 +3,20 @@ import { writeReading, type Fraction } from '../quantity/index.ts';
 import { limits, loopOf, shorted } from './faults.ts';
 import type { Graph } from './graph.ts';
 import { idsOf } from './ids-of.ts';
-import { round } from './round.ts';
+import { isBeyond, number, written } from './limit.ts';
 import type { Caution, Readings } from './solution.ts';
 
 /** Volts d.c. up to which parts that may be touched count as extra-low voltage (IEC 60335-1, as taken over by IEC 62282-5-1:2012, 3.23). */
 const extraLow = 60;
-/** How much of its rated power a lamp may take before it is worth a word (common practice). */
-const lampMargin = 1.2;
-/** Keeps what takes just its rating from being over it by a rounding. */
-const rounding = 1 + 1e-9;
-
-const number = (x: number | Fraction): number => (typeof x === 'number' ? x : round(x.s * x.n, x.d));
-
+/** How much of its rated power a lamp, a heater or a motor may take before it is worth a word (common practice). */
+const margin = 1.2;
 /** The power that a component is made for; undefined if that is not known. */
 function ratingOf(component: Component): Fraction | undefined {
-  if (component.kind !== 'resistor' && component.kind !== 'lamp') return undefined;
-  if (component.ratedPower || component.kind === 'resistor') return component.ratedPower?.value;
-  const { ratedVoltage, ratedCurrent } = component;
-  return ratedVoltage && ratedCurrent && ratedVoltage.value.mul(ratedCurrent.value);
+  const { kind } = component;
+  if (kind === 'resistor') return component.ratedPower?.value;
+  if (kind !== 'lamp' && kind !== 'heater' && kind !== 'motor') return undefined;
+  const { ratedPower, ratedVoltage, ratedCurrent } = component;
+  return ratedPower?.value ?? (ratedVoltage && ratedCurrent && ratedVoltage.value.mul(ratedCurrent.value));
 }
 
 /** That a part of a potentiometer carries more than it may: its rating is that of the whole track, spread evenly along it. */
@@ -36,13 +32,13 @@ function overloaded(
   if (!other || !isTrack(other)) return [];
   const own = Number(component.resistance.value);
   const most = Math.sqrt(Number(component.ratedPower.value) / (own + Number(other.resistance.value)));
-  const current = Math.abs(number(readings.current(id) ?? 0));
-  if (own === 0 || current <= most * rounding) return [];
+  const current = Math.abs(number(readings.current(id)));
+  if (own === 0 || !isBeyond(current, most)) return [];
   const data = {
     id,
-    current: writeReading(current, 'A').text,
-    most: hidden ? '?' : writeReading(most, 'A').text,
-    rating: hidden ? '?' : writeReading(component.ratedPower.value, 'W').text,
+    current: written(current, 'A'),
+    most: written(most, 'A', hidden),
+    rating: written(component.ratedPower.value, 'W', hidden),
   };
   return [{ code: 'track overloaded', data, ids: [id] }];
 }
@@ -67,19 +63,19 @@ export function cautionsOf(
     const rating = ratingOf(component);
     const { id, kind } = component;
     const power = (rating && readings.power(id)) ?? 0;
-    if (!rating || number(power) <= Number(rating) * rounding * (kind === 'lamp' ? lampMargin : 1)) continue;
-    const shown = component.hidden ? '?' : writeReading(rating, 'W').text;
-    const data = { id, power: writeReading(power, 'W').text, rating: shown };
+    const most = Number(rating) * (kind === 'resistor' ? 1 : margin);
+    if (!rating || !isBeyond(number(power), most)) continue;
+    const data = { id, power: written(power, 'W'), rating: written(rating, 'W', component.hidden) };
     cautions.push({ code: 'over its rating', data, ids: [id] });
   }
   for (const component of components) cautions.push(...overloaded(component, components, readings));
   let [lowest, highest] = [0, 0];
   for (const node of graph.nodes.keys()) {
-    const potential = number(readings.potential(node) ?? 0);
+    const potential = number(readings.potential(node));
     lowest = Math.min(lowest, potential);
     highest = Math.max(highest, potential);
   }
-  if (highest - lowest > extraLow * rounding) {
+  if (isBeyond(highest - lowest, extraLow)) {
     const data = { limit: writeReading(extraLow, 'V', { figures: 2 }).text };
     cautions.push({ code: 'not extra-low voltage', data, ids: idsOf(graph, graph.supplies) });
   }

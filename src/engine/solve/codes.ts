@@ -32,8 +32,8 @@ export interface RemarkData {
   'voltmeter in series': { readonly id: string; readonly other: string };
   /** Like poles of two supplies are joined, and nothing else there. */
   'cells in opposition': { readonly id: string; readonly other: string };
-  /** One end is joined to nothing. */
-  'loose end': { readonly id: string };
+  /** One end, or both, is joined to nothing. */
+  'loose end': { readonly id: string; readonly both: boolean };
   /** A fuse that has blown. */
   blown: { readonly id: string };
   /** A fuse of far more than the current that it carries. */
@@ -65,8 +65,8 @@ export interface CautionData {
   'led overloaded': { readonly id: string; readonly current: string; readonly rating: string };
   /** A current is driven into a supply's positive terminal. */
   'driven backwards': { readonly id: string };
-  /** An ammeter straight across a supply. */
-  'ammeter across a supply': { readonly id: string; readonly supply: string };
+  /** An ammeter straight across a supply, or across several in a chain. */
+  'ammeter across a supply': { readonly id: string; readonly supplies: readonly string[] };
   /** More than schools treat as extra-low voltage. */
   'not extra-low voltage': { readonly limit: string };
 }

@@ -1,24 +1,30 @@
-import type { Said } from '../reasons/index.ts';
-import type { Course } from '../words/index.ts';
+import type { Course, SaidOf } from '../words/index.ts';
 
-/** How something follows a change; `but` where it stays the same while what was said before does not. */
+/** How something follows a change. */
 interface Follows {
   readonly ids: readonly string[];
   readonly change: 'rises' | 'falls' | 'stays the same';
+  /** Whether it stays the same while what was said before does not. */
   readonly but: boolean;
+  /** The parts of a potentiometer that alone would do otherwise. */
+  readonly against: readonly string[];
 }
 
 /** Links of a chain of reasons: what rises or falls next, and of what. */
 export interface BecauseData {
   /** The resistance that is turned up. */
   'this resistance rises': { readonly id: string };
+  /** The contact of a potentiometer slides: what one part gains the other one loses. */
+  'the contact slides': { readonly rises: string; readonly falls: string };
   /** The resistance of several components together. */
-  'so their resistance rises': { readonly ids: readonly string[] };
+  'so their resistance': Follows;
   /** The current through components in series, or of one. */
   'so the current': Follows;
   /** The p.d. across one or several components together, in the word of the course. */
   'so the p.d.': Follows & { readonly pd: Course['wording'] };
+  /** What was said last is otherwise where the contact of a potentiometer is elsewhere. */
+  'elsewhere along the track': { readonly changes: readonly Follows['change'][] };
 }
 
 /** A link of a chain of reasons. */
-export type Because = Said<keyof BecauseData>;
+export type Because = SaidOf<BecauseData>;

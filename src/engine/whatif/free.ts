@@ -4,12 +4,15 @@ import {
   isSettable,
   isSurrounding,
   isTrack,
+  nearest,
+  surroundingNames,
   twinOf,
   withValue,
   type Circuit,
   type Component,
 } from '../circuit/index.ts';
 import { Fraction, quantity, type Quantity } from '../quantity/index.ts';
+import { say } from '../words/index.ts';
 
 /** What may be varied: the resistance of a resistor, a lamp, a meter or whatever else obeys Ohm’s law, the e.m.f. of a supply, what is inside it (`r_B1`), a constant current, the temperature or the light. */
 export type Varied = string;
@@ -21,6 +24,15 @@ export function written(value: number | Fraction): Fraction {
   const power = new Fraction(10n ** BigInt(Math.abs(Number(exponent))));
   const decimal = new Fraction(digits);
   return exponent.startsWith('-') ? decimal.div(power) : decimal.mul(power);
+}
+
+/** The component that is varied, or whose inside is. Throws RangeError, with what may have been meant, where there is none. */
+export function meant({ components }: Circuit, what: Varied): Component {
+  const component = components.find(({ id }) => what === id || what === `r_${id}`);
+  if (component) return component;
+  const ids = components.map(({ id }) => id);
+  const suggestion = nearest(what, [...ids, ...surroundingNames]);
+  throw new RangeError(say({ code: 'no such component', data: { id: what, suggestion } }));
 }
 
 /** A resistor in the place of a component, in the state that it is in. */

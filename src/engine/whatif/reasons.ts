@@ -3,18 +3,15 @@ import { Fraction } from '../quantity/index.ts';
 import type { ExactSolution } from '../solve/index.ts';
 import { leaves, seriesParallel, type Tree } from '../topology/index.ts';
 import type { Course } from '../words/index.ts';
-import type { Because } from './codes.ts';
+import type { Because, BecauseData } from './codes.ts';
+import { linksTo, pathTo, type Link } from './links.ts';
+import { slope, type Turn, type Turns } from './turn.ts';
+
+type Change = BecauseData['so the current']['change'];
 
 const zero = new Fraction(0);
 const idsOf = (tree: Tree): string[] => leaves(tree).map(({ id }) => id);
-const holds = (tree: Tree, id: string): boolean => leaves(tree).some((leaf) => leaf.id === id);
-
-/** The blocks that hold a component, from the whole down to itself. */
-function pathTo(tree: Tree, id: string): Tree[] {
-  if (tree.kind === 'component') return [tree];
-  const part = tree.parts.find((each) => holds(each, id));
-  return part ? [tree, ...pathTo(part, id)] : [tree];
-}
+const has = (tree: Tree, id: string): boolean => idsOf(tree).includes(id);
 
 /** The current through a block, from its `from` to its `to`. */
 function currentOf(block: Tree, solution: ExactSolution): Fraction {
@@ -28,83 +25,83 @@ function currentOf(block: Tree, solution: ExactSolution): Fraction {
     : currents.reduce((sum, current) => sum.add(current), zero);
 }
 
-/** The size of the current through a block, or of the p.d. across it. */
-function sizeOf(letter: 'I' | 'V', block: Tree, solution: ExactSolution): Fraction {
+/** The size of the current through a block, of the p.d. across it, or of its resistance. */
+function sizeOf([letter, block]: Link, solution: ExactSolution): Fraction {
   if (letter === 'I') return currentOf(block, solution).abs();
   const [from, to] = [block.from, block.to].map((node) => solution.potential(node) ?? zero);
-  return (from ?? zero).sub(to ?? zero).abs();
+  const pd = (from ?? zero).sub(to ?? zero).abs();
+  return letter === 'V' ? pd : pd.div(sizeOf(['I', block], solution));
+}
+
+/** What a quantity of such a derivative does. */
+export const changeOf = (derivative: Fraction): Change =>
+  derivative.n === 0n ? 'stays the same' : derivative.s > 0n ? 'rises' : 'falls';
+
+/** What a size does while all is turned together, and what alone would have it do otherwise. */
+function changed(link: Link, turns: readonly Turn[]): { change: Change; against: readonly string[] } {
+  const alone = turns.map((turn) => slope(turn, (solution) => sizeOf(link, solution)));
+  const change = changeOf(alone.reduce((sum, each) => sum.add(each), zero));
+  const others = turns.filter((_, place) => alone[place]?.n && changeOf(alone[place]) !== change);
+  return { change, against: others.map(({ what }) => what) };
 }
 
 /**
- * The blocks to speak of, from the current through the supply down to a quantity of a component: along the blocks of what has risen,
- * to the one beside it that holds the component, and down that one, where all does the same.
- */
-function linksTo(
-  letter: 'I' | 'V',
-  id: string,
-  path: readonly Tree[],
-  supply: Tree,
-): (readonly ['I' | 'V', Tree])[] {
-  const links: (readonly ['I' | 'V', Tree])[] = [['I', supply]];
-  for (const [depth, block] of path.entries()) {
-    const rising = path[depth + 1];
-    if (!rising || block.kind === 'component') break;
-    const beside = block.parts.find((part) => part !== rising && holds(part, id));
-    if (beside === supply) break;
-    if (beside) {
-      for (const next of pathTo(beside, id))
-        links.push([next.kind === 'component' ? letter : next.kind === 'parallel' ? 'V' : 'I', next]);
-      return links;
-    }
-    links.push([block.kind === 'series' ? 'V' : 'I', rising]);
-  }
-  const own = id === idsOf(supply)[0] ? supply : path.at(-1);
-  const [told, about] = links.at(-1) ?? [];
-  if (own && (told !== letter || about !== own)) links.push([letter, own]);
-  return links;
-}
-
-/**
- * Why a quantity of a component rises, falls or stays the same when a resistance rises, in a circuit that is series and parallel round one supply:
- * up from the resistance to the whole, then down from the supply's current. What each link says is read from the solutions before and
- * after. Empty elsewhere, and where the resistance changes nothing, because it carries nothing or stands beside a short.
+ * Why a quantity of a component rises, falls or stays the same when a resistance rises, or the contact of a potentiometer slides, in a circuit that
+ * is series and parallel round one supply: up from the resistance to the whole, then down from the supply's current. What each link says is
+ * the sign of an exact derivative. With one resistance a current or a p.d. goes one way only, whatever the others are, so where the two parts of a
+ * potentiometer agree, it does so all along the track; where they do not, it is looked for `elsewhere`, with the contact at other places. Empty
+ * where the circuit is another, and where the resistances change nothing, because they carry nothing.
  */
 export function reasonsFor(
   circuit: Circuit,
   quantity: string,
-  what: string,
-  before: ExactSolution,
-  after: ExactSolution,
+  turns: Turns,
+  elsewhere: () => readonly Turns[],
   { wording: pd }: Pick<Course, 'wording'>,
 ): Because[] {
   const tree = seriesParallel(circuit);
+  const [own, other] = turns;
   const supplies = circuit.components.filter(isSupply);
   const [letter = '', target = ''] = quantity.split('_');
   const [{ id: source } = { id: '' }] = supplies;
   if (tree.kind !== 'series' || tree.from !== tree.to || supplies.length !== 1) return [];
   const supply = tree.parts.find((part) => part.kind === 'component' && part.id === source);
   const id = target === 'total' ? source : target;
-  if (!supply || what === source || !holds(tree, what)) return [];
-  if ((letter !== 'I' && letter !== 'V') || !holds(tree, id)) return [];
-  const path = pathTo(tree, what);
-  const isIdle = (block: Tree): boolean =>
-    (['I', 'V'] as const).some((size) => sizeOf(size, block, before).n === 0n);
-  if (path.slice(1).some(isIdle)) return [];
-
-  let last = 1;
+  if (!supply || (letter !== 'I' && letter !== 'V') || !has(tree, id)) return [];
+  const active = turns.filter(({ what, at }) => what !== source && has(tree, what) && at(0).current(what)?.n);
+  if (active.length === 0) return [];
+  const paths = active.map(({ what }) => pathTo(tree, what));
+  const blocks = [...new Set(paths.flatMap((path) => path.slice(1, -1)))];
+  const together = blocks.sort((one, other) => leaves(one).length - leaves(other).length);
+  const links = [...together.map((block): Link => ['R', block]), ...linksTo(letter, id, paths, supply)];
+  let last: Change = 'rises';
+  const chain = links.map(([size, block]): Because => {
+    const { change, against } = changed([size, block], active);
+    const but = change === 'stays the same' && last !== change;
+    last = change;
+    const data = { ids: idsOf(block), change, but, against };
+    if (size === 'V') return { code: 'so the p.d.', data: { ...data, pd } };
+    return { code: size === 'I' ? 'so the current' : 'so their resistance', data };
+  });
   return [
-    { code: 'this resistance rises', data: { id: what } },
-    ...path
-      .slice(1, -1)
-      .reverse()
-      .map((block): Because => ({ code: 'so their resistance rises', data: { ids: idsOf(block) } })),
-    ...linksTo(letter, id, path, supply).map(([size, block]): Because => {
-      const sign = sizeOf(size, block, after).compare(sizeOf(size, block, before));
-      const change = sign > 0 ? 'rises' : sign < 0 ? 'falls' : 'stays the same';
-      const but = sign === 0 && last !== 0;
-      last = sign;
-      const data = { ids: idsOf(block), change, but } as const;
-      return size === 'I' ? { code: 'so the current', data } : { code: 'so the p.d.', data: { ...data, pd } };
-    }),
+    other
+      ? { code: 'the contact slides', data: { rises: own.what, falls: other.what } }
+      : { code: 'this resistance rises', data: { id: own.what } },
+    ...chain,
+    ...otherwise(links.at(-1), active, last, elsewhere),
   ];
+}
+
+/** That what was said last is otherwise somewhere else, where the parts that are turned do not agree on it. */
+function otherwise(
+  link: Link | undefined,
+  turns: readonly Turn[],
+  here: Change,
+  elsewhere: () => readonly Turns[],
+): Because[] {
+  if (!link || changed(link, turns).against.length === 0) return [];
+  const found = new Set(elsewhere().map((there) => changed(link, there).change));
+  // Where it turns round it stays the same for a moment.
+  for (const change of [here, 'stays the same'] as const) found.delete(change);
+  return found.size > 0 ? [{ code: 'elsewhere along the track', data: { changes: [...found] } }] : [];
 }

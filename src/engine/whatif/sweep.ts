@@ -7,7 +7,7 @@ import {
   type Circuit,
 } from '../circuit/index.ts';
 import { solve, track } from '../solve/index.ts';
-import { varied, type Varied } from './free.ts';
+import { meant, varied, type Varied } from './free.ts';
 
 /** From where to where something is varied, in SI units (°C, lx). */
 export interface Span {
@@ -30,14 +30,13 @@ export interface Sweep {
 const mostPoints = 10_000;
 
 /** Where a slider may go, or what surrounds the circuit; undefined for what has none. */
-function ownSpan({ components }: Circuit, what: Varied): Span | undefined {
+function ownSpan(circuit: Circuit, what: Varied): Span | undefined {
   if (isSurrounding(what)) {
     const { min, max, scale } = surroundingRanges[what];
     return { from: Number(min.value), to: Number(max.value), ...(scale && { scale: 'log' }) };
   }
-  const component = components.find(({ id }) => what === id || what === `r_${id}`);
-  const isTurned = component && (isResistor(component) || isSupply(component));
-  if (!isTurned) return undefined;
+  const component = meant(circuit, what);
+  if (!isResistor(component) && !isSupply(component)) return undefined;
   const inside = component.kind === 'supply' && what !== component.id;
   const range = inside ? component.internalRange : component.range;
   return range && { from: Number(range.min.value), to: Number(range.max.value) };
@@ -45,7 +44,7 @@ function ownSpan({ components }: Circuit, what: Varied): Span | undefined {
 
 /**
  * Follows quantities (names as in `quantities`) while one thing goes over a span, or without one over its own range. Throws RangeError
- * where it has none either, CircuitFormatError where it cannot be varied.
+ * where it has none either or even ratios lead from or to 0, CircuitFormatError where it cannot be varied.
  */
 export function sweep(
   circuit: Circuit,
@@ -56,6 +55,8 @@ export function sweep(
   const over = span ?? ownSpan(circuit, what);
   if (!over) throw new RangeError(`${what} has no range: say from where to where.`);
   const { from, to, points = 101, scale } = over;
+  if (scale && !(from > 0 && to > 0))
+    throw new RangeError(`Even ratios lead from above 0 to above 0, not from ${from} to ${to}.`);
   for (const end of [from, to]) varied(circuit, what, end); // refuses what cannot be had
   const count = Math.min(Math.max(Math.round(points), 2), mostPoints);
   const at = (share: number): number => (scale ? from * (to / from) ** share : from + (to - from) * share);

@@ -22,7 +22,38 @@ export const rows: readonly Row[] = [
     what: 'a closed switch and an ideal ammeter across an ideal supply',
     circuit: 'B1 a g 6; S1 a b closed; A1 b g; R1 a g 12',
     faults: ['short circuit: B1 S1 A1'],
-    cautions: ['cell shorted: B1'],
+    cautions: ['cell shorted: B1', 'ammeter across a supply: A1 B1'],
+  },
+  {
+    what: 'a closed switch and a real ammeter across a supply',
+    circuit: 'B1 a g 6; S1 a b closed; A1 b g 1/2; R1 a g 12',
+    cautions: ['ammeter across a supply: A1 B1'],
+    readings: { I_A1: '12', I_R1: '1/2' },
+  },
+  {
+    what: 'the same switch open, or a lamp in its place: the ammeter is where it belongs',
+    circuit: 'B1 a g 6; S1 a b open; A1 b g 1/2; L1 a c 11.5; A2 c g 1/2',
+    readings: { I_A1: '0', I_A2: '1/2' },
+  },
+  {
+    what: 'a real ammeter across two cells in a chain, and one across a part of them',
+    circuit: 'B1 a b 3/2 1/2; B2 b g 3/2 1/2; A1 a g 1/2; A2 b g 1/2; R1 a g 12',
+    cautions: ['ammeter across a supply: A1 B1 B2', 'ammeter across a supply: A2 B2'],
+  },
+  {
+    what: 'an ammeter between two batteries that work against each other side by side: what flows is the difference',
+    circuit: 'B1 a g 6 1; A1 a b 1/2; B2 b g 6 1; R1 a g 12',
+    readings: { I_A1: '-4/21' },
+  },
+  {
+    what: 'a real ammeter across a battery that is taken out',
+    circuit: 'B1 a g 6 1 broken; A1 a g 1/2; B2 c d 3; R1 c d 6',
+    remarks: ['cut off: A1', 'broken: B1'],
+  },
+  {
+    what: 'a resistor that is joined to nothing at either end',
+    circuit: 'B1 a g 6; R1 a g 12; R2 c d 5',
+    remarks: ['cut off: R2', 'loose end: R2'],
   },
   {
     what: 'the same switch open',
@@ -80,7 +111,7 @@ export const rows: readonly Row[] = [
   {
     what: 'two real cells in series with a wire across both',
     circuit: 'B1 a b 3/2 1/2; B2 b g 3/2 1/2; A1 a g',
-    cautions: ['cell shorted: B1 B2'],
+    cautions: ['cell shorted: B1 B2', 'ammeter across a supply: A1 B1 B2'],
     readings: { I_A1: '3', V_B1: '0', V_B2: '0' },
   },
   {

@@ -98,6 +98,21 @@ describe('the load that takes most power', () => {
   });
 });
 
+describe('a circuit in which something does not obey Ohm’s law', () => {
+  const message = 'D1 does not obey Ohm’s law: there is no one resistance, and no exact fraction, to give.';
+
+  it('is like no one supply, and says why', () => {
+    const line = 'B1 6 V + @p + R1 4 Ω + @q + D1 + R2 3 Ω; V1 @p–@q';
+    assert.throws(() => thevenin(parseCircuit(line), 'p', 'q'), { name: 'RangeError', message });
+    assert.throws(() => maximumPower(parseCircuit(line), 'R2'), { name: 'RangeError', message });
+  });
+
+  it('has a load that takes most power where the load itself is that something', () => {
+    const best = maximumPower(parseCircuit('B1 6 V r 1 Ω + R1 2 Ω + D1'), 'D1');
+    assert.deepEqual([best?.resistance.toFraction(), best?.power.toFraction()], ['3', '3']);
+  });
+});
+
 describe('what passes in a time', () => {
   /** Worked by hand: what, for how long, and then coulombs, joules and kilowatt-hours. */
   const cases: readonly (readonly [line: string, id: string, seconds: number, ...wanted: string[]])[] = [

@@ -122,7 +122,7 @@ describe('a sweep over a span', () => {
 describe('a sweep says what it cannot do', () => {
   const plain = parseCircuit('B1 6 V + R1 5 Ω + L1 3 Ω');
   it('without a span, of what has no range', () => {
-    for (const what of ['R1', 'B1', 'r_B1', 'L1', 'R9'])
+    for (const what of ['R1', 'B1', 'r_B1', 'L1'])
       assert.throws(
         () => sweep(plain, what, undefined, ['I_R1']),
         new RegExp(`^RangeError: ${what} has no range`),
@@ -132,9 +132,27 @@ describe('a sweep says what it cannot do', () => {
   it('of what is not there, or cannot be varied', () => {
     const span = { from: 1, to: 2 };
     assert.throws(() => sweep(plain, 'R9', span, ['I_R1']), CircuitFormatError);
+    const without = (what: string) => () => sweep(plain, what, undefined, ['I_R1']);
+    assert.throws(without('R9'), {
+      name: 'RangeError',
+      message: 'There is no R9 in this circuit; did you mean R1?',
+    });
+    assert.throws(without('temprature'), /no temprature in this circuit; did you mean temperature\?/);
     const curved = parseCircuit('B1 6 V + R1 5 Ω + L1 6 V 3 W filament');
     assert.throws(() => sweep(curved, 'L1', span, ['I_R1']), CircuitFormatError);
     assert.throws(() => sweep(plain, 'R1', { from: -2, to: -1 }, ['I_R1']), CircuitFormatError);
+  });
+
+  it('in even ratios from 0, which they never leave, or to 0 or below, which they never reach', () => {
+    for (const [from, to] of [
+      [0, 40],
+      [40, 0],
+      [-1, 4],
+    ] as const)
+      assert.throws(() => sweep(plain, 'B1', { from, to, scale: 'log' }, ['I_R1']), {
+        name: 'RangeError',
+        message: `Even ratios lead from above 0 to above 0, not from ${from} to ${to}.`,
+      });
   });
 
   it('a quantity that has no value has none at that setting, and one that does not exist at none', () => {

@@ -23,6 +23,10 @@ function between({ text, from, to, back }: DescriptionData['web']['parts'][numbe
   return `from junction ${from} to junction ${to}, ${text}`;
 }
 
+/** Where a point is, by the components there. */
+const place = (ids: readonly string[]): string =>
+  ids.length > 1 ? `where ${all(ids)} meet` : `at an end of ${all(ids)}`;
+
 /** The diagram in words, as a teacher reads it aloud. */
 export const describe: Sentences<DescriptionData> = {
   part: ({ name, id, values, internal, range, internalRange, opposed, condition }) =>
@@ -47,16 +51,8 @@ export const describe: Sentences<DescriptionData> = {
     branches.map(({ number, text }) => `branch ${number} is ${text}`).join('; '),
   web: ({ parts }) =>
     `Not series and parallel throughout; with its junctions numbered: ${parts.map(between).join('; ')}.`,
-  points: ({ points }) =>
-    points
-      .map(({ name, ids }) =>
-        ids.length > 1
-          ? `Point ${name} is where ${all(ids)} meet.`
-          : `Point ${name} is at an end of ${all(ids)}.`,
-      )
-      .join(' '),
-  'zero mark': ({ ids }) =>
-    `The 0 V mark is ${ids.length > 1 ? `where ${all(ids)} meet` : `at the end of ${all(ids)}`}.`,
+  points: ({ points }) => points.map(({ name, ids }) => `Point ${name} is ${place(ids)}.`).join(' '),
+  'zero mark': ({ ids }) => `The 0 V mark is ${place(ids)}.`,
   pieces: ({ texts }) =>
     texts.length > 1 ? `${texts.length} pieces that nothing joins. ${texts.join(' ')}` : texts.join(' '),
 };

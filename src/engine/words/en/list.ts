@@ -12,3 +12,5 @@ export const any = (ids: readonly string[]): string => or.format(ids);
 /** "R1 is", "R1 and R2 are"; likewise with another verb. */
 export const subject = (ids: readonly string[], one = 'is', several = 'are'): string =>
   `${all(ids)} ${ids.length === 1 ? one : several}`;
+/** What stands for R1, or for R1 and R2. */
+export const them = (ids: readonly string[]): string => (ids.length === 1 ? 'it' : 'them');

@@ -1,7 +1,7 @@
 import type { CautionData, FaultData, ReasonData, RemarkData } from '../../solve/index.ts';
 import type { Sentences } from '../language.ts';
 import { did } from './did.ts';
-import { all, any, subject } from './list.ts';
+import { all, any, subject, them } from './list.ts';
 
 /** A caution ends with whom to follow and to ask. */
 const caution = (text: string): string =>
@@ -18,13 +18,11 @@ export const solve: Sentences<FaultData & RemarkData & CautionData & ReasonData>
   'not as marked': () =>
     'This cannot be worked out from what the components are marked with: one of them here is not as it is marked.',
   'current without a path': ({ id, at }) =>
-    at.length > 0
-      ? `${id} is to send a constant current, but none can pass ${any(at)}. Let it pass there, or leave ${id} out.`
-      : `${id} is to send a constant current, but no closed path leads through it. Join its two ends, or leave it out.`,
+    `${id} is to send a constant current, but ${at.length > 0 ? `none can pass ${any(at)}` : 'no closed path leads through it'}. Let it pass, or leave ${id} out.`,
   'currents in contradiction': ({ supplies }) =>
     `${all(supplies)} set different currents in one path, which cannot both be true. Put a component across one of them, or leave one out.`,
   'p.d. undetermined': ({ supplies }) =>
-    `${all(supplies)} set the same current in one path, so how many volts each of them has is not determined. Leave one out, or put a component across one.`,
+    `${all(supplies)} set the same current in one path, so how many volts each has is not determined. Leave one out, or put a component across one.`,
   'not ohmic': ({ ids }) =>
     `${subject(ids, 'does', 'do')} not obey Ohm’s law: there is no one resistance, and no exact fraction, to give.`,
   'not settled': ({ ids }) =>
@@ -37,21 +35,19 @@ export const solve: Sentences<FaultData & RemarkData & CautionData & ReasonData>
       : 'No current: no closed path leads through a supply.',
   'cut off': ({ ids }) => `${subject(ids)} cut off from any supply: no current there.`,
   'voltmeter in series': ({ id, other }) =>
-    `${id} is in series with ${other}: a voltmeter lets next to nothing through, so it belongs across a component, not beside it in the chain.`,
+    `${id} is in series with ${other}: a voltmeter lets next to nothing through, so it belongs across a component.`,
   'cells in opposition': ({ id, other }) =>
-    `${id} and ${other} are joined at like poles: their e.m.f.s work against each other. Turn one round if they are to help each other.`,
-  'loose end': ({ id }) => `One end of ${id} is joined to nothing; join it, or leave ${id} out.`,
+    `${id} and ${other} are joined at like poles: their e.m.f.s work against each other. Turn one round if they are to help.`,
+  'loose end': ({ id, both }) =>
+    `${id} is joined to nothing at ${both ? 'both ends' : 'one end'}. Join it, or leave it out.`,
   blown: ({ id }) => `${id} has blown: nothing flows through it. Find out why before another is put in.`,
   'fuse too large': ({ id }) =>
     `${id} is made for far more than flows here, so it would let a fault burn on. Choose the next rating above the current.`,
   'turned against': ({ id }) =>
     `${id} is turned against the current, so it lets next to nothing through. Turn it round if it is to conduct.`,
-  broken: ({ ids }) =>
-    `${subject(ids)} taken out: nothing flows through ${ids.length === 1 ? 'it' : 'them'}.`,
+  broken: ({ ids }) => `${subject(ids)} taken out: nothing flows through ${them(ids)}.`,
   bridged: ({ ids }) =>
-    ids.length === 1
-      ? `A wire is across ${all(ids)}, so current can go round it.`
-      : `Wires are across ${all(ids)}, so current can go round them.`,
+    `${ids.length === 1 ? 'A wire is' : 'Wires are'} across ${all(ids)}, so current can go round ${them(ids)}.`,
   'cell shorted': ({ supplies }) =>
     caution(
       `${subject(supplies)} short-circuited. In reality that can get hot, vent or start a fire; do not build it.`,
@@ -74,9 +70,9 @@ export const solve: Sentences<FaultData & RemarkData & CautionData & ReasonData>
     caution(
       `a current is driven backwards through ${id}; a cell that is not made to be charged can get hot, leak or burst.`,
     ),
-  'ammeter across a supply': ({ id, supply }) =>
+  'ammeter across a supply': ({ id, supplies }) =>
     caution(
-      `${id} is straight across ${supply}; an ammeter has next to no resistance, so both can be damaged. Put it in series.`,
+      `${id} is straight across ${all(supplies)}; an ammeter has next to no resistance, so they can be damaged. Put it in series.`,
     ),
   'not extra-low voltage': ({ limit }) =>
     caution(`more than ${limit} is above what schools treat as extra-low voltage; do not build it.`),

@@ -1,0 +1,26 @@
+import { all, any } from '../en/list.ts';
+import type { Sentences } from '../language.ts';
+import type { BecauseData } from '../../whatif/index.ts';
+
+const changed = { rises: 'fall', falls: 'rise', 'stays the same': 'change' } as const;
+
+const follows = (
+  what: string,
+  { ids, change, but, against }: BecauseData['so the current'],
+  together = '',
+): string => {
+  const otherwise =
+    against.length > 0 ? `, though ${any(against)} alone would make it ${changed[change]}` : '';
+  return `${but ? 'But' : 'So'} the ${what} ${all(ids)}${together} ${change}${otherwise}.`;
+};
+
+/** The links of a chain of reasons. */
+export const because: Sentences<BecauseData> = {
+  'this resistance rises': ({ id }) => `The resistance of ${id} rises.`,
+  'the contact slides': ({ rises, falls }) =>
+    `The contact slides: the resistance of ${rises} rises, and that of ${falls} falls by as much.`,
+  'so their resistance': (data) => follows('resistance of', data, ' together'),
+  'so the current': (data) => follows('current through', data),
+  'so the p.d.': ({ pd, ...data }) => follows(`${pd} across`, data, data.ids.length > 1 ? ' together' : ''),
+  'elsewhere along the track': ({ changes }) => `But at some other places of the contact it ${any(changes)}.`,
+};

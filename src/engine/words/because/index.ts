@@ -1,0 +1,1 @@
+export { because } from './en.ts';
