@@ -204,6 +204,21 @@ describe('ribbons', () => {
       .and.be.closeTo(2 * (half - quarter), 0.05);
   });
 
+  it('stay within bounds that stay, so that a browser need not arrange its layers anew', async () => {
+    const bench = await boardWith('B1 6 V + R1 [4..40] 4 Ω');
+    const moving = bench.find('.moving');
+    const bounds = (): string => {
+      const { x, y, width, height } = moving instanceof SVGSVGElement ? moving.getBBox() : new DOMRect();
+      return [x, y, width, height].map(Math.round).join(' ');
+    };
+    const [before, ribbons] = [bounds(), bench.ribbons];
+    drag(bench.slider, 12, false);
+    await bench.settled();
+    expect(bench.ribbons).to.not.equal(ribbons);
+    expect(bounds()).to.equal(before);
+    expect(`0 0 ${before.split(' ').slice(2).join(' ')}`).to.equal(moving.getAttribute('viewBox'));
+  });
+
   it('vanish with the current when a switch is opened', async () => {
     const bench = await boardWith(pumpLine);
     expect(bench.ribbons).to.not.equal('');
