@@ -45,9 +45,11 @@ export function agreement(
   const pupil = read(typed, written);
   if (!written || !pupil) return 'not a number';
   if (pupil.unit !== written.unit) return 'unit';
+  // A reading of nothing is written "0", without decimals to round to: only nothing is right there.
   const isRight = (of: Fraction): boolean =>
     of.equals(written.value) ||
-    fixed(of, written.decimals, -written.power) === fixed(value, written.decimals, -written.power);
+    (!value.equals(0) &&
+      fixed(of, written.decimals, -written.power) === fixed(value, written.decimals, -written.power));
   const near = (a: Fraction, b: Fraction): boolean =>
     a.sub(b).abs().mul(50).compare(b.abs()) <= 0 && !b.equals(0);
   const powers = [1, 2, 3, 4, 5, 6, 9].flatMap((power) => [power, -power]);
