@@ -35,7 +35,7 @@ test('no file of src or tests has more than 400 lines', (t) => {
 
 // The goal is 1.5; this is the floor until it is met, and rises with the tests. It was 1.35 before derivations, claims and what-ifs
 // came, whose tests are owed, and fell to 1.22 with webs, worked solutions and graphs.
-const floor = 1.32;
+const floor = 1.4;
 
 test(`the tests are at least ${floor} times the source`, (t) => {
   const share = sum(tests) / sum(source);
