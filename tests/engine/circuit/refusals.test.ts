@@ -157,9 +157,11 @@ void describe('a file that cannot be read', () => {
     void it(`says where and why: ${what}`, () => {
       assert.throws(
         () => circuitFrom(json),
-        (error) =>
-          error instanceof CircuitFormatError &&
-          (assert.equal(error.message.replaceAll('\u202f', ' '), sentence), true),
+        (error) => {
+          assert.ok(error instanceof CircuitFormatError);
+          assert.equal(error.message.replaceAll('\u202f', ' '), sentence);
+          return true;
+        },
       );
     });
 

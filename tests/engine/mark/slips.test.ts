@@ -2,11 +2,17 @@ import assert from 'node:assert/strict';
 import { describe, it } from 'node:test';
 import fc from 'fast-check';
 import { agreement } from '../../../src/engine/mark/index.ts';
-import { Fraction, exponentOf, writeReading, type Prefix } from '../../../src/engine/quantity/index.ts';
+import {
+  Fraction,
+  exponentOf,
+  writeReading,
+  type Prefix,
+  type Unit,
+} from '../../../src/engine/quantity/index.ts';
 
 type Slip = ReturnType<typeof agreement>;
 
-const written = (value: string, unit: 'V' | 'A' | 'Ω' | 'W' | 'J' | 'C' | 's') => {
+const written = (value: string, unit: Unit) => {
   const exact = new Fraction(value);
   return { value: exact, text: writeReading(exact, unit).text };
 };
@@ -52,8 +58,13 @@ const slips: readonly (readonly [string, string, ReturnType<typeof written>, Sli
   ['is a fiftieth off below nothing', '-51', written('-50', 'V'), 'rounding'],
   ['is a fiftieth off the inverse', '0.0204', written('50', 'V'), 'upside down'],
   // Every power of ten that a prefix or a slip of the point makes.
-  ['took pico for milli', '5 pC', written('0.005', 'C'), 'power of ten'],
-  ['took minutes for seconds, which is no power of ten', '2', written('120', 's'), 'other'],
+  ['took pico for milli', '5 pC', { value: new Fraction('0.005'), text: '5.00 mC' }, 'power of ten'],
+  [
+    'took minutes for seconds, which is no power of ten',
+    '2',
+    { value: new Fraction(120), text: '120 s' },
+    'other',
+  ],
   ['took giga for nothing', '3 GW', written('3', 'W'), 'power of ten'],
   ['is ten million times too much', '30000000 W', written('3', 'W'), 'other'],
   ['is a millionth', '3 \u00b5W', written('3', 'W'), 'power of ten'],

@@ -234,6 +234,8 @@ const risen = (circuit: Circuit, id: string): Circuit => {
   return withValue(circuit, id, part.resistance.value.mul(new Fraction(11, 10)));
 };
 
+const sizes = { 'so their resistance rises': 'R', 'so the current': 'I', 'so the p.d.': 'V' } as const;
+
 void it('says of every block on the way what it does, as found from the power that it takes', () => {
   let links = 0;
   fc.assert(
@@ -246,16 +248,17 @@ void it('says of every block on the way what it does, as found from the power th
       const [old, now] = [solveExact(circuit), solveExact(after)].map((each) => solutionOf(circuit, each));
       assert.ok(old && now);
       for (const letter of ['I', 'V'] as const)
-        for (const { code, data } of sensitivity(circuit, `${letter}_${of}`, what).reasons) {
-          if (code === 'this resistance rises') {
-            assert.equal(data.id, what);
+        for (const link of sensitivity(circuit, `${letter}_${of}`, what).reasons) {
+          if (link.code === 'this resistance rises') {
+            assert.equal(link.data.id, what);
             continue;
           }
-          const size = { 'so their resistance rises': 'R', 'so the current': 'I', 'so the p.d.': 'V' }[code];
-          const order = now(size, data.ids).compare(old(size, data.ids));
-          const change = 'change' in data ? data.change : 'rises';
-          const told = `${size} of ${data.ids.join()} by ${what}`;
-          assert.equal(change, order > 0 ? 'rises' : order < 0 ? 'falls' : 'stays the same', told);
+          const size: 'R' | 'I' | 'V' = sizes[link.code];
+          const ids: readonly string[] = link.data.ids;
+          const order: number = now(size, ids).compare(old(size, ids));
+          const change: string = 'change' in link.data ? link.data.change : 'rises';
+          const found: string = order > 0 ? 'rises' : order < 0 ? 'falls' : 'stays the same';
+          assert.equal(change, found, `${size} of ${ids.join()} by ${what}`);
           links += 1;
         }
     }),
