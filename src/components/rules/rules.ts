@@ -102,10 +102,11 @@ export class RheoletRules extends LitElement {
 
   override render(): TemplateResult {
     const view = this.#view;
-    if (!view) return html`<p part="problem">${this.#link.trouble}</p>`;
+    if (!view) return html`<p part="problem" lang="en">${this.#link.trouble}</p>`;
     const { problem, obstacles, holding, refusals } = view;
     const rules = [...new Set(holding.map(({ rule }) => rule))];
     return html`<div
+      lang="en"
       @mouseover=${this.#shine}
       @mouseleave=${this.#shine}
       @focusin=${this.#enter}
