@@ -18,7 +18,8 @@ export class MovingLayer {
   /** Prepares for a drawing and what flows in it. */
   prepare(drawing: Drawing, { ids, lamps }: Flow, shown: ReadonlySet<Word>): void {
     const { width, height, symbols } = drawing;
-    put(this.svg, 'viewBox', `0 0 ${fine * width} ${fine * height}`);
+    const [right, bottom] = [fine * width, fine * height];
+    put(this.svg, 'viewBox', `0 0 ${right} ${bottom}`);
     const ribbons = shown.has('arrows')
       ? drawing.ribbons
       : drawing.ribbons.map((run) => ({ ...run, arrows: [] }));
@@ -29,8 +30,7 @@ export class MovingLayer {
       return shape('circle', { cx: fine * x, cy: fine * y, r, fill: 'url(#glow)' });
     });
     // Where the bounds of a piece change, Chromium arranges the layers of the page anew: two corners without a surface keep them.
-    const corners = `M0 0H0ZM${fine * width} ${fine * height}H${fine * width}Z`;
-    const bounds = shape('path', { fill: 'currentColor', d: corners });
+    const bounds = shape('path', { class: 'filled', d: `M0 0H0ZM${right} ${bottom}H${right}Z` });
     this.svg.replaceChildren(softEdge(), bounds, ...this.#glows, this.#path, this.#edges);
   }
 

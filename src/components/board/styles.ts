@@ -2,10 +2,13 @@ import { css, type CSSResult } from 'lit';
 
 /** How a board looks: ink on paper. */
 export const styles: CSSResult = css`
-  /* A board is painted in one piece, so that the browser passes over those in which nothing moves. */
+  /* A board and its parts are painted each by itself, so that the browser passes over those in which nothing moves. */
+  :host,
+  :host > div {
+    isolation: isolate;
+  }
   :host {
     display: block;
-    isolation: isolate;
     box-sizing: border-box;
     max-inline-size: 100%;
     padding: 12px;
@@ -16,7 +19,6 @@ export const styles: CSSResult = css`
   }
   .stage {
     position: relative;
-    isolation: isolate;
     contain: content;
     overflow-clip-margin: 8px;
     inline-size: fit-content;
@@ -158,12 +160,6 @@ export const styles: CSSResult = css`
     flex-wrap: wrap;
     align-items: center;
     gap: 0.5rem 1.25rem;
-  }
-  /* What stands still round the drawing is painted by itself: not again whenever ribbons move. */
-  .strip,
-  [part='controls'],
-  .foot {
-    isolation: isolate;
   }
   .foot {
     margin-block-start: 0.5rem;
