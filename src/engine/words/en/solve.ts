@@ -60,7 +60,7 @@ export const solve: Sentences<FaultData & RemarkData & CautionData & ReasonData>
     ),
   'fuse would blow': ({ id, current, rating }) =>
     caution(
-      `${id} carries ${current}, more than its rating of ${rating}: the real one blows. Find out what takes so much before a larger one is put in.`,
+      `${id} carries ${current}, more than its rating of ${rating}: the real one blows. Find out why before another is put in.`,
     ),
   'led overloaded': ({ id, current, rating }) =>
     caution(
