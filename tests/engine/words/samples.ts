@@ -1,5 +1,6 @@
 import type { Catalogue } from '../../../src/engine/index.ts';
 import { boardSamples } from './board-samples.ts';
+import { chainSamples } from './chain-samples.ts';
 import { claimSamples } from './claim-samples.ts';
 import { elementSamples } from './element-samples.ts';
 import { reasonSamples } from './reason-samples.ts';
@@ -119,22 +120,7 @@ export const samples: { readonly [Code in keyof Catalogue]: readonly Catalogue[C
     { id: 'A1', supplies: ['B1'] },
     { id: 'A1', supplies: ['B1', 'B2'] },
   ],
-  'this resistance rises': [{ id: 'R2' }],
-  'the contact slides': [{ rises: 'R1a', falls: 'R1b' }],
-  'so their resistance': [
-    { ids: ['R1', 'R2'], change: 'rises', but: false, against: [] },
-    { ids: ['R1a', 'R1b'], change: 'stays the same', but: true, against: ['R1a', 'R1b'] },
-  ],
-  'so the current': [
-    { ids: ['B1'], change: 'falls', but: false, against: [] },
-    { ids: ['R2', 'R3'], change: 'rises', but: false, against: ['R1a'] },
-  ],
-  'so the p.d.': [
-    { ids: ['R1'], change: 'stays the same', but: false, against: [], pd: 'p.d.' },
-    { ids: ['R2', 'R3'], change: 'stays the same', but: true, against: [], pd: 'voltage' },
-    { ids: ['R2'], change: 'falls', but: false, against: ['R1b'], pd: 'p.d.' },
-  ],
-  'elsewhere along the track': [{ changes: ['falls'] }, { changes: ['rises', 'falls'] }],
+  ...chainSamples,
   'current without a path': [
     { id: 'I1', at: [] },
     { id: 'I1', at: ['S1'] },
