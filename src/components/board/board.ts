@@ -21,6 +21,7 @@ import { fire, shortcutOf, type BoardFace, type Settings } from '../link/index.t
 import { buttons, ink, later, speak } from '../page/index.ts';
 import type { PictureOptions } from '../picture/index.ts';
 import { fragmentNow } from './address.ts';
+import { Children } from './children.ts';
 import { isContent, textOf } from './fallback.ts';
 import { Menu } from './menu.ts';
 import type { Moment } from './moment.ts';
@@ -34,6 +35,7 @@ import { Pupil } from './pupil.ts';
 import { listed } from './readings-table.ts';
 import { coverable, shown, type Word } from './shown.ts';
 import { Readiness } from './readiness.ts';
+import { controlsRendered, roundOf } from './round.ts';
 import { readSource } from './source.ts';
 import { BoardStore } from './store.ts';
 import { styles } from './styles.ts';
@@ -113,13 +115,16 @@ export class RheoletBoard extends LitElement implements BoardFace {
       quantities: this.quantities || '',
     }),
     reached: () => this.#pointing.reached,
+    round: () => (this.#presence.problem ? undefined : roundOf(this, this.#store, this.#shown, this.#style)),
+    rendered: () => this.updateComplete.then(() => controlsRendered(this.renderRoot)),
+    staged: (stage) => this.#pointing.attend(stage),
     painted: (whole) => {
       if (this.#news.differs(this.snapshot, this.#pointing.id)) this.requestUpdate();
       // While the engine is not ready for the circuit, nothing is what is painted.
       if (whole && !this.#reading === !this.snapshot) this.#readiness.reach();
     },
   });
-  readonly #pointing = new Pointing(this.#painter.stage, {
+  readonly #pointing: Pointing = new Pointing(() => this.#painter.stage, {
     circuit: () => this.circuit,
     toggle: (id) => this.#pupil.toggle(id),
     alter: (id, condition) => {
@@ -129,7 +134,6 @@ export class RheoletBoard extends LitElement implements BoardFace {
     changed: () => this.requestUpdate(),
   });
   readonly #menu: Menu = new Menu(this);
-  readonly #children = new MutationObserver(() => this.#childrenChanged());
   #given: string | Circuit | undefined;
   #text: string | undefined;
   /** The circuit that is there, or that will be when the engine is ready for it. */
@@ -147,6 +151,7 @@ export class RheoletBoard extends LitElement implements BoardFace {
     this.course = this.symbols = this.show = this.hide = this.label = this.quantities = '';
     this.#store.subscribe(() => this.#changed());
     this.addEventListener('keydown', this.#shortcut);
+    new Children(this, () => this.#childrenChanged());
   }
 
   /** The circuit as it stands; a new one may be given as notation or as a circuit, and keeps the settings that fit. */
@@ -259,16 +264,12 @@ export class RheoletBoard extends LitElement implements BoardFace {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    this.#children.observe(this, { childList: true, characterData: true, subtree: true });
-    document.addEventListener('DOMContentLoaded', this.#childrenChanged);
     if (!this.#opened) this.#open();
     this.#painter.connect();
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
-    this.#children.disconnect();
-    document.removeEventListener('DOMContentLoaded', this.#childrenChanged);
     this.#painter.disconnect();
   }
 
@@ -358,10 +359,10 @@ export class RheoletBoard extends LitElement implements BoardFace {
     if (this.#reading === circuit) this.#begin(circuit);
   }
 
-  readonly #childrenChanged = (): void => {
+  #childrenChanged(): void {
     if (this.#given === undefined && textOf(this.childNodes) !== this.#text) this.#open();
     this.requestUpdate();
-  };
+  }
 
   /** Takes on the style that the attributes ask for now. */
   #styled(): void {

@@ -1,9 +1,13 @@
 import { settingOf } from '../../engine/core.ts';
 import { cancelFrame, inTurn, nextFrame, type FrameTask } from '../page/index.ts';
+import { follow, lead } from './crowd.ts';
+import { layoutOf, type StageStyle, type Undrawn } from './layout.ts';
 import type { Moment } from './moment.ts';
-import { boards } from './present.ts';
+import { onWindow } from './on-window.ts';
+import { Reserve } from './reserve.ts';
 import { margin, watchSight } from './sight.ts';
-import { Stage, type StageStyle, type Undrawn } from './stage.ts';
+import { watchSize } from './size.ts';
+import { Stage } from './stage.ts';
 
 /** What a painter asks of its board. */
 export interface Painted {
@@ -12,6 +16,12 @@ export interface Painted {
   readonly style: () => Omit<StageStyle, 'width'>;
   /** The component in the Tab order. */
   readonly reached: () => string | undefined;
+  /** What decides how much room there is round the drawing; undefined where it has to be seen. */
+  readonly round: () => string | undefined;
+  /** Fulfilled once all that stands round the drawing is rendered. */
+  readonly rendered: () => Promise<unknown>;
+  /** Told of the stage when there is one. */
+  readonly staged: (stage: Stage) => void;
   /** Told when the rest is to be rendered again; `whole` where the drawing is new. */
   readonly painted: (whole: boolean) => void;
 }
@@ -21,9 +31,6 @@ const whenIdle = (work: () => void): void => {
   else setTimeout(work);
 };
 
-/** On a page of no more boards than this, all have their size in the first frame; of more, those out of sight when they have their turn. */
-const few = 30;
-
 /** What a board keeps free at its sides: the padding of its sheet. */
 const edges = 24;
 
@@ -32,16 +39,18 @@ const [narrowest, broadest] = [280, 720];
 
 /** Brings a board's drawing up to date in the page's frames: nothing out of sight is touched, but all of it is drawn in the end. */
 export class Painter {
-  readonly stage: Stage = new Stage();
   /** Why the circuit is not drawn. */
   undrawn: Undrawn | undefined;
   readonly #board: HTMLElement;
   readonly #ask: Painted;
-  readonly #size = new ResizeObserver(() => this.#resized());
   /** Fulfilled with the first plan, or once it is known that there is nothing to draw. */
   readonly begun: Promise<void>;
   #begin: () => void = () => undefined;
-  #unwatch: (() => void) | undefined;
+  #isBegun = false;
+  #stage: Stage | undefined;
+  /** The room that is kept until the first plan. */
+  #reserve: Reserve | undefined;
+  #stops: readonly (() => void)[] = [];
   #width = 0;
   #near = false;
   /** Whether the room was measured for the circuit that there is. */
@@ -56,24 +65,31 @@ export class Painter {
     this.begun = new Promise((done) => (this.#begin = done));
   }
 
+  /** What is drawn on: made when it is first needed. */
+  get stage(): Stage {
+    if (!this.#stage) {
+      this.#stage = new Stage();
+      this.#ask.staged(this.#stage);
+    }
+    return this.#stage;
+  }
+
   /** Begins to watch the window; what was never drawn keeps some room free until then. */
   connect(): void {
     const snapshot = this.#ask.snapshot();
-    if (snapshot && !this.stage.element.parentNode) {
-      this.stage.wait(snapshot.circuit);
-      this.#board.shadowRoot?.append(this.stage.element);
-    }
-    this.#size.observe(this.#board);
-    this.#unwatch = watchSight(this.#board, this.#seen);
-    addEventListener('beforeprint', this.#print);
+    const count = snapshot?.circuit.components.length;
+    if (count && !this.#isBegun) this.#keep(narrowest, 100 + 40 * Math.min(count, 12));
+    this.#stops = [
+      watchSize(this.#board, () => this.#resized()),
+      watchSight(this.#board, this.#seen),
+      onWindow('beforeprint', this.#print),
+    ];
     nextFrame(this.#layout);
   }
 
   /** Lets go of the window. */
   disconnect(): void {
-    this.#size.disconnect();
-    this.#unwatch?.();
-    removeEventListener('beforeprint', this.#print);
+    for (const stop of this.#stops) stop();
     for (const task of [this.#layout, this.#motion, this.#figures]) cancelFrame(task);
   }
 
@@ -85,6 +101,7 @@ export class Painter {
 
   /** A setting has changed: ribbons follow in the next frame, numbers when it is their turn, all of it once it has settled; out of sight, when it is seen. */
   changed(): void {
+    if (!this.#planned) return; // what is not laid out yet will be as things stand then
     const snapshot = this.#ask.snapshot();
     const rests = snapshot?.moving === undefined;
     if (rests && this.#states !== statesOf(snapshot)) this.renew();
@@ -103,12 +120,13 @@ export class Painter {
     draw: () => {
       this.#measured = true;
       this.#planned = this.#built = false;
-      if (this.#near) {
-        this.#build();
-        return;
+      if (this.#near) this.#build();
+      else {
+        whenIdle(this.#build);
+        if (this.#isBegun || this.#follows()) return;
+        this.#plan();
       }
-      if (boards().length <= few) this.#plan();
-      whenIdle(this.#build);
+      this.#lead();
     },
   };
 
@@ -121,14 +139,46 @@ export class Painter {
 
   readonly #figures: FrameTask = { draw: () => this.#write() };
 
+  get #style(): StageStyle {
+    const width = this.#width ? Math.min(Math.max(this.#width - edges, narrowest), broadest) : broadest;
+    return { ...this.#ask.style(), width };
+  }
+
+  /** Keeps the room of the drawing and of what a board like this one has round it; false where there is none. */
+  #follows(): boolean {
+    const [snapshot, round] = [this.#ask.snapshot(), this.#ask.round()];
+    const layout = snapshot && layoutOf(snapshot, this.#style);
+    if (layout === undefined || typeof layout === 'string' || round === undefined) return false;
+    const { width, height } = layout;
+    return follow(`${this.#width} ${round}`, (rest) => this.#keep(width, height, rest));
+  }
+
+  /** Keeps room for a drawing of this size, and below it for what will stand round it. */
+  #keep(width: number, height: number, rest = 0): void {
+    if (this.#isBegun) return;
+    this.#reserve ??= new Reserve();
+    this.#reserve.size(width, height, rest);
+    if (!this.#reserve.element.parentNode) this.#board.shadowRoot?.append(this.#reserve.element);
+  }
+
+  #lead(): void {
+    const round = this.#ask.round();
+    if (round === undefined || !this.stage.drawing) return;
+    lead(`${this.#width} ${round}`, {
+      rendered: this.#ask.rendered(),
+      rest: () => restOf(this.#board, this.stage.element),
+    });
+  }
+
   /** Takes the room of the drawing, and lets what stands round it be rendered. */
   #plan(): void {
     if (this.#planned) return;
     const snapshot = this.#ask.snapshot();
-    this.#planned = true;
+    this.#planned = this.#isBegun = true;
     this.#states = statesOf(snapshot);
-    const width = this.#width ? Math.min(Math.max(this.#width - edges, narrowest), broadest) : broadest;
-    this.undrawn = snapshot && this.stage.plan(snapshot, { ...this.#ask.style(), width });
+    this.undrawn = snapshot && this.stage.plan(snapshot, this.#style);
+    this.#reserve?.element.replaceWith(this.stage.element);
+    this.#reserve = undefined;
     if (!this.stage.drawing) this.stage.element.remove();
     this.#begin();
     this.#ask.painted(false);
@@ -172,6 +222,13 @@ export class Painter {
     if (snapshot) this.stage.move(snapshot);
     this.#write();
   };
+}
+
+/** The pixels from the lower edge of a drawing to that of its board's content. */
+function restOf(board: HTMLElement, drawing: HTMLElement): number {
+  const { paddingBottom, borderBottomWidth } = getComputedStyle(board);
+  const below = board.getBoundingClientRect().bottom - drawing.getBoundingClientRect().bottom;
+  return Math.max(0, below - parseFloat(paddingBottom) - parseFloat(borderBottomWidth));
 }
 
 /** What a drawing shows of its circuit's state, but for what has room in it to be turned: another one wants another drawing. */

@@ -32,15 +32,18 @@ function idOf(target: EventTarget | null): string | undefined {
 export class Pointing {
   /** The component that was clicked or focused last, until Escape. */
   chosen: string | undefined;
-  readonly #stage: Stage;
+  readonly #stage: () => Stage;
   readonly #board: PointedAt;
   #over: string | undefined;
   #focused: string | undefined;
 
-  constructor(stage: Stage, board: PointedAt) {
+  constructor(stage: () => Stage, board: PointedAt) {
     this.#stage = stage;
     this.#board = board;
-    const { element } = stage;
+  }
+
+  /** Listens to what is done on a stage. */
+  attend({ element }: Stage): void {
     element.addEventListener('pointerover', ({ target }) => this.#point(idOf(target)));
     element.addEventListener('pointerleave', () => this.#point(undefined));
     element.addEventListener('focusin', ({ target }) => this.#choose(idOf(target)));
@@ -55,13 +58,13 @@ export class Pointing {
 
   /** The component that the Tab key reaches: the one that was focused last, else the first. */
   get reached(): string | undefined {
-    const symbols = this.#stage.drawing?.symbols ?? [];
+    const symbols = this.#stage().drawing?.symbols ?? [];
     return (symbols.find(({ id }) => id === this.#focused) ?? symbols[0])?.id;
   }
 
   /** Nothing is chosen any more; the focus goes back into the drawing. */
   leave(): void {
-    if (this.chosen !== undefined) this.#stage.still.group(this.chosen)?.focus();
+    if (this.chosen !== undefined) this.#stage().still.group(this.chosen)?.focus();
     this.chosen = this.#over = undefined;
     this.#board.changed();
   }
@@ -76,14 +79,14 @@ export class Pointing {
     if (id === undefined) return;
     this.chosen = this.#focused = id;
     this.#over = undefined;
-    this.#stage.still.reach(id);
+    this.#stage().still.reach(id);
     this.#board.changed();
   }
 
   #click(id: string | undefined): void {
     if (id === undefined) return;
     this.#board.toggle(id);
-    this.#stage.still.group(id)?.focus();
+    this.#stage().still.group(id)?.focus();
     this.#choose(id);
   }
 
@@ -95,7 +98,7 @@ export class Pointing {
     if (key === 'Escape') this.leave(); // and what else the page may do
     const next = walk(walkable(circuit), id, key);
     const alteration = Object.hasOwn(alterations, key) ? alterations[key] : undefined;
-    if (next !== undefined) this.#stage.still.group(next)?.focus();
+    if (next !== undefined) this.#stage().still.group(next)?.focus();
     else if (alteration) this.#board.alter(id, alteration);
     else if (Object.hasOwn(holds, key)) this.#board.hold(holds[key] ?? 'hold');
     else if (key === 'Enter' || key === ' ') this.#board.toggle(id);

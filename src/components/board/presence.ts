@@ -2,6 +2,7 @@ import type { ReactiveController, ReactiveElement } from 'lit';
 import { say } from '../../engine/core.ts';
 import { fire } from '../link/index.ts';
 import { settingsIn } from './address.ts';
+import { onWindow } from './on-window.ts';
 import { join, leave } from './present.ts';
 import type { BoardStore } from './store.ts';
 
@@ -10,6 +11,7 @@ export class Presence implements ReactiveController {
   readonly #board: ReactiveElement;
   readonly #store: BoardStore;
   #asked = false;
+  #stop: (() => void) | undefined;
   /** Why what the address says cannot be used; '' where it says nothing wrong. */
   problem = '';
 
@@ -21,14 +23,14 @@ export class Presence implements ReactiveController {
 
   hostConnected(): void {
     join(this.#board, this.#store);
-    addEventListener('hashchange', this.#ask);
+    this.#stop = onWindow('hashchange', this.#ask);
     if (!this.#asked) this.#ask();
     this.#asked = true;
   }
 
   hostDisconnected(): void {
     leave(this.#board);
-    removeEventListener('hashchange', this.#ask);
+    this.#stop?.();
   }
 
   /** Takes what the address says of this board, and leaves what does not fit. */

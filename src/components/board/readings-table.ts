@@ -2,7 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { say } from '../../engine/core.ts';
 import { readingOf, type ReadingStyle, type Snapshot } from '../link/index.ts';
 import { lettersOf, styleOf } from './caption.ts';
-import type { Undrawn } from './stage.ts';
+import type { Undrawn } from './layout.ts';
 
 /** A reading, and under it what it has done since it was held. */
 function cell(snapshot: Snapshot, name: string, style: ReadingStyle = {}): TemplateResult {

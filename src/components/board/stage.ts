@@ -1,67 +1,24 @@
 import {
   describeCircuit,
-  drawSchematic,
   isMeter,
   isSupply,
-  type Circuit,
   type Component,
   type Drawing,
-  type Irreducible,
   type WrittenQuantity,
 } from '../../engine/core.ts';
 import { once, type Snapshot } from '../link/index.ts';
 import type { Shot } from '../picture/index.ts';
 import type { Moment } from './moment.ts';
-import { componentName, liveText, meterRoom } from './component-text.ts';
+import { componentName, liveText } from './component-text.ts';
 import { DigitsLayer } from './digits-layer.ts';
 import { Flow } from './flow.ts';
+import { layoutOf, type StageStyle, type Undrawn } from './layout.ts';
 import { MovingLayer } from './moving-layer.ts';
 import { ribbonScale, scaleFor, type RibbonScale } from './ribbon-scale.ts';
-import type { Word } from './shown.ts';
 import { StillLayer } from './still-layer.ts';
 import { writer } from './written.ts';
 
-/** More components than this are listed, not drawn. */
-const most = 200;
-
-/** Why a circuit is not drawn. */
-export type Undrawn = 'too many' | 'empty';
-
-/** How a board wants its circuit drawn. */
-export interface StageStyle {
-  readonly symbols: 'iec' | 'ansi';
-  /** The room there is, in pixels. */
-  readonly width: number;
-  readonly shown: ReadonlySet<Word>;
-  /** The name of the diagram. */
-  readonly label: string;
-  /** The quantities that are to be written, as the page asks for them. */
-  readonly quantities: string;
-}
-
 const described = once(describeCircuit);
-const drawings = once(() => new Map<string, Drawing | Irreducible>());
-
-/** A circuit's drawing in one style, planned once for all boards that show it so. */
-function drawn(
-  circuit: Circuit,
-  { symbols, width }: StageStyle,
-  texts: readonly (string | undefined)[],
-  quantities: readonly WrittenQuantity[],
-): Drawing | Irreducible {
-  const key = [
-    symbols,
-    width,
-    ...texts,
-    ...quantities.flatMap(({ text, reading }) => [text, reading]),
-  ].join();
-  const known = drawings(circuit);
-  const places = new Map(circuit.components.map(({ id }, place) => [id, place]));
-  const values = (id: string): string | undefined => texts[places.get(id) ?? -1];
-  const drawing = known.get(key) ?? drawSchematic(circuit, { symbols, width, values, quantities });
-  known.set(key, drawing);
-  return drawing;
-}
 
 /** The three layers of a board: what moves, under what stands still, under the numbers. */
 export class Stage {
@@ -93,27 +50,17 @@ export class Stage {
     return this.#flow ? scaleFor(this.#flow.currents, this.#scale) : 0;
   }
 
-  /** Takes about the room that the drawing of a circuit will have. */
-  wait({ components }: Circuit): void {
-    this.still.size({ width: 280, height: 100 + 40 * Math.min(components.length, 12) });
-  }
-
-  /** Plans the drawing and takes its room; says why a circuit cannot be drawn. */
+  /** Lays the drawing out and takes its room; says why a circuit cannot be drawn. */
   plan(snapshot: Snapshot, style: StageStyle): Undrawn | undefined {
     const { circuit, start } = snapshot;
     this.#drawing = undefined;
     this.#style = style;
-    const rooms = circuit.components.map((component) => {
-      if (isMeter(component) && style.shown.has('meters')) return meterRoom(component, snapshot);
-      return style.shown.has('values') ? undefined : '';
-    });
-    if (circuit.components.length > most) return 'too many';
-    this.#rooms = rooms;
-    this.#written = writer()?.writtenOf(style.quantities, snapshot) ?? [];
-    const drawing = drawn(circuit, style, rooms, this.#written);
-    if (drawing.kind !== 'drawing') return 'empty';
-    this.#drawing = drawing;
-    this.still.size(drawing);
+    const layout = layoutOf(snapshot, style);
+    if (typeof layout === 'string') return layout;
+    this.#rooms = layout.rooms;
+    this.#written = layout.written;
+    this.#drawing = layout.drawing();
+    this.still.size(layout);
     if (start !== this.#scaled) this.#scale = ribbonScale(start);
     this.#scaled = start;
     this.#flow = new Flow(circuit);

@@ -35,6 +35,7 @@ const step = (settings: Settings): Step => ({ settings, turn: (turns += 1) });
 
 /** Where a circuit differs from its start. */
 function differences(start: Circuit, circuit: Circuit): Settings {
+  if (circuit === start) return {};
   const changed = circuit.components.flatMap((component, place) => {
     const setting = settingOf(component, start.components[place]);
     return setting ? [[component.id, setting] as const] : [];

@@ -44,6 +44,11 @@ export const styles: CSSResult = css`
     inline-size: 100%;
     pointer-events: none;
   }
+  .reserve {
+    display: block;
+    max-inline-size: 100%;
+    block-size: auto;
+  }
   .still {
     position: relative;
     isolation: isolate;
@@ -151,6 +156,7 @@ export const styles: CSSResult = css`
     display: inline-flex;
     align-items: center;
     gap: 0.4em;
+    min-inline-size: 10em; /* its text decides nothing about the lines of the strip */
     white-space: nowrap;
   }
   [part='controls'],

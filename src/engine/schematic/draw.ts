@@ -1,12 +1,19 @@
-import type { Circuit } from '../circuit/index.ts';
+import { isPoint, type Circuit } from '../circuit/index.ts';
 import { seriesParallel, type Irreducible, type Tree } from '../topology/index.ts';
 import type { Measure } from './block.ts';
 import { bestOf, drawingOf, partsOf } from './drawing-of.ts';
 import type { Drawing, DrawingStyle, Share } from './drawing.ts';
 import { loopPlans } from './loop.ts';
 import { networkPlan } from './network.ts';
-import type { Plan } from './plan.ts';
+import type { Plan, Size } from './plan.ts';
 import { marked } from './zero-mark.ts';
+
+/** A drawing whose size is known before it is drawn. */
+export interface PlannedDrawing extends Size {
+  readonly kind: 'planned';
+  /** Draws it, anew each time. */
+  readonly draw: () => Drawing;
+}
 
 /** Draws circuits that are not series and parallel all the way down: it stands in a file of its own, loaded where one is needed. */
 export type WebDrawer = (circuit: Circuit, style: DrawingStyle, mark?: readonly Share[]) => Drawing;
@@ -27,6 +34,12 @@ export function treePlans(tree: Tree, measure: Omit<Measure, 'upright'>, widest:
   );
 }
 
+function planTree(tree: Tree, circuit: Circuit, style: DrawingStyle, mark?: readonly Share[]): Plan {
+  const { width: widest = 640 } = style;
+  const part = partsOf(circuit, style, mark);
+  return bestOf((stacked) => treePlans(tree, { part, stacked, left: false }, widest), widest);
+}
+
 /** Draws a circuit whose series–parallel tree is known. */
 export function drawTree(
   tree: Tree,
@@ -34,9 +47,24 @@ export function drawTree(
   style: DrawingStyle = {},
   mark?: readonly Share[],
 ): Drawing {
-  const { width: widest = 640 } = style;
-  const part = partsOf(circuit, style, mark);
-  return drawingOf(bestOf((stacked) => treePlans(tree, { part, stacked, left: false }, widest), widest));
+  return drawingOf(planTree(tree, circuit, style, mark));
+}
+
+const done = (drawing: Drawing): PlannedDrawing => {
+  const { width, height } = drawing;
+  return { kind: 'planned', width, height, draw: () => drawing };
+};
+
+/** Plans what `drawSchematic` draws: how large it will be takes less time than the drawing. */
+export function planSchematic(circuit: Circuit, style: DrawingStyle = {}): PlannedDrawing | Irreducible {
+  const { circuit: drawn, carries } = marked(circuit) ?? { circuit, carries: undefined };
+  const tree = seriesParallel(drawn);
+  if (tree.kind === 'irreducible')
+    return webDrawer && circuit.components.length > 0 ? done(webDrawer(drawn, style, carries)) : tree;
+  const plan = planTree(tree, drawn, style, carries);
+  // The letters of labelled points find their places, and may ask for room, when all else is drawn.
+  if (drawn.components.some(({ from, to }) => isPoint(from) || isPoint(to))) return done(drawingOf(plan));
+  return { kind: 'planned', ...plan.size, draw: () => drawingOf(plan) };
 }
 
 /**
@@ -45,8 +73,6 @@ export function drawTree(
  * loaded what draws it; a circuit without components always does.
  */
 export function drawSchematic(circuit: Circuit, style: DrawingStyle = {}): Drawing | Irreducible {
-  const { circuit: drawn, carries } = marked(circuit) ?? { circuit, carries: undefined };
-  const tree = seriesParallel(drawn);
-  if (tree.kind !== 'irreducible') return drawTree(tree, drawn, style, carries);
-  return webDrawer && circuit.components.length > 0 ? webDrawer(drawn, style, carries) : tree;
+  const planned = planSchematic(circuit, style);
+  return planned.kind === 'planned' ? planned.draw() : planned;
 }

@@ -23,10 +23,12 @@ export function labelWidth(label: string): number {
   return Math.ceil(bold * (textWidth(letters) + subscript.size * textWidth(below)));
 }
 
+const ems = (letter: string): number =>
+  narrow.test(letter) ? 0.42 : wide.test(letter) ? 1 : capital.test(letter) ? 0.79 : 0.64;
+
 /** Pixels that a line of text may take, in the widest of the usual fonts: no page is at hand to measure it. */
 export function textWidth(text: string): number {
-  const ems = Array.from(text, (letter) =>
-    narrow.test(letter) ? 0.42 : wide.test(letter) ? 1 : capital.test(letter) ? 0.79 : 0.64,
-  );
-  return Math.ceil(textSize * ems.reduce((sum, width) => sum + width, 0));
+  let width = 0;
+  for (const letter of text) width += ems(letter);
+  return Math.ceil(textSize * width);
 }
