@@ -1,14 +1,16 @@
 import {
+  drawSchematic,
   isMeter,
-  planSchematic,
+  schematicSize,
   type Circuit,
   type Drawing,
   type Irreducible,
-  type PlannedDrawing,
+  type Size,
   type WrittenQuantity,
 } from '../../engine/core.ts';
 import { once, type Snapshot } from '../link/index.ts';
 import { meterRoom } from './component-text.ts';
+import { formOfDrawing } from './drawing-form.ts';
 import type { Word } from './shown.ts';
 import { writer } from './written.ts';
 
@@ -30,58 +32,62 @@ export interface StageStyle {
   readonly quantities: string;
 }
 
-/** How a circuit is laid out: its drawing is made when it is first asked for. */
+/** How a circuit is laid out: each part is made when it is first asked for. */
 export interface Layout {
-  readonly width: number;
-  readonly height: number;
-  readonly drawing: () => Drawing;
+  /** Undefined where nothing can be drawn. */
+  readonly size: () => Size | undefined;
+  readonly drawing: () => Drawing | undefined;
   /** The texts that the values have room for; undefined as written. */
   readonly rooms: readonly (string | undefined)[];
   readonly written: readonly WrittenQuantity[];
 }
 
-type Known = Pick<Layout, 'width' | 'height' | 'drawing'> | Irreducible;
+type Drawn = Pick<Layout, 'size' | 'drawing'>;
 
-const layouts = once(() => new Map<string, Known>());
+const layouts = once(() => new Map<string, Drawn>());
+/** The sizes of drawings, by what decides them. */
+const sizes = new Map<string, Size>();
+const mostSizes = 500;
 
-/** A circuit in one style, planned and drawn once for all boards that show it so. */
-function planned(
+/** A circuit in one style, drawn once for all boards that show it so. */
+function drawn(
   circuit: Circuit,
   { symbols, width }: StageStyle,
   texts: readonly (string | undefined)[],
   quantities: readonly WrittenQuantity[],
-): Known {
-  const key = [
-    symbols,
-    width,
-    ...texts,
-    ...quantities.flatMap(({ text, reading }) => [text, reading]),
-  ].join();
+): Drawn {
+  const written = quantities.flatMap(({ text, reading }) => [text, reading]);
+  const key = [symbols, width, ...texts, ...written].join();
   const known = layouts(circuit);
   const before = known.get(key);
   if (before) return before;
   const places = new Map(circuit.components.map(({ id }, place) => [id, place]));
   const values = (id: string): string | undefined => texts[places.get(id) ?? -1];
-  const plan = planSchematic(circuit, { symbols, width, values, quantities });
-  const made = plan.kind === 'planned' ? drawnOnce(plan) : plan;
-  known.set(key, made);
-  return made;
+  const style = { symbols, width, values, quantities };
+  let made: Drawing | Irreducible | undefined;
+  const drawing = (): Drawing | undefined => {
+    made ??= drawSchematic(circuit, style);
+    return made.kind === 'drawing' ? made : undefined;
+  };
+  const size = (): Size | undefined => {
+    const form = `${key}\n${formOfDrawing(circuit)}`;
+    const found = sizes.get(form) ?? schematicSize(circuit, style);
+    if (found && sizes.size < mostSizes) sizes.set(form, found);
+    return found;
+  };
+  const layout = { size: () => (made ? drawing() : size()), drawing };
+  known.set(key, layout);
+  return layout;
 }
 
-function drawnOnce({ width, height, draw }: PlannedDrawing): Known {
-  let drawing: Drawing | undefined;
-  return { width, height, drawing: () => (drawing ??= draw()) };
-}
-
-/** Lays a circuit out in a style; or says why it cannot be drawn. */
-export function layoutOf(snapshot: Snapshot, style: StageStyle): Layout | Undrawn {
+/** Lays a circuit out in a style; undefined where it has too many components. */
+export function layoutOf(snapshot: Snapshot, style: StageStyle): Layout | undefined {
   const { circuit } = snapshot;
-  if (circuit.components.length > most) return 'too many';
+  if (circuit.components.length > most) return undefined;
   const rooms = circuit.components.map((component) => {
     if (isMeter(component) && style.shown.has('meters')) return meterRoom(component, snapshot);
     return style.shown.has('values') ? undefined : '';
   });
   const written = writer()?.writtenOf(style.quantities, snapshot) ?? [];
-  const known = planned(circuit, style, rooms, written);
-  return 'drawing' in known ? { ...known, rooms, written } : 'empty';
+  return { ...drawn(circuit, style, rooms, written), rooms, written };
 }

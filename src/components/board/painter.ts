@@ -1,4 +1,4 @@
-import { settingOf } from '../../engine/core.ts';
+import { settingOf, type Size } from '../../engine/core.ts';
 import { cancelFrame, inTurn, nextFrame, type FrameTask } from '../page/index.ts';
 import { follow, lead } from './crowd.ts';
 import { layoutOf, type StageStyle, type Undrawn } from './layout.ts';
@@ -78,7 +78,7 @@ export class Painter {
   connect(): void {
     const snapshot = this.#ask.snapshot();
     const count = snapshot?.circuit.components.length;
-    if (count && !this.#isBegun) this.#keep(narrowest, 100 + 40 * Math.min(count, 12));
+    if (count && !this.#isBegun) this.#keep({ width: narrowest, height: 100 + 40 * Math.min(count, 12) });
     this.#stops = [
       watchSize(this.#board, () => this.#resized()),
       watchSight(this.#board, this.#seen),
@@ -147,17 +147,16 @@ export class Painter {
   /** Keeps the room of the drawing and of what a board like this one has round it; false where there is none. */
   #follows(): boolean {
     const [snapshot, round] = [this.#ask.snapshot(), this.#ask.round()];
-    const layout = snapshot && layoutOf(snapshot, this.#style);
-    if (layout === undefined || typeof layout === 'string' || round === undefined) return false;
-    const { width, height } = layout;
-    return follow(`${this.#width} ${round}`, (rest) => this.#keep(width, height, rest));
+    const size = snapshot && layoutOf(snapshot, this.#style)?.size();
+    if (!size || round === undefined) return false;
+    return follow(`${this.#width} ${round}`, (rest) => this.#keep(size, rest));
   }
 
   /** Keeps room for a drawing of this size, and below it for what will stand round it. */
-  #keep(width: number, height: number, rest = 0): void {
+  #keep(size: Size, rest = 0): void {
     if (this.#isBegun) return;
     this.#reserve ??= new Reserve();
-    this.#reserve.size(width, height, rest);
+    this.#reserve.size(size, rest);
     if (!this.#reserve.element.parentNode) this.#board.shadowRoot?.append(this.#reserve.element);
   }
 

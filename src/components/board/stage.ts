@@ -56,11 +56,13 @@ export class Stage {
     this.#drawing = undefined;
     this.#style = style;
     const layout = layoutOf(snapshot, style);
-    if (typeof layout === 'string') return layout;
+    if (!layout) return 'too many';
     this.#rooms = layout.rooms;
     this.#written = layout.written;
-    this.#drawing = layout.drawing();
-    this.still.size(layout);
+    const drawing = layout.drawing();
+    if (!drawing) return 'empty';
+    this.#drawing = drawing;
+    this.still.size(drawing);
     if (start !== this.#scaled) this.#scale = ribbonScale(start);
     this.#scaled = start;
     this.#flow = new Flow(circuit);

@@ -8,13 +8,6 @@ import { networkPlan } from './network.ts';
 import type { Plan, Size } from './plan.ts';
 import { marked } from './zero-mark.ts';
 
-/** A drawing whose size is known before it is drawn. */
-export interface PlannedDrawing extends Size {
-  readonly kind: 'planned';
-  /** Draws it, anew each time. */
-  readonly draw: () => Drawing;
-}
-
 /** Draws circuits that are not series and parallel all the way down: it stands in a file of its own, loaded where one is needed. */
 export type WebDrawer = (circuit: Circuit, style: DrawingStyle, mark?: readonly Share[]) => Drawing;
 
@@ -50,29 +43,25 @@ export function drawTree(
   return drawingOf(planTree(tree, circuit, style, mark));
 }
 
-const done = (drawing: Drawing): PlannedDrawing => {
-  const { width, height } = drawing;
-  return { kind: 'planned', width, height, draw: () => drawing };
-};
-
-/** Plans what `drawSchematic` draws: how large it will be takes less time than the drawing. */
-export function planSchematic(circuit: Circuit, style: DrawingStyle = {}): PlannedDrawing | Irreducible {
-  const { circuit: drawn, carries } = marked(circuit) ?? { circuit, carries: undefined };
-  const tree = seriesParallel(drawn);
-  if (tree.kind === 'irreducible')
-    return webDrawer && circuit.components.length > 0 ? done(webDrawer(drawn, style, carries)) : tree;
-  const plan = planTree(tree, drawn, style, carries);
-  // The letters of labelled points find their places, and may ask for room, when all else is drawn.
-  if (drawn.components.some(({ from, to }) => isPoint(from) || isPoint(to))) return done(drawingOf(plan));
-  return { kind: 'planned', ...plan.size, draw: () => drawingOf(plan) };
-}
-
 /**
  * A circuit as symbols, wires, labels and ribbons on a plane. The same circuit and style give the same drawing; no value and no
  * switch moves anything. What is not series and parallel all the way down comes back as the irreducible rest until `prepare` has
  * loaded what draws it; a circuit without components always does.
  */
 export function drawSchematic(circuit: Circuit, style: DrawingStyle = {}): Drawing | Irreducible {
-  const planned = planSchematic(circuit, style);
-  return planned.kind === 'planned' ? planned.draw() : planned;
+  const { circuit: drawn, carries } = marked(circuit) ?? { circuit, carries: undefined };
+  const tree = seriesParallel(drawn);
+  if (tree.kind !== 'irreducible') return drawTree(tree, drawn, style, carries);
+  return webDrawer && circuit.components.length > 0 ? webDrawer(drawn, style, carries) : tree;
+}
+
+/** How large the drawing of a circuit is, mostly found without drawing it; undefined where there is none. */
+export function schematicSize(circuit: Circuit, style: DrawingStyle = {}): Size | undefined {
+  const { circuit: drawn, carries } = marked(circuit) ?? { circuit, carries: undefined };
+  const tree = seriesParallel(drawn);
+  // The letters of labelled points find their places, and may ask for room, when all else is drawn.
+  const isLabelled = drawn.components.some(({ from, to }) => isPoint(from) || isPoint(to));
+  if (tree.kind !== 'irreducible' && !isLabelled) return planTree(tree, drawn, style, carries).size;
+  const drawing = drawSchematic(circuit, style);
+  return drawing.kind === 'drawing' ? drawing : undefined;
 }

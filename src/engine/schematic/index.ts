@@ -9,7 +9,8 @@ export {
 export { valueText } from './caption.ts';
 export type { DescriptionData, PartName, Phrase } from './codes.ts';
 export { describeCircuit } from './describe.ts';
-export { drawSchematic, equipWebs, planSchematic, type PlannedDrawing, type WebDrawer } from './draw.ts';
+export { drawSchematic, equipWebs, schematicSize, type WebDrawer } from './draw.ts';
+export type { Size } from './plan.ts';
 export type {
   Arrow,
   Box,

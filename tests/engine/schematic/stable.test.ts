@@ -2,7 +2,7 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { lastSetting, settingAt, withValue } from '../../../src/engine/circuit/index.ts';
 import { parseCircuit } from '../../../src/engine/notation/index.ts';
-import { drawSchematic } from '../../../src/engine/schematic/index.ts';
+import { drawSchematic, schematicSize } from '../../../src/engine/schematic/index.ts';
 import { build } from './build.ts';
 import { withConditions } from '../topology/conditions.ts';
 import { geometry, places, turned } from './places.ts';
@@ -14,6 +14,14 @@ test('the same circuit and style give the same drawing', () => {
   for (const { circuit, style, drawing } of some) {
     assert.equal(JSON.stringify(drawSchematic(circuit, style)), JSON.stringify(drawing));
   }
+});
+
+test('a drawing is as large as is found without drawing it', () => {
+  for (const { circuit, style, drawing } of drawings()) {
+    const { width, height } = schematicSize(circuit, style) ?? {};
+    assert.deepEqual({ width, height }, { width: drawing.width, height: drawing.height });
+  }
+  assert.equal(schematicSize({ components: [] }), undefined);
 });
 
 test('turning the switches and sliders of a circuit to either end moves nothing', () => {
