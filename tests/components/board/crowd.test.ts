@@ -115,7 +115,7 @@ describe('a page crowded with boards', () => {
       'B1 6 V + S1 open + (R1 12 Ω ∥ R2 [1..9 step 1] 6 Ω) + L1 6 V 3 W',
       'B1 6 V + A1',
       'B1 9 V + (R1 10 Ω ∥ (R2 20 Ω + R3 30 Ω) ∥ (R4 40 Ω + R5 50 Ω + R6 60 Ω))',
-      'B1 6 V + R1 12 Ω @A + R2 100 Ω @B',
+      'B1 6 V + R1 12 Ω + @A + R2 100 Ω + @B',
     ];
     const page = await fixture(
       html`<div>

@@ -26,7 +26,7 @@ describe('the form of a drawing', () => {
     ['another supply', line('27 Ω', '[4..40] 12 Ω', '12 V')],
     ['a component taken out', line('27 Ω broken')],
     ['another arrangement', line('27 Ω').replace('∥', '+')],
-    ['a labelled point', line('27 Ω').replace('A1 +', 'A1 @A +')],
+    ['a labelled point', line('27 Ω').replace('A1 +', 'A1 + @A +')],
   ] as const)
     it(`is another with ${what}`, () => {
       expect(formOf(other)).not.to.equal(formOf(line('27 Ω')));
