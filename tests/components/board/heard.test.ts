@@ -120,9 +120,10 @@ describe('the notes of a board', () => {
     const store = storeOf(quay);
     store.set('R1', 'bridged');
     store.set('L1', 'bridged');
-    const [fault = '', caution = '', remark = '', ...more] = notes(momentIn(store));
+    const [fault = '', caution = '', ammeter = '', remark = '', ...more] = notes(momentIn(store));
     expect(fault).to.match(/^B1 is short-circuited through A1, the wire across R1 and the wire across L1/);
     expect(caution).to.match(/^Caution: B1 is short-circuited\./);
+    expect(ammeter).to.match(/^Caution: A1 is straight across B1;/);
     expect(remark).to.equal('Wires are across R1 and L1, so current can go round them.');
     expect(more).to.deep.equal([]);
     store.show(readCourse('').course, true);
