@@ -105,12 +105,15 @@ export function graphOf(
   const ends = { nodes, tails, heads };
   const zero = marked === undefined ? undefined : nodes.get(marked);
   const forest = forestOf(ends, ohms, { components, emfs, supplies, zero });
-  const sent = amperes.some(Boolean) ? sentThrough({ ...ends, ...forest }, amperes, exactly) : undefined;
+  const { order, up, depths, roots, chords, slack } = forest;
+  const sent = amperes.some(Boolean) ? sentThrough({ tails, heads, order, up }, amperes, exactly) : undefined;
   const rises = sent ? emfs.map((emf, branch) => risen(emf, resistances[branch], sent[branch])) : emfs;
   const [volt, volts] = inUnits(rises, 0);
   return {
     components,
-    ...ends,
+    nodes,
+    tails,
+    heads,
     resistances,
     emfs,
     amperes,
@@ -122,6 +125,11 @@ export function graphOf(
     volt,
     supplies,
     zero,
-    ...forest,
+    order,
+    up,
+    depths,
+    roots,
+    chords,
+    slack,
   };
 }
