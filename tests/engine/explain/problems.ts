@@ -8,7 +8,7 @@ export interface Problem {
   readonly steps: readonly (readonly [why: string, equation: string, numbers: string, result: string])[];
 }
 
-/** Problems of every kind, solved by hand (common practice). */
+/** Problems of every kind, solved in the order that is common practice. */
 export const problems: readonly Problem[] = [
   {
     what: 'the p.d. across one of two in series',
