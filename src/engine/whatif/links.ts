@@ -3,7 +3,8 @@ import { leaves, type Tree } from '../topology/index.ts';
 /** What a link of a chain of reasons speaks of: the current, the p.d. or the resistance of a block. */
 export type Link = readonly ['I' | 'V' | 'R', Tree];
 
-const holds = (tree: Tree, id: string): boolean => leaves(tree).some((leaf) => leaf.id === id);
+/** Whether a component is part of a block. */
+export const holds = (tree: Tree, id: string): boolean => leaves(tree).some((leaf) => leaf.id === id);
 
 /** The blocks that hold a component, from the whole down to itself. */
 export function pathTo(tree: Tree, id: string): Tree[] {

@@ -4,14 +4,13 @@ import type { ExactSolution } from '../solve/index.ts';
 import { leaves, seriesParallel, type Tree } from '../topology/index.ts';
 import type { Course } from '../words/index.ts';
 import type { Because, BecauseData } from './codes.ts';
-import { linksTo, pathTo, type Link } from './links.ts';
+import { holds, linksTo, pathTo, type Link } from './links.ts';
 import { slope, type Turn, type Turns } from './turn.ts';
 
 type Change = BecauseData['so the current']['change'];
 
 const zero = new Fraction(0);
 const idsOf = (tree: Tree): string[] => leaves(tree).map(({ id }) => id);
-const has = (tree: Tree, id: string): boolean => idsOf(tree).includes(id);
 
 /** The current through a block, from its `from` to its `to`. */
 function currentOf(block: Tree, solution: ExactSolution): Fraction {
@@ -67,8 +66,10 @@ export function reasonsFor(
   if (tree.kind !== 'series' || tree.from !== tree.to || supplies.length !== 1) return [];
   const supply = tree.parts.find((part) => part.kind === 'component' && part.id === source);
   const id = target === 'total' ? source : target;
-  if (!supply || (letter !== 'I' && letter !== 'V') || !has(tree, id)) return [];
-  const active = turns.filter(({ what, at }) => what !== source && has(tree, what) && at(0).current(what)?.n);
+  if (!supply || (letter !== 'I' && letter !== 'V') || !holds(tree, id)) return [];
+  const active = turns.filter(
+    ({ what, at }) => what !== source && holds(tree, what) && at(0).current(what)?.n,
+  );
   if (active.length === 0) return [];
   const paths = active.map(({ what }) => pathTo(tree, what));
   const blocks = [...new Set(paths.flatMap((path) => path.slice(1, -1)))];
