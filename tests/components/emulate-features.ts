@@ -9,12 +9,16 @@ export interface Features {
   readonly 'prefers-reduced-motion'?: 'reduce' | 'no-preference';
 }
 
+let emulates = false;
+afterEach(() => (emulates ? emulateFeatures() : undefined));
+
 /**
- * Sets the reader's settings, and with `print` the medium, of this test file's page; without arguments resets them. A
- * test that sets any is skipped outside Chromium.
+ * Sets the reader's settings, and with `print` the medium, until the test ends; without arguments resets them. A test
+ * that sets any is skipped outside Chromium.
  */
 export async function emulateFeatures(features: Features = {}, media: 'print' | '' = ''): Promise<void> {
   const list = Object.entries(features).map(([name, value]) => ({ name, value: String(value) }));
-  if (list.length > 0 || media) needsChromium();
+  emulates = list.length > 0 || media !== '';
+  if (emulates) needsChromium();
   if (isChromium) await executeServerCommand<boolean, object>('emulate-features', { media, features: list });
 }

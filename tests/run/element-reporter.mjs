@@ -17,7 +17,7 @@ function explain({ message, stack, expected, actual }) {
   return [...lines, ...values].map((line) => `      ${line}`).join('\n');
 }
 
-/** The counts of one file; a file that could not run, or that holds no test, is one failure. */
+/** The counts of one page; a page that could not run, or that holds no test, is one failure. */
 function count({ testResults, errors }) {
   const tests = testResults ? leaves(testResults) : [];
   const passed = tests.filter((test) => test.passed && !test.skipped).length;
@@ -26,7 +26,7 @@ function count({ testResults, errors }) {
   return { passed, skipped, failed: tests.length - passed - skipped + broken };
 }
 
-/** What went wrong in a file, a text for each. */
+/** What went wrong in a page, a text for each. */
 function mishaps({ testResults, errors }) {
   return [
     ...errors.map((error) => `    ✖ could not run\n${explain(error)}`),
@@ -37,11 +37,11 @@ function mishaps({ testResults, errors }) {
   ];
 }
 
-function print(session, file, { passed, skipped }) {
+function print(session, page, { passed, skipped }) {
   const { testResults, logs, request404s = [] } = session;
   const took = testResults ? leaves(testResults).reduce((sum, { duration = 0 }) => sum + duration, 0) : 0;
   console.log(
-    `  ${file}: ${passed} passed${skipped ? `, ${skipped} skipped` : ''} (${(took / 1000).toFixed(1)} s)`,
+    `  ${page}: ${passed} passed${skipped ? `, ${skipped} skipped` : ''} (${(took / 1000).toFixed(1)} s)`,
   );
   for (const log of logs) console.log('    logged:', ...log);
   for (const url of request404s) console.log(`    not found: ${url}`);
@@ -58,15 +58,13 @@ function say([browser, { passed, failed, skipped }]) {
 }
 
 /**
- * Reporter for the browser runner: for each browser every file with its count, every failure and what a page logged,
+ * Reporter for the browser runner: for each browser every page with its count, every failure and what a page logged,
  * then what ran where, and which browsers are absent.
  */
 export function elementReporter(absent) {
-  let root = '';
   let names = [];
   return {
-    start({ config, browserNames }) {
-      root = `${config.rootDir}/`;
+    start({ browserNames }) {
       names = [...new Set(browserNames)];
     },
     onTestRunFinished({ sessions }) {
@@ -78,9 +76,9 @@ export function elementReporter(absent) {
         const own = sessions.filter(({ browser }) => browser.name === name);
         for (const session of own.sort((a, b) => a.testFile.localeCompare(b.testFile))) {
           const counts = count(session);
-          const file = session.testFile.replace(root, '');
-          print(session, file, counts);
-          said.push(...mishaps(session).map((mishap) => `  ${file}, ${name}\n${mishap}`));
+          const page = session.testFile.match(/elements-\d+\/(.*)\.js$/)[1];
+          print(session, page, counts);
+          said.push(...mishaps(session).map((mishap) => `  ${page}, ${name}\n${mishap}`));
           add(ran.get(name), counts);
           add(sum, counts);
         }

@@ -6,8 +6,6 @@ import type { RheoletBoard } from '../../../src/components/board/index.ts';
 import { settled } from '../beside-board.ts';
 import { emulateFeatures } from '../emulate-features.ts';
 
-afterEach(() => emulateFeatures());
-
 async function made(more = html``): Promise<RheoletActivity> {
   const activity = await fixture<RheoletActivity>(
     html`<rheolet-activity reveal="meter">

@@ -4,10 +4,7 @@ import { emulateFeatures } from '../emulate-features.ts';
 import { settled } from '../beside-board.ts';
 import { bench, box, button, press, quay, tested, type ClaimBench } from './bench.ts';
 
-afterEach(async () => {
-  await emulateFeatures();
-  await resetMouse();
-});
+afterEach(() => resetMouse());
 
 const choices = 'V_R1 = V_R2; I_A1 = 2 I_A2; R_total ≤ R_R2';
 

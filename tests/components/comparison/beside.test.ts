@@ -176,5 +176,4 @@ for (const [tag, attributes] of [
       });
       await set(made, 'R1', '22');
       await expect(made.element).to.be.accessible();
-      await emulateFeatures();
     });

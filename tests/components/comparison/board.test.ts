@@ -213,6 +213,5 @@ describe('a board that holds its readings', () => {
       bench.board.set('R1', '24');
       await bench.settled();
       await expect(bench.board).to.be.accessible();
-      await emulateFeatures();
     });
 });

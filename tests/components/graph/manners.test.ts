@@ -6,8 +6,6 @@ import { emulateFeatures } from '../emulate-features.ts';
 import { isChromium } from '../chromium.ts';
 import { bench, heard, plane, quay } from './bench.ts';
 
-afterEach(() => emulateFeatures());
-
 describe('a graph is read by keys', () => {
   it('setting by setting, by a tenth, from end to end, and back to where the board stands', async () => {
     const made = await bench(quay, { of: 'I_A1' });

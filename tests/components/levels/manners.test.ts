@@ -4,8 +4,6 @@ import { emulateFeatures } from '../emulate-features.ts';
 import { settled } from '../beside-board.ts';
 import { bench, group, heard, lit, pump, quay, type LevelsBench } from './bench.ts';
 
-afterEach(() => emulateFeatures());
-
 describe('a level diagram and its board point at each other', () => {
   it('what is pointed at in the diagram stands out on the board, and no longer', async () => {
     const made = await bench(quay);

@@ -6,8 +6,6 @@ import { emulateFeatures } from '../emulate-features.ts';
 import { bench as closed, pump, quay, type LevelsBench } from './bench.ts';
 import { eventually } from '../eventually.ts';
 
-afterEach(() => emulateFeatures());
-
 const cells = (made: LevelsBench): string[][] =>
   made.all('tr').map((row) => [...row.children].map((cell) => cell.textContent.replace(/\s+/g, ' ').trim()));
 const details = (made: LevelsBench): HTMLDetailsElement => made.element.shadowRoot!.querySelector('details')!;

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { newPage, type Page } from '../new-page.ts';
 import type { Reader } from './reader.ts';
 
-const script = new URL('./page-in-frame.ts', import.meta.url);
+const script = new URL('./page-in-frame.js', import.meta.url);
 
 /** Settles: observers, definitions and renders all run before the next frame but one. */
 async function settled(): Promise<void> {

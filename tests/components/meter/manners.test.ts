@@ -7,10 +7,7 @@ import { bench } from './bench.ts';
 
 const line = 'B1 6 V + A1 + (R1 12 Ω ∥ (A2 + L1 8 Ω))';
 
-afterEach(async () => {
-  await emulateFeatures();
-  await resetMouse();
-});
+afterEach(() => resetMouse());
 
 describe('a meter and its component belong together', () => {
   it('pointing at the meter makes the component stand out, and leaving ends it', async () => {

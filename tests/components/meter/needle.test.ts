@@ -13,8 +13,6 @@ const angle = (made: BesideBoard<RheoletMeter>): number =>
 const numerals = (made: BesideBoard<RheoletMeter>): string[] =>
   made.texts('svg text:not([part], .said)').filter(Boolean);
 
-afterEach(() => emulateFeatures());
-
 describe('a needle', () => {
   // 100° for the whole scale.
   for (const [range, at] of [

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { pumpLine, quayLine } from '../board/bench.ts';
 import { newPage } from '../new-page.ts';
 
-const script = new URL('./lesson-in-frame.ts', import.meta.url);
+const script = new URL('./lesson-in-frame.js', import.meta.url);
 const tags = ['rheolet-board', 'rheolet-meter', 'rheolet-resistor', 'rheolet-rules', 'rheolet-value'];
 
 /** All boards are drawn, also those out of sight, and whoever reads them has had a frame. */

@@ -42,7 +42,6 @@ describe('a page with the library is accessible', () => {
       await expect(root).to.be.accessible();
       document.documentElement.style.removeProperty('color-scheme');
       document.documentElement.style.removeProperty('background');
-      await emulateFeatures();
     });
   }
 });
@@ -86,7 +85,6 @@ describe('ink on paper', () => {
     expect(getComputedStyle(bench.find('[part=key]')).color).to.equal('rgb(0, 0, 0)');
     expect(getComputedStyle(bench.path).fill).to.equal('rgb(179, 179, 179)');
     expect(getComputedStyle(bench.find('.acts')).display).to.equal('none');
-    await emulateFeatures();
   });
 
   it('takes its colours from the page', async () => {

@@ -76,7 +76,7 @@ describe('a tag that is defined twice', () => {
 
 describe('the version', () => {
   it('is that of the package', async () => {
-    const response = await fetch(new URL('../../../package.json', import.meta.url));
+    const response = await fetch('/package.json');
     const { version: published } = (await response.json()) as { version: string };
     expect(version).to.equal(published);
   });

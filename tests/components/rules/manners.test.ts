@@ -4,8 +4,6 @@ import { emulateFeatures } from '../emulate-features.ts';
 import { settled } from '../beside-board.ts';
 import { bench, held, pump, quay } from './bench.ts';
 
-afterEach(() => emulateFeatures());
-
 describe('what the pupil is to work out is not given away', () => {
   it('a hidden resistance is "?" in a sum, and its own V = IR has no numbers at all', async () => {
     const made = await bench('B1 12 V + R1 7 Ω hidden + R2 17 Ω', { rules: 'series-resistance ohm' });

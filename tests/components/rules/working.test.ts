@@ -6,8 +6,6 @@ import { emulateFeatures } from '../emulate-features.ts';
 import { bench, pump, quay, type RulesBench } from './bench.ts';
 import { eventually } from '../eventually.ts';
 
-afterEach(() => emulateFeatures());
-
 const solution = (made: RulesBench): RheoletSteps | undefined =>
   made.all('rheolet-steps')[0] as RheoletSteps | undefined;
 const shown = (made: RulesBench): string[] =>

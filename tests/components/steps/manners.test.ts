@@ -5,10 +5,7 @@ import { settled } from '../beside-board.ts';
 import { bench, box, fill, press, seen, type StepsBench } from './bench.ts';
 import { eventually } from '../eventually.ts';
 
-afterEach(async () => {
-  await emulateFeatures();
-  await resetMouse();
-});
+afterEach(() => resetMouse());
 
 /** The place of the step that has the focus. (A test that fails must not write out elements: that takes a browser minutes.) */
 const at = (made: StepsBench): number =>

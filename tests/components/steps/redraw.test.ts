@@ -3,8 +3,6 @@ import { emulateFeatures } from '../emulate-features.ts';
 import { bench, press, seen, type StepsBench } from './bench.ts';
 import { eventually } from '../eventually.ts';
 
-afterEach(() => emulateFeatures());
-
 const pictures = (made: StepsBench): HTMLElement[] => made.all('[part=circuit]');
 
 /** A worked solution whose pictures have come. */

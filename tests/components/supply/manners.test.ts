@@ -171,7 +171,6 @@ describe('a supply, wherever it goes', () => {
     expect(
       [sliders(element), boxes(element), steps(element)].map((parts) => parts.some(visible)),
     ).to.deep.equal([false, true, false]);
-    await emulateFeatures();
   });
 });
 
@@ -188,6 +187,5 @@ describe('a supply is accessible', () => {
       const { element } = await supplyBeside(quayBattery);
       await expect(element).to.be.accessible();
       document.documentElement.removeAttribute('style');
-      await emulateFeatures();
     });
 });

@@ -178,7 +178,6 @@ describe('surroundings, wherever they go', () => {
     expect(
       [sliders(element), boxes(element), steps(element)].map((parts) => parts.some(visible)),
     ).to.deep.equal([false, true, false]);
-    await emulateFeatures();
   });
 
   it('stand in the link to the setting, and come back from one', async () => {
@@ -209,6 +208,5 @@ describe('surroundings are accessible', () => {
       const { element } = await surroundingsBeside(weather, { label: 'The pier' });
       await expect(element).to.be.accessible();
       document.documentElement.removeAttribute('style');
-      await emulateFeatures();
     });
 });

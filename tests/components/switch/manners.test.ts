@@ -72,7 +72,6 @@ describe('the button of a switch', () => {
     expect(
       bench.all('[part=symbol], [part=state]').every((part) => part.getClientRects().length > 0),
     ).to.equal(true);
-    await emulateFeatures();
   });
 
   for (const [name, features, scheme] of [
@@ -91,6 +90,5 @@ describe('the button of a switch', () => {
         button.color,
       );
       document.documentElement.removeAttribute('style');
-      await emulateFeatures();
     });
 });

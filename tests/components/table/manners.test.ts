@@ -5,10 +5,7 @@ import { settled } from '../beside-board.ts';
 import { needsChromium } from '../chromium.ts';
 import { bench, cells, press, quay } from './bench.ts';
 
-afterEach(async () => {
-  await emulateFeatures();
-  await resetMouse();
-});
+afterEach(() => resetMouse());
 
 const wishes = [
   ['of readings', { label: 'The quay lights', totals: '' }],

@@ -1,0 +1,74 @@
+import { join, relative, sep } from 'node:path';
+import { readdirSync, rmSync } from 'node:fs';
+import { build } from 'esbuild';
+import { seeded } from './seed.mjs';
+import { testFiles } from './test-files.mjs';
+
+const folder = 'tests/components';
+/** A page of its own costs a browser most of a second; a page of many keeps one browser busy while the other is done. */
+const filesAPage = 8;
+
+/** The test files of each page by its name, such as `board/2`: some of one folder. */
+function pages(part) {
+  const folders = new Map();
+  for (const file of testFiles(folder, part).sort()) {
+    const [name] = relative(folder, file).split(sep);
+    folders.set(name, [...(folders.get(name) ?? []), file]);
+  }
+  return new Map(
+    [...folders].flatMap(([name, files]) =>
+      shares(files).map((share, place) => [`${name}/${place + 1}`, share]),
+    ),
+  );
+}
+
+/** Files shared out evenly between as few pages as there may be. */
+function shares(files) {
+  const count = Math.ceil(files.length / filesAPage);
+  const size = Math.ceil(files.length / count);
+  return Array.from({ length: count }, (_, share) => files.slice(share * size, (share + 1) * size));
+}
+
+/** For esbuild: a module `page:NAME` that imports the test files of a page. */
+const importing = (tests) => ({
+  name: 'pages',
+  setup(bundler) {
+    bundler.onResolve({ filter: /^page:/ }, ({ path }) => ({ path: path.slice(5), namespace: 'page' }));
+    bundler.onLoad({ filter: /./, namespace: 'page' }, ({ path }) => ({
+      contents: tests
+        .get(path)
+        .map((file) => `import './${file}';`)
+        .join('\n'),
+      resolveDir: '.',
+    }));
+  },
+});
+
+/**
+ * Bundles the elements' tests with `part` in their path into pages, with what they share in chunks, so that a page
+ * asks for some twenty files instead of some hundreds; gives the pages' files.
+ */
+export async function elementPages(part) {
+  const tests = pages(part);
+  const outdir = `.tmp/elements-${process.pid}`;
+  process.on('exit', () => rmSync(outdir, { recursive: true, force: true }));
+  const framed = readdirSync(folder, { recursive: true }).filter((file) => file.endsWith('-in-frame.ts'));
+  await build({
+    entryPoints: [
+      ...[...tests.keys()].map((name) => ({ in: `page:${name}`, out: name })),
+      ...framed.map((file) => ({ in: join(folder, file), out: file.replace(/\.ts$/, '') })),
+    ],
+    outdir,
+    bundle: true,
+    splitting: true,
+    format: 'esm',
+    target: 'es2022',
+    conditions: ['development', 'browser', 'module'],
+    sourcemap: true,
+    ignoreAnnotations: true,
+    plugins: [importing(tests)],
+    ...seeded,
+    logLevel: 'warning',
+  }).catch(() => process.exit(1)); // esbuild has said what is wrong
+  return [...tests.keys()].map((name) => join(outdir, `${name}.js`));
+}
