@@ -65,7 +65,7 @@ export class Answer<N extends number | Fraction> implements Readings<N> {
     if (!this.#driven) return conditionsOf(this.#circuit);
     return [
       ...remarksOf(this.#graph, this.#drawn),
-      ...benchRemarks(this.#circuit, this),
+      ...benchRemarks(this.#circuit, this.#drawn, this),
       ...conditionsOf(this.#circuit),
     ];
   }

@@ -1,9 +1,7 @@
 import { forwardPoint, isSupply, type Circuit, type Component } from '../circuit/index.ts';
 import type { Fraction } from '../quantity/index.ts';
-import { loopOf, shorted } from './faults.ts';
-import { grow } from './forest.ts';
+import { ammetersAcrossOthers, ammetersAcrossSupplies } from './ammeters.ts';
 import type { Graph } from './graph.ts';
-import { idsOf } from './ids-of.ts';
 import { isBeyond, number, written } from './limit.ts';
 import type { Caution, Readings, Remark } from './solution.ts';
 
@@ -47,12 +45,17 @@ function pairsOf(joints: ReadonlyMap<string, readonly Component[]>): Remark[] {
   );
 }
 
-/** What a teacher would say at the bench of a circuit that has an answer: what is in the wrong place, or the wrong way round. */
-export function benchRemarks(circuit: Circuit, readings: Readings<number | Fraction>): Remark[] {
+/** What a teacher would say at the bench of a circuit that has an answer: what is in the wrong place, or the wrong way round, as far as it is `drawn`. */
+export function benchRemarks(
+  circuit: Circuit,
+  drawn: Graph,
+  readings: Readings<number | Fraction>,
+): Remark[] {
   const joints = jointsOf(circuit);
   const ends: readonly string[] = circuit.terminals ?? [];
   return [
     ...pairsOf(joints),
+    ...ammetersAcrossOthers(drawn),
     ...circuit.components.flatMap(({ id, from, to }): Remark[] => {
       const isLoose = (node: string): boolean => joints.get(node)?.length === 1 && !ends.includes(node);
       const loose = from === to ? [] : [from, to].filter(isLoose);
@@ -87,24 +90,6 @@ function overloaded(
   ];
 }
 
-/** Ammeters between whose ends there are only supplies that drive the same way round, and what has no resistance. */
-function ammetersAcross(graph: Graph): Caution[] {
-  const { components, ohms, tails, heads } = graph;
-  const ranks = components.map(({ kind }, branch) => {
-    if (kind === 'supply') return (ohms[branch] ?? 0) + 1;
-    return kind === 'ammeter' || ohms[branch] ? Infinity : 0;
-  });
-  const joined = { ...graph, ...grow(graph, ranks, 0) };
-  return components.flatMap(({ id, kind }, branch): Caution[] => {
-    const isAcross = joined.roots[tails[branch] ?? 0] === joined.roots[heads[branch] ?? 0];
-    if (kind !== 'ammeter' || ohms[branch] === Infinity || !isAcross) return [];
-    const [, ...rest] = loopOf(joined, branch);
-    const supplies = idsOf(graph, shorted(graph, rest));
-    const ids = [id, ...supplies];
-    return supplies.length > 0 ? [{ code: 'ammeter across a supply', data: { id, supplies }, ids }] : [];
-  });
-}
-
 /** What would happen to parts of the real circuit that are in the wrong place, as far as it is `drawn`. */
 export function benchCautions(
   { components }: Circuit,
@@ -124,5 +109,5 @@ export function benchCautions(
     }
     return [];
   });
-  return [...each, ...ammetersAcross(drawn)];
+  return [...each, ...ammetersAcrossSupplies(drawn)];
 }

@@ -30,6 +30,12 @@ export interface RemarkData {
   'cut off': { readonly ids: readonly string[] };
   /** Nothing joins the voltmeter and this component but each other, so all its current would have to pass the meter. */
   'voltmeter in series': { readonly id: string; readonly other: string };
+  /** Ammeters join the ends of these, so what flows goes through the ammeters; `ideal`: all of it. */
+  'ammeter across': {
+    readonly meters: readonly string[];
+    readonly others: readonly string[];
+    readonly ideal: boolean;
+  };
   /** Like poles of two supplies are joined, and nothing else there. */
   'cells in opposition': { readonly id: string; readonly other: string };
   /** One end, or both, is joined to nothing. */
@@ -65,8 +71,8 @@ export interface CautionData {
   'led overloaded': { readonly id: string; readonly current: string; readonly rating: string };
   /** A current is driven into a supply's positive terminal. */
   'driven backwards': { readonly id: string };
-  /** An ammeter straight across a supply, or across several in a chain. */
-  'ammeter across a supply': { readonly id: string; readonly supplies: readonly string[] };
+  /** An ammeter, or several one after another, straight across a supply, or across several in a chain. */
+  'ammeter across a supply': { readonly meters: readonly string[]; readonly supplies: readonly string[] };
   /** More than schools treat as extra-low voltage. */
   'not extra-low voltage': { readonly limit: string };
 }

@@ -95,7 +95,7 @@ function sorted(ranks: readonly number[]): number[] {
 }
 
 /** The last of a chain of numbers, each of which tells the next, the last one itself; on the way the chain becomes shorter. */
-function top(nexts: number[], from: number): number {
+export function top(nexts: number[], from: number): number {
   let at = from;
   for (let next = nexts[at] ?? at; next !== at; next = nexts[at] ?? at) {
     nexts[at] = nexts[next] ?? next;

@@ -61,6 +61,28 @@ describe('faults, remarks and cautions', () => {
   });
 });
 
+describe('an ammeter across something', () => {
+  it('leaves it no current, where it is ideal, and is where the current goes', () => {
+    let [seen, fed] = [0, 0];
+    fc.assert(
+      fc.property(anyCircuit, (circuit) => {
+        const solution = solveExact(circuit);
+        for (const { code, data } of solution.remarks) {
+          if (code !== 'ammeter across') continue;
+          const { meters, others, ideal } = data;
+          for (const id of ideal ? others : []) assert.equal(Number(solution.current(id)), 0, id);
+          for (const id of meters)
+            assert.equal(circuit.components.find((one) => one.id === id)?.kind, 'ammeter');
+          seen++;
+          if (meters.some((id) => solution.current(id)?.n)) fed++;
+        }
+      }),
+      { numRuns },
+    );
+    assert.ok(seen > 20 && fed > 10, `${seen}, ${fed}`);
+  });
+});
+
 describe('the faults of random circuits', () => {
   const few = new Fraction(1, 10 ** 12);
 

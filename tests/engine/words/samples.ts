@@ -104,6 +104,10 @@ export const samples: { readonly [Code in keyof Catalogue]: readonly Catalogue[C
   'supplies in contradiction': [{ supplies: ['B1', 'B2'] }],
   'share undetermined': [{ ids: ['A1', 'S1'] }, { ids: ['A1'] }],
   'voltmeter in series': [{ id: 'V1', other: 'L1' }],
+  'ammeter across': [
+    { meters: ['A1'], others: ['R1'], ideal: true },
+    { meters: ['A1', 'A2'], others: ['R1', 'L1'], ideal: false },
+  ],
   'cells in opposition': [{ id: 'B2', other: 'B1' }],
   'loose end': [
     { id: 'R3', both: false },
@@ -117,8 +121,8 @@ export const samples: { readonly [Code in keyof Catalogue]: readonly Catalogue[C
   'led overloaded': [{ id: 'LED1', current: '0.700 A', rating: '20.0 mA' }],
   'driven backwards': [{ id: 'B2' }],
   'ammeter across a supply': [
-    { id: 'A1', supplies: ['B1'] },
-    { id: 'A1', supplies: ['B1', 'B2'] },
+    { meters: ['A1'], supplies: ['B1'] },
+    { meters: ['A1', 'A2'], supplies: ['B1', 'B2'] },
   ],
   ...chainSamples,
   'current without a path': [

@@ -36,6 +36,8 @@ export const solve: Sentences<FaultData & RemarkData & CautionData & ReasonData>
   'cut off': ({ ids }) => `${subject(ids)} cut off from any supply: no current there.`,
   'voltmeter in series': ({ id, other }) =>
     `${id} is in series with ${other}: a voltmeter lets next to nothing through, so it belongs across a component.`,
+  'ammeter across': ({ meters, others, ideal }) =>
+    `${subject(meters)} across ${all(others)}: ${ideal ? 'an ideal ammeter has no resistance, so no current' : 'an ammeter has next to no resistance, so hardly any current'} goes through ${any(others)}, and the reading is not the current there. Put ${them(meters)} in series with ${others.length > 1 ? 'one of them' : all(others)}.`,
   'cells in opposition': ({ id, other }) =>
     `${id} and ${other} are joined at like poles: their e.m.f.s work against each other. Turn one round if they are to help.`,
   'loose end': ({ id, both }) =>
@@ -70,9 +72,9 @@ export const solve: Sentences<FaultData & RemarkData & CautionData & ReasonData>
     caution(
       `a current is driven backwards through ${id}; a cell that is not made to be charged can get hot, leak or burst.`,
     ),
-  'ammeter across a supply': ({ id, supplies }) =>
+  'ammeter across a supply': ({ meters, supplies }) =>
     caution(
-      `${id} is straight across ${all(supplies)}; an ammeter has next to no resistance, so they can be damaged. Put it in series.`,
+      `${subject(meters)} straight across ${all(supplies)}; an ammeter has next to no resistance, so they can be damaged. Put ${them(meters)} in series.`,
     ),
   'not extra-low voltage': ({ limit }) =>
     caution(`more than ${limit} is above what schools treat as extra-low voltage; do not build it.`),
