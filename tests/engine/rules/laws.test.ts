@@ -1,23 +1,12 @@
 import assert from 'node:assert/strict';
 import { describe, it } from 'node:test';
 import { Fraction } from '../../../src/engine/quantity/index.ts';
-import { checkRules, type Equation, type Rule, type RuleCheck } from '../../../src/engine/rules/index.ts';
+import { checkRules, type Equation, type RuleCheck } from '../../../src/engine/rules/index.ts';
 import { solve, solveExact, type ExactSolution } from '../../../src/engine/solve/index.ts';
 import { blockResistance } from './block-name.ts';
+import { rules } from './pages.ts';
 import { everySample } from './samples.ts';
 
-const rules: readonly Rule[] = [
-  'series current',
-  'series p.d.',
-  'series resistance',
-  'parallel p.d.',
-  'parallel current',
-  'parallel resistance',
-  'junction law',
-  'loop law',
-  'V = IR',
-  'power balance',
-];
 const fraction = (value: number | Fraction): Fraction => new Fraction(value);
 
 /** The value of a side, by the book. */

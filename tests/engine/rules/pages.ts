@@ -1,3 +1,19 @@
+import type { Rule } from '../../../src/engine/rules/index.ts';
+
+/** Every rule, in the order of a page. */
+export const rules: readonly Rule[] = [
+  'series current',
+  'series p.d.',
+  'series resistance',
+  'parallel p.d.',
+  'parallel current',
+  'parallel resistance',
+  'junction law',
+  'loop law',
+  'V = IR',
+  'power balance',
+];
+
 /** A circuit with all that the rules say of it: each line a rule, its equation in symbols and in numbers, and why it applies or does not. */
 export interface Page {
   readonly what: string;
