@@ -49,7 +49,7 @@ export const lattice = (side: number): Joined => ({
 });
 
 /** The first `size` nodes of a graph as a pattern; all of them unless said. */
-export function patternFor({ size: all, edges }: Joined, size = all): Pattern {
+export function patternFor({ size: all, edges }: Joined, size: number = all): Pattern {
   return patternOf(
     size,
     Int32Array.from(edges, ([one]) => one),
