@@ -48,8 +48,11 @@ export interface DescriptionData {
     readonly internal: string;
     readonly range: readonly string[];
     readonly internalRange: readonly string[];
-    /** A supply that drives against the first one. */
-    readonly opposed: boolean;
+    /**
+     * A supply that drives against the first one, or a diode that does not conduct the way it is told; of a supply that the way round the first
+     * one does not lead through, which terminal is told first.
+     */
+    readonly way: '' | 'turned round' | 'positive first' | 'positive last';
     readonly condition: Condition | undefined;
   };
   /** Parts one after another. */

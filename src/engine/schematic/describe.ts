@@ -4,7 +4,7 @@ import { leaves, pieces, turnedRound, type Piece, type Single, type Tree } from 
 import { say, type Language } from '../words/index.ts';
 import { bridgeOf, type Bridge } from './bridge.ts';
 import { ratingsOf } from './caption.ts';
-import type { PartName, Phrase } from './codes.ts';
+import type { DescriptionData, PartName, Phrase } from './codes.ts';
 
 const names = { cell: 'cell', battery: 'battery', supply: 'd.c. supply' } as const;
 
@@ -51,7 +51,8 @@ const endsOf = (range: Range | undefined): string[] =>
 /** The diagram in words, from the supply round the loop, as a teacher reads it aloud, and where the 0 V mark is; hidden values are left out. */
 export function describeCircuit(circuit: Circuit, language?: Language): string {
   const components = new Map(circuit.components.map((component) => [component.id, component]));
-  const part = (component: Component, opposed = false): string => {
+  const isOnlySupply = circuit.components.filter(isSupply).length === 1;
+  const part = (component: Component, way: DescriptionData['part']['way']): string => {
     const { id, hidden, condition } = component;
     const supply = component.kind === 'supply' && !hidden ? component : undefined;
     const range = 'range' in component && !hidden ? component.range : undefined;
@@ -62,25 +63,30 @@ export function describeCircuit(circuit: Circuit, language?: Language): string {
       internal: supply?.internalResistance ? writeQuantity(supply.internalResistance).text : '',
       range: endsOf(range),
       internalRange: endsOf(supply?.internalRange),
-      opposed,
+      way,
       condition,
     };
     return say({ code: 'part', data }, language);
   };
 
-  const single = ({ id, reversed }: Single): string => {
+  const single = ({ id, reversed }: Single, isApart = false): string => {
     const component = components.get(id);
-    return component ? part(component, isSupply(component) && !reversed) : id;
+    if (!component) return id;
+    if (component.kind === 'diode' || component.kind === 'led')
+      return part(component, reversed ? 'turned round' : '');
+    if (!isSupply(component) || isOnlySupply) return part(component, '');
+    if (isApart) return part(component, reversed ? 'positive last' : 'positive first');
+    return part(component, reversed ? '' : 'turned round');
   };
 
   const isMeter = (branch: Tree): boolean =>
     branch.kind === 'component' && components.get(branch.id)?.kind === 'voltmeter';
 
-  /** `number` is that of the branch, so that branches within it are told apart. */
-  const phrase = (branch: Tree, number: string): Phrase => {
-    if (branch.kind === 'component') return { text: single(branch), join: [] };
+  /** `number` is that of the branch, so that branches within it are told apart; `isApart` where the way round the first supply need not lead through it. */
+  const phrase = (branch: Tree, number: string, isApart = number !== ''): Phrase => {
+    if (branch.kind === 'component') return { text: single(branch, isApart), join: [] };
     if (branch.kind === 'series') {
-      const parts = branch.parts.map((each) => phrase(each, number));
+      const parts = branch.parts.map((each) => phrase(each, number, isApart));
       return { text: say({ code: 'chain', data: { parts } }, language), join: parts.at(-1)?.join ?? [] };
     }
     const others = branch.parts.filter((each) => !isMeter(each));
@@ -88,7 +94,7 @@ export function describeCircuit(circuit: Circuit, language?: Language): string {
     const [only] = others;
     if (only && others.length === 1) {
       const several = only.kind === 'component' ? [] : leaves(only).map(({ id }) => id);
-      const { text, join } = phrase(only, number);
+      const { text, join } = phrase(only, number, isApart);
       return { text: say({ code: 'across', data: { text, meters, several } }, language), join };
     }
     const branches = (only ? others : branch.parts).map((each, i) => {
@@ -120,7 +126,7 @@ export function describeCircuit(circuit: Circuit, language?: Language): string {
         {
           code: 'joined branches',
           data: {
-            across: phrase(across, '').text,
+            across: phrase(across, '', true).text,
             branches: branches.map((pair, i) => {
               const parts = pair.map((each) => phrase(each, `${i + 1}`));
               return { number: `${i + 1}`, text: say({ code: 'chain', data: { parts } }, language) };
@@ -147,7 +153,7 @@ export function describeCircuit(circuit: Circuit, language?: Language): string {
       const [from, to] = [part.from, part.to].map((node) => nodes.get(node));
       const outside = part.kind === 'component' && part.id === '';
       return {
-        text: outside ? '' : phrase(part, '').text,
+        text: outside ? '' : phrase(part, '', true).text,
         from: from?.number ?? 0,
         to: to?.number ?? 0,
         back: part.to.startsWith(`${part.from}\n`),

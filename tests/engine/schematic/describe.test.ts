@@ -76,6 +76,22 @@ test('internal resistance and a cell turned round are told, hidden values are no
   assert.doesNotMatch(hidden, /\d [VΩ]/);
 });
 
+test('of one of several supplies in a branch, or between junctions, it is told which terminal comes first', () => {
+  assert.equal(
+    words('B1 1.5 V r 1 Ω ∥ B2 1.5 V r 1 Ω ∥ R1 3 Ω'),
+    'From the positive terminal of cell B1 of 1.5 V with internal resistance 1 Ω: two parallel branches: ' +
+      'branch 1 is cell B2 of 1.5 V with internal resistance 1 Ω, its positive terminal first; ' +
+      'branch 2 is resistor R1 of 3 Ω; where branches 1 and 2 join, back to B1.',
+  );
+  assert.match(
+    words('B1 6 V + R1 5 Ω + ((R2 5 Ω + B2 4 V r 1 Ω) ∥ R3 3 Ω)'),
+    /branch 1 is resistor R2 of 5 Ω, then battery B2 of 4 V with internal resistance 1 Ω, its positive terminal last;/,
+  );
+  const web = words('B1 6 V @b–@a; B2 4 V @c–@a; R2 2 Ω @b–@c; R4 2 Ω @b–@d; R5 2 Ω @c–@d; R6 1 Ω @a–@d');
+  assert.match(web, /from junction 2 to junction 1, battery B1 of 6 V, its positive terminal last;/);
+  assert.match(web, /from junction 1 to junction 3, battery B2 of 4 V, its positive terminal first;/);
+});
+
 test('what is taken out, what has a wire across it, and what a supply can be set to are told', () => {
   assert.equal(
     words('B1 [0..12] 6 V + L1 6 Ω broken + B2 1.5 V reversed bridged + R1 5 Ω'),

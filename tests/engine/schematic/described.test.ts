@@ -14,6 +14,8 @@ const parts: readonly (readonly [notation: string, words: string])[] = [
   ['M1 12 Ω', 'motor M1 of 12 Ω'],
   ['H1 8 Ω', 'heater H1 of 8 Ω'],
   ['D1', 'diode D1'],
+  ['D1 reversed', 'diode D1, turned round'],
+  ['LED1 reversed', 'light-emitting diode LED1, turned round'],
   ['LED1', 'light-emitting diode LED1'],
   ['LDR1 1 kΩ', 'light-dependent resistor LDR1 of 1 kΩ'],
   ['T1 2 kΩ', 'thermistor T1 of 2 kΩ'],

@@ -15,7 +15,14 @@ const about = (found: string, suggestion = '', rest = ''): Catalogue['expected']
   about: rest,
 });
 
-const part = { values: [], internal: '', range: [], internalRange: [], opposed: false, condition: undefined };
+const part = {
+  values: [],
+  internal: '',
+  range: [],
+  internalRange: [],
+  way: '',
+  condition: undefined,
+} as const;
 
 /** What each sentence is tried with; the compiler refuses a code that has no sample. */
 export const samples: { readonly [Code in keyof Catalogue]: readonly Catalogue[Code][] } = {
@@ -203,7 +210,9 @@ export const samples: { readonly [Code in keyof Catalogue]: readonly Catalogue[C
 
   part: [
     { ...part, name: 'battery', id: 'B1', values: ['6 V'], internal: '0.5 Ω' },
-    { ...part, name: 'cell', id: 'B2', values: ['1.5 V'], opposed: true },
+    { ...part, name: 'cell', id: 'B2', values: ['1.5 V'], way: 'turned round' },
+    { ...part, name: 'cell', id: 'B2', values: ['1.5 V'], way: 'positive first' },
+    { ...part, name: 'cell', id: 'B2', values: ['1.5 V'], way: 'positive last', condition: 'broken' },
     {
       ...part,
       name: 'variable supply',

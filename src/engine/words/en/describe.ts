@@ -4,6 +4,12 @@ import { all } from './list.ts';
 
 const counts = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
 
+const ways = {
+  '': '',
+  'turned round': ', turned round',
+  'positive first': ', its positive terminal first',
+  'positive last': ', its positive terminal last',
+};
 const conditions = { broken: ', taken out', bridged: ', with a wire across it' };
 
 const within = (range: readonly string[]): string =>
@@ -29,12 +35,12 @@ const place = (ids: readonly string[]): string =>
 
 /** The diagram in words, as a teacher reads it aloud. */
 export const describe: Sentences<DescriptionData> = {
-  part: ({ name, id, values, internal, range, internalRange, opposed, condition }) =>
+  part: ({ name, id, values, internal, range, internalRange, way, condition }) =>
     `${name} ${id}${values.length > 0 ? ` of ${all(values)}` : ''}` +
     within(range) +
     (internal && ` with internal resistance ${internal}`) +
     within(internalRange) +
-    (opposed ? ', turned round' : '') +
+    ways[way] +
     (condition ? conditions[condition] : ''),
   chain: ({ parts }) => inOrder(parts),
   branches: ({ branches, meters }) =>
