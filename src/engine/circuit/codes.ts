@@ -36,6 +36,7 @@ export interface FormatData extends TwinData {
   'not a node name': { readonly found: string };
   'not a number': { readonly found: string };
   'out of range': { readonly found: string; readonly low: string; readonly high: string };
+  'not below': { readonly found: string; readonly high: string };
   'not on a step': { readonly found: string; readonly nearest: string };
   'must be positive': { readonly found: string };
   'must not be negative': { readonly found: string };

@@ -130,9 +130,8 @@ function percent(
   const number = exactNumber(found);
   if (!number) refuse(`${path}.tolerance`, 'not a number', { found: shown(found) });
   if (number.exact.compare(0) <= 0) refuse(`${path}.tolerance`, 'must be positive', { found: shown(found) });
-  if (number.exact.compare(100) >= 0) {
-    refuse(`${path}.tolerance`, 'out of range', { found: shown(found), low: '0', high: '100' });
-  }
+  if (number.exact.compare(100) >= 0)
+    refuse(`${path}.tolerance`, 'not below', { found: shown(found), high: '100' });
   return { tolerance: number.exact };
 }
 

@@ -71,6 +71,7 @@ export type MistakeCode =
       keyof FormatData,
       | 'label used twice'
       | 'out of range'
+      | 'not below'
       | 'not on a step'
       | 'no step fits'
       | 'must be positive'

@@ -18,6 +18,7 @@ export interface Properties {
 const alike = new Map([
   ['on', 'closed'],
   ['off', 'open'],
+  ['opened', 'open'],
   ['shut', 'closed'],
 ]);
 /** Signs that suit every kind. */
@@ -129,12 +130,9 @@ export function readProperties(cursor: Cursor, label: Token, kind: Kind): Proper
     const token = cursor.expect('number', 'number');
     cursor.expect('%', 'percent', '%');
     const value = token.number?.value ?? new Fraction(0);
-    if (value.n === 0n || value.compare(100) >= 0) {
-      cursor.halt(token, {
-        code: 'out of range',
-        data: { found: `${token.text}%`, low: '0%', high: '100%' },
-      });
-    }
+    const found = `${token.text}%`;
+    if (value.n === 0n) cursor.halt(token, { code: 'must be positive', data: { found } });
+    if (value.compare(100) >= 0) cursor.halt(token, { code: 'not below', data: { found, high: '100%' } });
     keep(start, '±', value);
   };
 

@@ -22,6 +22,8 @@ export interface BecauseData {
   'so the current': Follows;
   /** The p.d. across one or several components together, in the word of the course. */
   'so the p.d.': Follows & { readonly pd: Course['wording'] };
+  /** That a quantity is negative, and so falls while its size, which the links speak of, rises, or the other way round. */
+  'counted the other way': { readonly name: string; readonly size: 'rises' | 'falls' };
   /** What was said last is otherwise where the contact of a potentiometer is elsewhere. */
   'elsewhere along the track': { readonly changes: readonly Follows['change'][] };
 }

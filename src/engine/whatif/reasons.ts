@@ -90,6 +90,7 @@ export function reasonsFor(
       : { code: 'this resistance rises', data: { id: own.what } },
     ...chain,
     ...otherwise(links.at(-1), active, last, elsewhere),
+    ...signed(quantity, own, last),
   ];
 }
 
@@ -105,4 +106,11 @@ function otherwise(
   // Where it turns round it stays the same for a moment.
   for (const change of [here, 'stays the same'] as const) found.delete(change);
   return found.size > 0 ? [{ code: 'elsewhere along the track', data: { changes: [...found] } }] : [];
+}
+
+/** What a negative quantity does, as its size does what was said. */
+function signed(name: string, { at }: Turn, change: Change): Because[] {
+  const isNegative = (at(0).quantity(name) ?? zero).s < 0n;
+  if (!isNegative || change === 'stays the same') return [];
+  return [{ code: 'counted the other way', data: { name, size: change } }];
 }

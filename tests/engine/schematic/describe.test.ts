@@ -87,7 +87,9 @@ test('of one of several supplies in a branch, or between junctions, it is told w
     words('B1 6 V + R1 5 Ω + ((R2 5 Ω + B2 4 V r 1 Ω) ∥ R3 3 Ω)'),
     /branch 1 is resistor R2 of 5 Ω, then battery B2 of 4 V with internal resistance 1 Ω, its positive terminal last;/,
   );
-  const web = words('B1 6 V @b–@a; B2 4 V @c–@a; R2 2 Ω @b–@c; R4 2 Ω @b–@d; R5 2 Ω @c–@d; R6 1 Ω @a–@d');
+  const web = words(
+    'B1 6 V @b–@a; B2 4 V @c–@a; R2 2 Ω @b–@c; R4 2 Ω @b–@d; R5 2 Ω @c–@d; R6 1 Ω @a–@d; R7 1 Ω @d–@e; R8 1 Ω @a–@e; R9 1 Ω @b–@e',
+  );
   assert.match(web, /from junction 2 to junction 1, battery B1 of 6 V, its positive terminal last;/);
   assert.match(web, /from junction 1 to junction 3, battery B2 of 4 V, its positive terminal first;/);
 });

@@ -164,6 +164,46 @@ const questions: readonly Question[] = [
     ],
   },
   {
+    what: 'a resistor whose p.d. is counted against the current',
+    circuit: 'B1 6 V reversed + R1 4 Ω + R2 8 Ω',
+    of: 'V_R2',
+    by: 'R1',
+    direction: 'rises',
+    chain: [
+      'The resistance of R1 rises.',
+      'So the current through B1 falls.',
+      'So the p.d. across R2 falls.',
+      'V_R2 is counted the other way, so it is negative: as its size falls, it rises.',
+    ],
+  },
+  {
+    what: 'its own p.d., counted so',
+    circuit: 'B1 6 V + R1 4 Ω reversed + R2 8 Ω',
+    of: 'V_R1',
+    by: 'R1',
+    direction: 'falls',
+    chain: [
+      'The resistance of R1 rises.',
+      'So the current through B1 falls.',
+      'So the p.d. across R1 rises.',
+      'V_R1 is counted the other way, so it is negative: as its size rises, it falls.',
+    ],
+  },
+  {
+    what: 'a p.d. counted so that stays the same',
+    circuit: 'B1 6 V reversed + (R1 4 Ω ∥ R2 8 Ω)',
+    of: 'I_R2',
+    by: 'R1',
+    direction: 'stays the same',
+    chain: [
+      'The resistance of R1 rises.',
+      'So the resistance of R1 and R2 together rises.',
+      'So the current through B1 falls.',
+      'But the p.d. across R1 and R2 together stays the same.',
+      'So the current through R2 stays the same.',
+    ],
+  },
+  {
     what: 'a constant current through a chain',
     circuit: 'I1 2 A + R1 4 Ω + R2 6 Ω',
     of: 'V_R1',
@@ -254,7 +294,11 @@ void it('says of every block on the way what it does, as found from the power th
             continue;
           }
           // A resistor has no contact that slides.
-          assert.ok(link.code !== 'the contact slides' && link.code !== 'elsewhere along the track');
+          assert.ok(
+            link.code === 'so their resistance' ||
+              link.code === 'so the current' ||
+              link.code === 'so the p.d.',
+          );
           const size: 'R' | 'I' | 'V' = sizes[link.code];
           const ids: readonly string[] = link.data.ids;
           const order: number = now(size, ids).compare(old(size, ids));

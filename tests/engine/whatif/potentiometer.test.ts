@@ -132,7 +132,8 @@ describe('the chain of reasons of a potentiometer', () => {
         const id = circuit.components[what % circuit.components.length]?.id ?? '';
         const name = `${what % 2 ? 'I' : 'V'}_${id}`;
         if (part?.range === undefined) return;
-        const { reasons } = sensitivity(circuit, name, part.id);
+        const { reasons: all } = sensitivity(circuit, name, part.id);
+        const reasons = all.filter(({ code }) => code !== 'counted the other way');
         const { min, max } = part.range;
         const free = unbound(circuit);
         const sizes = Array.from({ length: 17 }, (_, k) => {

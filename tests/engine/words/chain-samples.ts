@@ -8,6 +8,7 @@ export const chainSamples: Pick<
   | 'so their resistance'
   | 'so the current'
   | 'so the p.d.'
+  | 'counted the other way'
   | 'elsewhere along the track'
 > = {
   'this resistance rises': [{ id: 'R2' }],
@@ -24,6 +25,10 @@ export const chainSamples: Pick<
     { ids: ['R1'], change: 'stays the same', but: false, against: [], pd: 'p.d.' },
     { ids: ['R2', 'R3'], change: 'stays the same', but: true, against: [], pd: 'voltage' },
     { ids: ['R2'], change: 'falls', but: false, against: ['R1b'], pd: 'p.d.' },
+  ],
+  'counted the other way': [
+    { name: 'V_R2', size: 'falls' },
+    { name: 'I_R1', size: 'rises' },
   ],
   'elsewhere along the track': [{ changes: ['falls'] }, { changes: ['rises', 'falls'] }],
 };

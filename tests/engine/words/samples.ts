@@ -42,6 +42,7 @@ export const samples: { readonly [Code in keyof Catalogue]: readonly Catalogue[C
   'not a node name': [{ found: 'an empty text' }],
   'not a number': [{ found: 'ten' }],
   'out of range': [{ found: '50 Ω', low: '4 Ω', high: '40 Ω' }],
+  'not below': [{ found: '100%', high: '100%' }],
   'not on a step': [{ found: '8.25 Ω', nearest: '8.5 Ω' }],
   'must be positive': [{ found: '0 W' }],
   'must not be negative': [{ found: '−3 Ω' }],

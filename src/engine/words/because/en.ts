@@ -22,5 +22,7 @@ export const because: Sentences<BecauseData> = {
   'so their resistance': (data) => follows('resistance of', data, ' together'),
   'so the current': (data) => follows('current through', data),
   'so the p.d.': ({ pd, ...data }) => follows(`${pd} across`, data, data.ids.length > 1 ? ' together' : ''),
+  'counted the other way': ({ name, size }) =>
+    `${name} is counted the other way, so it is negative: as its size ${size}, it ${size === 'rises' ? 'falls' : 'rises'}.`,
   'elsewhere along the track': ({ changes }) => `But at some other places of the contact it ${any(changes)}.`,
 };

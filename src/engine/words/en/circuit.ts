@@ -17,6 +17,7 @@ export const circuit: Sentences<FormatData> = {
   'not a node name': ({ found }) => `A node is named by a text of 1 to 64 characters, not by ${found}.`,
   'not a number': ({ found }) => `"${found}" is not a number that can be read; write 4.7 or 1/3.`,
   'out of range': ({ found, low, high }) => `${found} is outside ${low} to ${high}.`,
+  'not below': ({ found, high }) => `This must be less than ${high}, not ${found}.`,
   'not on a step': ({ found, nearest }) => `${found} is not one of the settings; the nearest is ${nearest}.`,
   'must be positive': ({ found }) => `This must be more than 0, not ${found}.`,
   'must not be negative': ({ found }) => `This must be 0 or more, not ${found}.`,
