@@ -147,12 +147,7 @@ void describe('a circuit from JSON', () => {
       'components[1].range',
       'unknown field',
     ],
-    [
-      'a tolerance of 100 %',
-      quay({ ...resistor, tolerance: 100 }),
-      'components[1].tolerance',
-      'out of range',
-    ],
+    ['a tolerance of 100 %', quay({ ...resistor, tolerance: 100 }), 'components[1].tolerance', 'not below'],
     [
       'a condition that is none',
       quay({ ...resistor, condition: 'brokn' }),
