@@ -122,7 +122,9 @@ export class RheoletClaim extends LitElement {
       @mouseenter=${this.#shine}
       @mouseleave=${this.#shine}
     >
-      <label part="label" for="statement">${this.label || say({ code: 'statement', data: {} })}</label>
+      <label part="label" for="statement" lang=${this.label ? nothing : 'en'}
+        >${this.label || say({ code: 'statement', data: {} })}</label
+      >
       <div class="row">
         <input
           id="statement"
@@ -157,7 +159,7 @@ export class RheoletClaim extends LitElement {
   #choices({ course }: Snapshot, barred: boolean): TemplateResult | typeof nothing {
     const choices = this.choices.split(';').flatMap((text) => inLetters(text.trim(), course) || []);
     if (choices.length === 0) return nothing;
-    return html`<ul class="row" role="list" dir="ltr">
+    return html`<ul class="row" role="list" lang="en" dir="ltr">
       ${choices.map(
         (text) =>
           html`<li>

@@ -47,7 +47,13 @@ export class CSVOut implements ReactiveController {
   /** The text to be copied by hand, if it has to be. */
   get box(): TemplateResult | typeof nothing {
     return this.#text
-      ? html`<textarea part="csv" readonly aria-labelledby="notice" .value=${this.#text}></textarea>`
+      ? html`<textarea
+          part="csv"
+          lang="en"
+          readonly
+          aria-labelledby="notice"
+          .value=${this.#text}
+        ></textarea>`
       : nothing;
   }
 

@@ -147,6 +147,7 @@ export class RheoletMeter extends LitElement {
     return html`<div part="meter" @mouseenter=${this.#shine} @mouseleave=${this.#shine}>
         <div
           role="img"
+          lang="en"
           tabindex="0"
           aria-label=${face.name}
           aria-describedby="caption"
@@ -155,8 +156,10 @@ export class RheoletMeter extends LitElement {
         >
           ${face.dial ? dialView(face.dial) : digits(face)}
         </div>
-        ${face.change ? html`<p part="change" aria-hidden="true">${face.change.text}</p>` : nothing}
-        <p part="caption" id="caption">${face.caption}</p>
+        ${face.change ? html`<p part="change" lang="en" aria-hidden="true">${face.change.text}</p>` : nothing}
+        <p part="caption" id="caption" lang=${face.caption === this.label ? nothing : 'en'}>
+          ${face.caption}
+        </p>
         ${this.#leads && snapshot ? leadsView(snapshot.circuit, this.#leads, this.#move) : nothing}
       </div>
       ${problem}`;

@@ -41,6 +41,7 @@ export class Slider {
       html`<button
         type="button"
         part="step"
+        lang="en"
         aria-label=${say({ code: by > 0 ? 'more' : 'less', data: { id: name } })}
         ?disabled=${barred || (by > 0 ? setting >= last : setting <= 0)}
         @click=${() => this.#step(by)}
@@ -50,6 +51,7 @@ export class Slider {
     return html`<input
         type="range"
         part="slider"
+        lang="en"
         max=${last}
         .value=${`${setting}`}
         ?disabled=${barred}
@@ -62,6 +64,7 @@ export class Slider {
       <span class="exact"
         >${step(-1)}<input
           part="value"
+          lang="en"
           dir="ltr"
           inputmode="decimal"
           autocomplete="off"

@@ -120,7 +120,7 @@ export class RheoletSteps extends LitElement {
   override render(): TemplateResult {
     const { snapshot, trouble } = this.#link;
     const solution = this.#solution;
-    if (!snapshot || !solution) return html`<p part="problem">${trouble}</p>`;
+    if (!snapshot || !solution) return html`<p part="problem" lang="en" dir="ltr">${trouble}</p>`;
     const { derivation } = solution;
     const problem = this.#problem;
     const bars = this.#bars(snapshot);

@@ -54,7 +54,7 @@ export function tableView(doing: Doing): TemplateResult {
       </button>
     </td>`;
   const name = label || say({ code: 'readings', data: {} });
-  return html`<div class="scroll" role="group" tabindex="0" aria-label=${name}>
+  return html`<div class="scroll" role="group" tabindex="0" lang=${label ? nothing : 'en'} aria-label=${name}>
     <table part="table">
       ${
         label &&

@@ -67,13 +67,14 @@ export class RheoletValue extends LitElement {
 
   override render(): TemplateResult {
     const { snapshot, trouble } = this.#link;
-    if (!snapshot) return html`<slot></slot><span part="problem">${trouble}</span>`;
+    if (!snapshot) return html`<slot></slot><span part="problem" lang="en">${trouble}</span>`;
     const { text, spoken } = this.#read(snapshot);
-    if (this.#mistake) return html`<span part="problem">${spoken}</span>`;
+    if (this.#mistake) return html`<span part="problem" lang="en">${spoken}</span>`;
     const change = this.#change(snapshot);
     const room = this.#room.for(snapshot, text, (at) => readingOf(at, this.of, this.#style).text);
     return html`<span
         part="value"
+        lang="en"
         class=${snapshot.covered ? 'covered' : ''}
         aria-hidden="true"
         data-room=${room}
@@ -82,12 +83,13 @@ export class RheoletValue extends LitElement {
         change
           ? html`<span
               part="change"
+              lang="en"
               aria-hidden="true"
               data-room=${this.#changeRoom.for(snapshot, change.text, this.#changed)}
               >${change.text}</span
             >`
           : nothing
-      }<span class="heard">${spoken}${change ? ` (${change.spoken})` : nothing}</span>`;
+      }<span class="heard" lang="en">${spoken}${change ? ` (${change.spoken})` : nothing}</span>`;
   }
 
   /** As it would be elsewhere; a small change takes two figures more. */
