@@ -53,19 +53,12 @@ function assemble(
   if (values.has('filament') && values.has('Ω')) {
     cursor.halt(label, { code: 'filament needs two ratings', data: { id } });
   }
-  const names: Readonly<Partial<Record<Sign, string | undefined>>> = {
-    ...fields[kind],
-    condition: 'condition',
-    fault: 'fault',
-    hidden: 'hidden',
-  };
-  const told = [...values].flatMap(([sign, value]) => {
-    const name = names[sign];
-    return name ? [[name, value] as const] : [];
-  });
-  const closed = 'open' in fields[kind] && { closed: false };
+  const names: Readonly<Partial<Record<Sign, string | undefined>>> = fields[kind];
+  const told: Record<string, unknown> = { id, kind, from: '', to: '' };
+  if ('open' in names) told['closed'] = false;
+  for (const [sign, value] of values) if (sign !== 'reversed') told[names[sign] ?? sign] = value;
   // The table of fields says which belong to which kind.
-  const component = { id, kind, from: '', to: '', ...closed, ...Object.fromEntries(told) } as Component;
+  const component = told as unknown as Component;
   const reading = values.get('[');
   const rangeFor = (value: Quantity): { readonly range?: Range } =>
     typeof reading === 'object' && 'open' in reading
@@ -90,7 +83,7 @@ export function readComponent(cursor: Cursor): Draft {
   const word = cursor.take('word');
   const named = word && kindOfWord(word.text);
   if (cursor.token.text === 'total') cursor.wrong(cursor.token, 'label reserved', cursor.token.text);
-  const label = cursor.expect('label', 'label', `${start.text} ${letterOf(named) ?? ''}1`);
+  const label = cursor.take('label') ?? cursor.fail('label', `${start.text} ${letterOf(named) ?? ''}1`);
   const id = label.text;
   const kind = named ?? kindOfLabel(id);
   if (!kind)

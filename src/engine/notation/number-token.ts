@@ -38,11 +38,27 @@ function misread(found: string): Wrong | undefined {
   return undefined;
 }
 
+/** A value as most are written, which is one token whatever stands round it. */
+const valuePattern = /\d[\d.]* ?[mkM]?[ΩVAW](?![\p{L}\p{N}])/uy;
+/** Such values as have been read: circuits have many in common. */
+const known = new Map<string, Token>();
+const mostKnown = 500;
+
 /**
  * The token of a number that starts at a place: with its unit a quantity, else a code (IEC 60062), else a bare number;
  * undefined where no number stands there.
  */
 export function numberToken(text: string, at: number): Token | undefined {
+  valuePattern.lastIndex = at;
+  const [written = ''] = valuePattern.exec(text) ?? [];
+  const before = known.get(written);
+  if (before) return { ...before, at, end: at + written.length };
+  const token = read(text, at);
+  if (token?.text === written && token.quantity && known.size < mostKnown) known.set(written, token);
+  return token;
+}
+
+function read(text: string, at: number): Token | undefined {
   const number = scanNumber(text, at);
   const token = (type: Token['type'], end: number, rest: Partial<Token>): Token => ({
     type,

@@ -34,7 +34,7 @@ export interface Token {
   readonly at: number;
   readonly end: number;
   /** Of a number, with a unit or without. */
-  readonly number?: NumberReading;
+  readonly number?: Omit<NumberReading, 'end'>;
   /** Of a number with its unit, of a code, and of a label that could be a code (`R47`). */
   readonly quantity?: Quantity;
   /** What is wrong with it; said when the parser comes to it. */

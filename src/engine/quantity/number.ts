@@ -57,7 +57,11 @@ export function scanNumber(text: string, at: number): NumberReading | undefined 
 }
 
 /** The quantity that a number is with its unit and prefix. */
-export function inUnit({ value, decimals }: NumberReading, unit: Unit, prefix: Prefix): Quantity {
+export function inUnit(
+  { value, decimals }: Omit<NumberReading, 'end'>,
+  unit: Unit,
+  prefix: Prefix,
+): Quantity {
   return quantity(value.mul(powerOfTen(exponentOf(prefix))), unit, prefix, decimals);
 }
 

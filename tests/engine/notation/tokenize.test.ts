@@ -38,3 +38,17 @@ test('a value takes its unit, and no letter of any script behind it', () => {
     assert.deepEqual(pieces(`12${unit}∥R1`), [`12${unit}`, '∥', 'R1']);
   for (const text of ['12 Vé', '12Ωж', '12 A２']) assert.notEqual(pieces(text).length, 1);
 });
+
+test('a value that was read before is the same at another place, and no part of what is longer', () => {
+  for (const value of ['12 Ω', '4.70 kΩ', '6V', '0.50 A']) {
+    const [first] = tokenize(value);
+    const [, , again] = tokenize(`R1  + ${value} + R2`);
+    assert.deepEqual(again?.quantity, first?.quantity);
+    assert.deepEqual(
+      [again?.type, again?.text, again?.at, again?.end],
+      ['quantity', value, 6, 6 + value.length],
+    );
+    assert.deepEqual(pieces(`1${value}`), [`1${value}`]);
+    assert.equal(tokenize(`${value}ж`)[0]?.quantity, undefined);
+  }
+});
