@@ -11,10 +11,10 @@ import { once, type Settings, type Snapshot } from '../link/index.ts';
 import { comparison, type BoardComparison } from './comparing.ts';
 import type { BoardState } from './state.ts';
 
-const solved = once((circuit: Circuit): ExactSolution | Solution =>
-  circuit.components.some(hasCurve) ? solve(circuit) : solveExact(circuit),
-);
 const solvedLive = once(solve);
+const solved = once((circuit: Circuit): ExactSolution | Solution =>
+  circuit.components.some(hasCurve) ? solvedLive(circuit) : solveExact(circuit),
+);
 
 /** What a board shows besides its state. */
 export interface Showing {
@@ -52,6 +52,11 @@ export class Moment implements Snapshot {
 
   get readings(): ExactSolution | Solution {
     if (this.moving === undefined) return this.solution;
+    return this.live;
+  }
+
+  /** The same in decimals, which are known sooner. */
+  get live(): Solution {
     return solvedLive(this.circuit);
   }
 }

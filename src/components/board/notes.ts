@@ -7,7 +7,8 @@ const told = once(({ faults, cautions, remarks }: Snapshot['readings']) =>
 );
 
 /** The faults, remarks and cautions of a circuit, as sentences. */
-export const notes = ({ covered, readings }: Snapshot): readonly string[] => (covered ? [] : told(readings));
+export const notes = ({ covered, readings }: Pick<Snapshot, 'covered' | 'readings'>): readonly string[] =>
+  covered ? [] : told(readings);
 
 /** What was done to components since, in words; what is broken or bridged now stands in the notes too, where they are not covered. */
 function alterations({ circuit, covered }: Snapshot, before: Snapshot): readonly string[] {
