@@ -1,5 +1,5 @@
 import { hold } from './hold.mjs';
-import { middle, row, said, slowdown, taken } from './main-thread.mjs';
+import { collectGarbage, middle, row, said, slowdown, taken } from './main-thread.mjs';
 import { boards, differing, page, viewport } from './pages.mjs';
 
 const ways = ['plain-board', 'rheolet-board'];
@@ -46,6 +46,7 @@ async function load(browser, url, way, name) {
   const first = await tab.evaluate(look, way);
   const later = await taken(tab, () => tab.evaluate('acts.idle()'));
   const { heights } = await tab.evaluate(look, way);
+  await collectGarbage(tab);
   const removed = await taken(tab, () => tab.evaluate('acts.remove()'));
   await tab.close();
   const moved = heights.filter((height, place) => height !== first.heights[place]).length;

@@ -11,6 +11,13 @@ export async function counters(tab) {
   };
 }
 
+/** Lets go of what former acts have left behind: a later one does not pay for it. */
+export async function collectGarbage(tab) {
+  const protocol = await tab.createCDPSession();
+  await protocol.send('HeapProfiler.collectGarbage');
+  await protocol.detach();
+}
+
 /** Milliseconds of the main thread that an act of a page takes, by kind of work. */
 export async function taken(tab, act) {
   const count = await counters(tab);
