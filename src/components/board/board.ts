@@ -22,7 +22,7 @@ import { buttons, ink, later, speak } from '../page/index.ts';
 import type { PictureOptions } from '../picture/index.ts';
 import { fragmentNow } from './address.ts';
 import { Children } from './children.ts';
-import { isContent, textOf } from './fallback.ts';
+import { standing, textOf } from './fallback.ts';
 import { Menu } from './menu.ts';
 import type { Moment } from './moment.ts';
 import { News } from './news.ts';
@@ -115,13 +115,15 @@ export class RheoletBoard extends LitElement implements BoardFace {
       quantities: this.quantities || '',
     }),
     reached: () => this.#pointing.reached,
-    round: () => (this.#presence.problem ? undefined : roundOf(this, this.#store, this.#shown, this.#style)),
+    round: (readings) =>
+      this.#presence.problem ? undefined : roundOf(this, this.#store, this.#shown, this.#style, readings),
     rendered: () => this.updateComplete.then(() => controlsRendered(this.renderRoot)),
     staged: (stage) => this.#pointing.attend(stage),
-    painted: (whole) => {
+    painted: () => {
       if (this.#news.differs(this.snapshot, this.#pointing.id)) this.requestUpdate();
-      // While the engine is not ready for the circuit, nothing is what is painted.
-      if (whole && !this.#reading === !this.snapshot) this.#readiness.reach();
+    },
+    finished: () => {
+      if (!this.#reading === !this.snapshot) this.#readiness.reach(); // until the engine is ready, nothing is
     },
   });
   readonly #pointing: Pointing = new Pointing(() => this.#painter.stage, {
@@ -314,10 +316,7 @@ export class RheoletBoard extends LitElement implements BoardFace {
 
   /** The text in place of the drawing stands until there is one; other elements of the library stand anyway. */
   override updated(): void {
-    const nodes = [...this.childNodes].filter(
-      (node): node is Element | Text => node instanceof Element || node instanceof Text,
-    );
-    this.renderRoot.querySelector('slot')?.assign(...(this.snapshot ? nodes.filter(isContent) : nodes));
+    this.renderRoot.querySelector('slot')?.assign(...standing(this, this.snapshot === undefined));
   }
 
   get #name(): string {

@@ -20,3 +20,9 @@ export function textOf(nodes: Iterable<Node>): string {
   }
   return text;
 }
+
+/** What stands in a board beside its drawing: all that the page gives it, or other elements alone. */
+export function standing(board: Element, all: boolean): readonly (Element | Text)[] {
+  const nodes = [...board.childNodes].filter((node) => node instanceof Element || node instanceof Text);
+  return all ? nodes : nodes.filter(isContent);
+}

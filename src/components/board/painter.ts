@@ -16,20 +16,26 @@ export interface Painted {
   readonly style: () => Omit<StageStyle, 'width'>;
   /** The component in the Tab order. */
   readonly reached: () => string | undefined;
-  /** What decides how much room there is round the drawing; undefined where it has to be seen. */
-  readonly round: () => string | undefined;
+  /** What decides how much room there is round the drawing, by these readings or the present ones; undefined where it has to be seen. */
+  readonly round: (readings?: Moment['readings']) => string | undefined;
   /** Fulfilled once all that stands round the drawing is rendered. */
   readonly rendered: () => Promise<unknown>;
   /** Told of the stage when there is one. */
   readonly staged: (stage: Stage) => void;
-  /** Told when the rest is to be rendered again; `whole` where the drawing is new. */
-  readonly painted: (whole: boolean) => void;
+  /** Told when the rest is to be rendered again. */
+  readonly painted: () => void;
+  /** Told when a new drawing is there with all that is said of it. */
+  readonly finished: () => void;
 }
 
-const whenIdle = (work: () => void): void => {
-  if ('requestIdleCallback' in globalThis) requestIdleCallback(work);
+/** Does something when the browser has nothing else to do, at the latest after the timeout, if one is given. */
+const whenIdle = (work: () => void, by: IdleRequestOptions = {}): void => {
+  if ('requestIdleCallback' in globalThis) requestIdleCallback(work, by);
   else setTimeout(work);
 };
+
+/** Nobody has come to a component by its name so soon. */
+const soon: IdleRequestOptions = { timeout: 100 };
 
 /** What a board keeps free at its sides: the padding of its sheet. */
 const edges = 24;
@@ -57,6 +63,7 @@ export class Painter {
   #measured = false;
   #planned = false;
   #built = false;
+  #isNamed = false;
   #states = '';
 
   constructor(board: HTMLElement, ask: Painted) {
@@ -139,6 +146,14 @@ export class Painter {
 
   readonly #figures: FrameTask = { draw: () => this.#write() };
 
+  /** What is said of a drawing is not seen: that of the first one comes once it is painted. */
+  readonly #finish = (): void => {
+    if (!this.#built || !this.#measured) return;
+    this.#name();
+    this.#isNamed = true;
+    this.#ask.finished();
+  };
+
   get #style(): StageStyle {
     const width = this.#width ? Math.min(Math.max(this.#width - edges, narrowest), broadest) : broadest;
     return { ...this.#ask.style(), width };
@@ -146,7 +161,8 @@ export class Painter {
 
   /** Keeps the room of the drawing and of what a board like this one has round it; false where there is none. */
   #follows(): boolean {
-    const [snapshot, round] = [this.#ask.snapshot(), this.#ask.round()];
+    const snapshot = this.#ask.snapshot();
+    const round = this.#ask.round(snapshot?.live);
     const size = snapshot && layoutOf(snapshot, this.#style)?.size();
     if (!size || round === undefined) return false;
     return follow(`${this.#width} ${round}`, (rest) => this.#keep(size, rest));
@@ -180,7 +196,7 @@ export class Painter {
     this.#reserve = undefined;
     if (!this.stage.drawing) this.stage.element.remove();
     this.#begin();
-    this.#ask.painted(false);
+    this.#ask.painted();
   }
 
   readonly #build = (): void => {
@@ -191,15 +207,24 @@ export class Painter {
     if (snapshot) {
       this.stage.build(snapshot);
       this.stage.move(snapshot);
+      this.stage.write(snapshot);
     }
-    this.#write();
-    this.#ask.painted(true);
+    if (this.#isNamed) this.#finish();
+    else whenIdle(this.#finish, soon);
+    this.#ask.painted();
   };
 
   #write(): void {
     const snapshot = this.#ask.snapshot();
-    if (snapshot && this.#built) this.stage.write(snapshot, this.#ask.reached());
-    this.#ask.painted(false);
+    if (snapshot && this.#built) this.stage.write(snapshot);
+    this.#name();
+    this.#ask.painted();
+  }
+
+  #name(): void {
+    const snapshot = this.#ask.snapshot();
+    const rests = snapshot?.moving === undefined;
+    if (snapshot && rests && this.#built) this.stage.name(snapshot, this.#ask.reached());
   }
 
   #resized(): void {

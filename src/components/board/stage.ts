@@ -93,21 +93,21 @@ export class Stage {
     this.#moving.mark(comparison && held && drawing ? comparison.edgesOf(drawing, held, perAmpere) : '');
   }
 
-  /** Writes the numbers; at rest also the names of the components, `reached` being the one in the Tab order. */
-  write(snapshot: Snapshot, reached: string | undefined): void {
-    const byId = new Map(snapshot.circuit.components.map((component) => [component.id, component]));
-    const text = (id: string, write: (component: Component) => string): string => {
-      const component = byId.get(id);
-      return component ? write(component) : '';
-    };
-    const { quantities } = this.#style;
-    const readings = writer()?.readingsOf(quantities, snapshot);
+  /** Writes the numbers. */
+  write(snapshot: Snapshot): void {
+    const text = textsOf(snapshot);
+    const readings = writer()?.readingsOf(this.#style.quantities, snapshot);
     this.#digits.write((id) => readings?.get(id) ?? text(id, (component) => liveText(component, snapshot)));
-    if (snapshot.moving !== undefined) return;
-    const spoken = this.#style.shown.has('readings');
+  }
+
+  /** Names the components, `reached` being the one in the Tab order, and tells the whole in words. */
+  name(snapshot: Snapshot, reached: string | undefined): void {
+    const text = textsOf(snapshot);
+    const { quantities, shown, label } = this.#style;
+    const spoken = shown.has('readings');
     this.still.name((id) => text(id, (component) => componentName(component, snapshot, spoken)), reached);
     const told = writer()?.toldOf(quantities, snapshot);
-    this.still.describe(this.#style.label, described(snapshot.circuit) + (told ? ` ${told}` : ''));
+    this.still.describe(label, described(snapshot.circuit) + (told ? ` ${told}` : ''));
   }
 
   /** What a picture of the board has to show at this moment; undefined where nothing is drawn. */
@@ -152,4 +152,13 @@ export class Stage {
     const turns = isSupply(component) || 'range' in component;
     return turns && !component.hidden && shown.has('values');
   }
+}
+
+/** What is written of a component by its id; '' where there is none. */
+function textsOf({ circuit }: Snapshot): (id: string, write: (component: Component) => string) => string {
+  const byId = new Map(circuit.components.map((component) => [component.id, component]));
+  return (id, write) => {
+    const component = byId.get(id);
+    return component ? write(component) : '';
+  };
 }

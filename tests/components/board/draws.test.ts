@@ -34,6 +34,19 @@ describe('a board draws its circuit', () => {
     expect(bench.component('A1').getAttribute('aria-label')).to.equal('A1, 1.25 amperes');
   });
 
+  it('anew with the name of the focused component in the same frame: it would be heard without', async () => {
+    const bench = await boardWith(quayLine);
+    const before = bench.component('R1');
+    before.focus();
+    bench.board.symbols = 'ansi';
+    await bench.board.updateComplete;
+    await nextFrame();
+    const group = bench.component('R1');
+    expect(group).not.to.equal(before);
+    expect(bench.board.shadowRoot?.activeElement).to.equal(group);
+    expect(group.getAttribute('aria-label')).to.equal('R1, 12 ohms, 0.500 amperes');
+  });
+
   it('with what its ammeters read beside them', async () => {
     const bench = await boardWith(quayLine);
     expect(bench.digits('A1')).to.equal('1.25 A');
