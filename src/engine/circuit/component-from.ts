@@ -41,6 +41,9 @@ const fieldsOf = {
   wire: [],
 } as const satisfies Record<Component['kind'], readonly string[]>;
 
+/** All that a component may have, whatever its kind. */
+const fieldsOfAny = [...always, ...new Set(Object.values(fieldsOf).flat())];
+
 function isKind(value: unknown): value is Component['kind'] {
   return typeof value === 'string' && Object.hasOwn(fieldsOf, value);
 }
@@ -147,7 +150,7 @@ function present<T extends object>(fields: T): { [K in keyof T]?: Exclude<T[K], 
 
 /** Reads one component of the JSON form. Throws CircuitFormatError. */
 export function componentFrom(json: unknown, path: string): Component {
-  const all = object(json, path, [...always, ...new Set(Object.values(fieldsOf).flat())]);
+  const all = object(json, path, fieldsOfAny);
   const kind = text(all, 'kind', path);
   if (!isKind(kind)) {
     refuse(`${path}.kind`, 'unknown kind', {

@@ -92,6 +92,20 @@ function boxesRound({ x, y }: Point, { width, height }: Size, away: number): Box
   return corners.map(([x, y]) => ({ x: Math.round(x), y: Math.round(y), width, height }));
 }
 
+/** The first dot that has a free box beside it, and the box: of those with the widest clearance, before narrower ones. */
+function firstFree(
+  dots: readonly Point[],
+  room: Size,
+  isFree: (box: Box, clear: number) => boolean,
+): { readonly dot: Point; readonly box: Box } | undefined {
+  for (const clear of clearances)
+    for (const dot of dots) {
+      const box = boxesRound(dot, room, clear).find((each) => isFree(each, clear));
+      if (box) return { dot, box };
+    }
+  return undefined;
+}
+
 /** Labels the points of a drawing, each where its letter touches nothing. */
 export function spotsOf({ width, height, wires, symbols, taken: texts, terminals }: Scene): Spot[] {
   const spots: Spot[] = [];
@@ -118,12 +132,7 @@ export function spotsOf({ width, height, wires, symbols, taken: texts, terminals
       box.y + box.height <= height - 2 &&
       !taken.some((other) => overlap(box, other)) &&
       isClear(grown(box, clear));
-    const found = clearances
-      .flatMap((clear) => places.map((dot) => ({ clear, dot })))
-      .flatMap(({ clear, dot }) => {
-        const box = boxesRound(dot, room, clear).find((each) => isFree(each, clear));
-        return box ? [{ dot, box }] : [];
-      })[0];
+    const found = firstFree(places, room, isFree);
     if (!found) continue;
     const { dot, box } = found;
     spots.push({

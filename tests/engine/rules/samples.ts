@@ -18,9 +18,9 @@ const conditions = fc.array(
   { minLength: 26, maxLength: 26 },
 );
 
-/** Two thousand random circuits, which all laws of the rules share. */
+/** A thousand random circuits, which all laws of the rules share. */
 export const samples: readonly Sample[] = fc
-  .sample(fc.tuple(random, fc.oneof(fc.constant([]), conditions)), 2000)
+  .sample(fc.tuple(random, fc.oneof(fc.constant([]), conditions)), 1000)
   .map(([whole, list]) => {
     const circuit = withConditions(whole, (_, place) => list[place]);
     return { circuit, checks: checkRules(circuit) };

@@ -6,7 +6,7 @@ import { laws } from './laws.ts';
 import { drawings } from './random-drawings.ts';
 
 for (const { name, check } of laws) {
-  test(`in two thousand random drawings ${name}`, () => {
+  test(`in a thousand random drawings ${name}`, () => {
     for (const { circuit, drawing, width } of drawings()) {
       try {
         check(drawing, circuit);
@@ -17,7 +17,7 @@ for (const { name, check } of laws) {
   });
 }
 
-// In two thousand random drawings a loop so narrow comes up too seldom.
+// In a thousand random drawings a loop so narrow comes up too seldom.
 test('in the narrowest loop, the wires across components that face each other do not touch', () => {
   const supplies = Array.from({ length: 9 }, (_, i) => `Bquay${i + 1} 1.5 V bridged`);
   const circuit = parseCircuit(supplies.join(' + '));

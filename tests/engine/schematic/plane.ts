@@ -31,11 +31,19 @@ export const boxOf = ({ from, to }: Leg): Box => ({
 export const touches = (a: Box, b: Box): boolean =>
   a.x <= b.x + b.width && b.x <= a.x + a.width && a.y <= b.y + b.height && b.y <= a.y + a.height;
 
+type WireLeg = Leg & { readonly node: string };
+const legsOfDrawings = new WeakMap<Drawing, readonly WireLeg[]>();
+
 /** The wires of a drawing as straight pieces with their nodes. */
-export const wireLegs = (drawing: Drawing): (Leg & { readonly node: string })[] =>
-  drawing.wires.flatMap(({ node, lines }) =>
-    lines.flatMap((line) => legsOf(line).map((leg) => ({ ...leg, node }))),
-  );
+export function wireLegs(drawing: Drawing): readonly WireLeg[] {
+  const legs =
+    legsOfDrawings.get(drawing) ??
+    drawing.wires.flatMap(({ node, lines }) =>
+      lines.flatMap((line) => legsOf(line).map((leg) => ({ ...leg, node }))),
+    );
+  legsOfDrawings.set(drawing, legs);
+  return legs;
+}
 
 /** Whether wires are the one across a component, not those of a node. */
 export const isBridge = ({ node }: { readonly node: string }): boolean => node.endsWith(' bridge');

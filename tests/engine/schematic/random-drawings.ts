@@ -45,8 +45,8 @@ export const drawn = (count: number): readonly Sample[] =>
 
 let samples: readonly Sample[] | undefined;
 
-/** Two thousand of them, drawn once for all the laws that they are held against. */
+/** A thousand of them, drawn once for all the laws that they are held against. */
 export function drawings(): readonly Sample[] {
-  samples ??= drawn(2000);
+  samples ??= drawn(1000);
   return samples;
 }
