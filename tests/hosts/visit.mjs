@@ -1,5 +1,5 @@
 import assert from 'node:assert/strict';
-import { after, before } from 'node:test';
+import { after, afterEach, before } from 'node:test';
 import { launch } from '../run/browser.mjs';
 import { serve } from '../run/server.mjs';
 
@@ -84,8 +84,13 @@ export class Visit {
 export function host({ pages, headers, charset } = {}) {
   let server;
   let browser;
+  let tabs = [];
   before(async () => {
     [server, browser] = await Promise.all([serve({ pages, headers, charset }), launch()]);
+  });
+  afterEach(async () => {
+    await Promise.all(tabs.map((tab) => tab.close()));
+    tabs = [];
   });
   after(async () => {
     await browser?.close();
@@ -97,6 +102,7 @@ export function host({ pages, headers, charset } = {}) {
     },
     async open(path, prepare = () => undefined) {
       const tab = await browser.newPage();
+      tabs.push(tab);
       const visit = new Visit(tab);
       await prepare(tab);
       await tab.goto(path.includes(':') ? path : server.url + path, { waitUntil: 'load' });
