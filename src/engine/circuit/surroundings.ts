@@ -1,5 +1,5 @@
-import { exactText, quantity, type Quantity, type Unit } from '../quantity/index.ts';
-import { exactNumber, field, object, refuse } from './fields.ts';
+import { exactText, quantity, type Fraction, type Quantity, type Unit } from '../quantity/index.ts';
+import { field, object, refuse } from './fields.ts';
 import type { Circuit, Kind, Range, Surroundings } from './model.ts';
 import { outside } from './outside.ts';
 import { usualSurroundings } from './sensor.ts';
@@ -43,9 +43,7 @@ export function checkSurrounding(name: Surrounding, value: Quantity, path: strin
 }
 
 /** The same circuit somewhere else. Throws CircuitFormatError; its path is the name. */
-export function withSurrounding(circuit: Circuit, name: Surrounding, setting: unknown): Circuit {
-  const exact = exactNumber(setting)?.exact;
-  if (!exact) refuse(name, 'not a number', { found: String(setting) });
+export function withSurrounding(circuit: Circuit, name: Surrounding, exact: Fraction): Circuit {
   const value = checkSurrounding(name, quantity(exact, unitOf(name)), name);
   const before = surroundingOf(circuit, name);
   if (before.value.equals(value.value)) return circuit;

@@ -21,12 +21,17 @@ export type Setting = number | string | Fraction | boolean;
 
 const conditionWords = [...conditions, 'intact'];
 
-/** The new value, written the way the old one was, with the decimals that it needs; checked against its range. */
-function reset(id: string, old: Quantity, setting: Setting, range: Range | undefined): Quantity {
+/** The number that a setting is. */
+function exactly(id: string, setting: Setting): Fraction {
   // Not `instanceof Fraction`: another copy of the package on the page has a class of its own.
   const isFraction = setting instanceof Object && 'n' in setting;
   const exact = isFraction ? new Fraction(setting) : exactNumber(setting)?.exact;
-  if (!exact) refuse(id, 'not a number', { found: shown(setting) });
+  return exact ?? refuse(id, 'not a number', { found: shown(setting) });
+}
+
+/** The new value, written the way the old one was, with the decimals that it needs; checked against its range. */
+function reset(id: string, old: Quantity, setting: Setting, range: Range | undefined): Quantity {
+  const exact = exactly(id, setting);
   const value = quantity(exact, old.unit, old.prefix, old.decimals);
   if (old.unit === 'Ω' && exact.compare(0) < 0) {
     refuse(id, 'must not be negative', { found: writeQuantity(value).text });
@@ -116,7 +121,7 @@ function withWords(component: Component, text: string): Component {
  * same objects. Throws CircuitFormatError; its path is the id.
  */
 export function withValue(circuit: Circuit, id: string, value: Setting): Circuit {
-  if (isSurrounding(id)) return withSurrounding(circuit, id, value);
+  if (isSurrounding(id)) return withSurrounding(circuit, id, exactly(id, value));
   const place = circuit.components.findIndex((component) => component.id === id);
   const component = circuit.components[place];
   if (!component) {
