@@ -83,11 +83,7 @@ export function factorise({ size, starts, rows }: Factor, { diagonal, below }: V
       other = following;
     }
     diagonal[column] = pivot;
-    for (let i = start; i < end; i++) {
-      const row = rows[i] ?? 0;
-      below[i] = (work[row] ?? 0) / pivot;
-      work[row] = 0;
-    }
+    for (let i = start; i < end; i++) below[i] = (work[rows[i] ?? 0] ?? 0) / pivot;
     if (start < end) {
       at[column] = start;
       const row = rows[start] ?? 0;

@@ -88,7 +88,6 @@ export function minimumDegree({ size, starts, columns }: Pattern): Order {
     const near = start + (gone[pivot] ?? 0);
     for (let at = near; at < (ends[pivot] ?? 0); at++) {
       const variable = lists[at] ?? 0;
-      if ((taken[variable] ?? 0) >= step) continue;
       taken[variable] = step;
       rows[filled++] = variable;
     }

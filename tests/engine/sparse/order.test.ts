@@ -75,6 +75,19 @@ describe('the order of elimination', () => {
     }
   });
 
+  it('makes room where far more is filled in than there was', () => {
+    const size = 320;
+    const edges = Array.from(
+      { length: 4 * size },
+      (_, k) => [k % size, (k * k * 37 + 11 * k + (k >> 3)) % size] as const,
+    );
+    const graph = { size, edges };
+    const { pivots, rows } = orderOf(graph);
+    const begun = patternFor(graph).columns.length;
+    assert.ok(rows.length > 4 * begun + size, `${rows.length} of ${begun}`);
+    assert.equal(rows.length, eliminate(graph, pivots).flat().length);
+  });
+
   it('fills lattices hardly more than when all neighbours are counted exactly', (t) => {
     for (const side of [4, 8, 12, 16]) {
       const [filled, least] = [orderOf(lattice(side)).rows.length, leastFill(lattice(side))];
