@@ -37,6 +37,21 @@ const refusals: readonly (readonly [what: string, json: unknown, sentence: strin
     changed({ kind: 'resistr' }),
     'components[1].kind: "resistr" is not a kind of component; did you mean "resistor"?',
   ],
+  [
+    'a long text for a kind',
+    changed({ kind: 'x'.repeat(41) }),
+    `components[1].kind: "${'x'.repeat(40)}…" is not a kind of component.`,
+  ],
+  [
+    'a tolerance that is a word',
+    changed({ tolerance: 'gold' }),
+    'components[1].tolerance: "gold" is not a number that can be read; write 4.7 or 1/3.',
+  ],
+  [
+    'the resistance of a filament',
+    quay({ id: 'L1', kind: 'lamp', from: 'a', to: '0', filament: true, resistance: 12 }),
+    'components[1]: The filament of L1 has no one resistance: give it two of its voltage, power and current.',
+  ],
   ['the field of another kind', changed({ emf: 3 }), 'components[1]: "emf" is not a field here.'],
   [
     'a field of its own with a slip',

@@ -21,7 +21,12 @@ const set = (circuit: Circuit, settings: Readonly<Record<string, string>>): Circ
 function nailed(component: Component): Component {
   const { id, kind, from, to } = component;
   if (kind === 'switch') return component.closed ? { id, kind: 'wire', from, to } : broken(id, from, to);
-  if (kind !== 'resistor') return component;
+  if (kind === 'potentiometer') return { id, kind: 'resistor', from, to, resistance: component.resistance };
+  if (kind === 'supply') {
+    const { range: _emf, internalRange: _inside, ...fixed } = component;
+    return fixed;
+  }
+  if (kind !== 'resistor' && kind !== 'source') return component;
   const { range, ...fixed } = component;
   return range ? fixed : component;
 }

@@ -48,6 +48,25 @@ describe('Kirchhoff’s equations', () => {
       'V_R1 4.84 V',
     ]);
   });
+  it('of a bridge with a constant current across it: that is no unknown, and one current is left', () => {
+    const driven = parseCircuit(
+      'B1 12 V + @a + R1 2 Ω + @b + R2 4 Ω + @c; R3 6 Ω @a–@d; R4 2 Ω @d–@c; I1 1 A @b–@d',
+    );
+    assert.deepEqual(result(driven, 'I_R1'), [
+      '(1) I_R2 = −1.00 A + I_R1',
+      '(2) 16.0 V = 6.00 Ω × I_R1',
+      'I_R1 2.67 A',
+    ]);
+    assert.deepEqual(result(driven, 'I_R4'), [
+      '(1) I_R4 = 1.00 A + I_R3',
+      '(2) 10.0 V = 8.00 Ω × I_R3',
+      'I_R3 1.25 A',
+      'I_R4 2.25 A',
+    ]);
+    const known = { E_B1: 12, R_R1: 2, R_R2: 4 };
+    assert.deepEqual(explain(driven, { find: 'I_R1', given: known }).steps, []);
+    assert.equal(explain(driven, { find: 'I_R1', given: { ...known, I_I1: 1 } }).steps.length, 3);
+  });
   it('are said to be needed, and how each current is counted', () => {
     const [first] = explain(bridge, { find: 'I_R3' }).steps;
     assert.deepEqual(

@@ -44,6 +44,17 @@ describe('a characteristic', () => {
     assert.ok(Math.abs(exponent - 0.55) < 1e-12, `${exponent}`);
   });
 
+  it('of a filament is one and the same whichever two of its p.d., current and power are marked', () => {
+    const marked = ['L1 6 V 0.5 A', 'L1 6 V 3 W', 'L1 0.5 A 3 W'].map((line) => curve(`${line} filament`));
+    fc.assert(
+      fc.property(volts, (v) => {
+        const [first, ...others] = marked.map((each) => each(v).current);
+        for (const other of others)
+          assert.ok(Math.abs(other - (first ?? NaN)) <= 1e-14, `${other} at ${v} V`);
+      }),
+    );
+  });
+
   it('of a filament: cold, it has a tenth of its resistance (common practice), and it is the same both ways', () => {
     assert.ok(Math.abs(1 / lamp(0).slope - 1.2) < 1e-12);
     assert.equal(lamp(-3).current, -lamp(3).current);

@@ -45,9 +45,20 @@ test('a mistake is told once, not again by what follows from it', () => {
     'R1 5 + R2 3 Ω',
     'R1 5 @a–@b; R2 3 Ω @b–@a',
     'B1 6 V + [R1 5 Ω ∥ R2 3 Ω] + R3 2 Ω',
+    'B1 6 V + R1 $ (R2 5 Ω + R3 ∥ R4) + R5 5 Ω',
+    'B1 6 V + R1 $ (R2 5 Ω + (R3 ∥ R4) + R6) + R5 5 Ω',
+    'B1 6 V + (R1 $ (R2 ∥ R3)) + R5 5 Ω',
   ]) {
     assert.equal(all(line).length, 1, `${line}: ${all(line).join(', ')}`);
   }
+});
+
+test('after brackets that a mistake leads over, what follows is read again', () => {
+  assert.deepEqual(all('B1 6 V + R1 $ (R2 + (R3 ∥ R4)) + R5; V1 across R9'), [
+    '1:13 unexpected character',
+    '1:34 value missing',
+    '1:48 no such component',
+  ]);
 });
 
 test('columns count characters of the text as given, lines its line breaks', () => {
