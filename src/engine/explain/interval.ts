@@ -51,6 +51,7 @@ export function inverse({ value, low, high }: Interval): Interval | undefined {
 const scale = 10n ** 40n;
 
 function wholeRoot(n: bigint): bigint {
+  if (n === 0n) return n;
   let root = 1n << BigInt((n.toString(2).length + 1) >> 1);
   for (let next = (root + n / root) >> 1n; next < root; next = (root + n / root) >> 1n) root = next;
   return root;

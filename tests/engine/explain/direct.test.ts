@@ -78,4 +78,10 @@ describe('what adds up is called by what is read', () => {
       'R_R1 = V_R1 ÷ I_R1 (R1)',
     ]);
   });
+
+  it('no current from no power, and no p.d.', () => {
+    const given = { P_R1: '0', R_R1: '5' };
+    assert.deepEqual(steps('B1 0 V + R1 5 Ω', 'I_R1', given), ['I_R1 = √(P_R1 ÷ R_R1) (R1)']);
+    assert.deepEqual(steps('B1 0 V + R1 5 Ω', 'V_R1', given), ['V_R1 = √(P_R1 × R_R1) (R1)']);
+  });
 });
