@@ -23,8 +23,8 @@ function nailed(component: Component): Component {
   if (kind === 'switch') return component.closed ? { id, kind: 'wire', from, to } : broken(id, from, to);
   if (kind === 'potentiometer') return { id, kind: 'resistor', from, to, resistance: component.resistance };
   if (kind === 'supply') {
-    const { range: _emf, internalRange: _inside, ...fixed } = component;
-    return fixed;
+    const { range, internalRange, ...fixed } = component;
+    return range || internalRange ? fixed : component;
   }
   if (kind !== 'resistor' && kind !== 'source') return component;
   const { range, ...fixed } = component;
