@@ -132,6 +132,24 @@ describe('a graph and its page', () => {
       await expect(made.element).to.be.accessible();
     });
 
+  it('is printed whole on one page, as wide as that: without buttons, and without values that are folded', async () => {
+    const made = await bench(quay, { of: 'I_A1' });
+    const [picture] = made.all('svg');
+    const look = (selector: string): CSSStyleDeclaration => getComputedStyle(made.all(selector)[0]!);
+    expect(look('[part=plane]').overflowX).not.to.equal('visible');
+    await emulateFeatures({}, 'print');
+    expect(getComputedStyle(made.element).breakInside).to.equal('avoid');
+    expect(look('[part=plane]').overflowX).to.equal('visible');
+    expect(look('details').display).to.equal('none');
+    made.all('details')[0]!.toggleAttribute('open', true);
+    expect(look('details').display).to.equal('block');
+    expect(look('.buttons').display).to.equal('none');
+    expect(look('.scroll').overflowX).to.equal('visible');
+    expect(look('tr').breakInside).to.equal('avoid');
+    made.page.style.inlineSize = '120px';
+    expect(picture!.getBoundingClientRect().width).to.be.at.most(120);
+  });
+
   it('keeps curves and axes apart from the ground in forced colours', async function () {
     if (!isChromium) this.skip();
     await emulateFeatures({ 'forced-colors': 'active' });

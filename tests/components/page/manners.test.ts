@@ -87,6 +87,46 @@ describe('ink on paper', () => {
     expect(getComputedStyle(bench.find('.acts')).display).to.equal('none');
   });
 
+  it('is not torn between two sheets, and has nothing to press there; what hints at the pointer is left out', async () => {
+    const root = await page();
+    const bench = new Bench(root.querySelector('rheolet-board')!);
+    const hint = (): string => getComputedStyle(bench.find('.hint')).display;
+    expect(hint()).not.to.equal('none');
+    bench.component('R1').dispatchEvent(new MouseEvent('click', { bubbles: true }));
+    await bench.settled();
+    expect(getComputedStyle(bench.find('.alter')).display).not.to.equal('none');
+    await emulateFeatures({}, 'print');
+    expect(getComputedStyle(bench.find('.alter')).display).to.equal('none');
+    const { breakInside, paddingInlineStart, colorScheme } = getComputedStyle(bench.board);
+    expect([breakInside, paddingInlineStart, colorScheme]).to.deep.equal(['avoid', '0px', 'light']);
+    bench.component('R1').dispatchEvent(new KeyboardEvent('keydown', { key: 'Escape', bubbles: true }));
+  });
+
+  it('has no hint at the pointer in print, and lamps that do not glow', async () => {
+    const root = await page();
+    const bench = new Bench(root.querySelector('rheolet-board')!);
+    await emulateFeatures({}, 'print');
+    expect(getComputedStyle(bench.find('.hint')).display).to.equal('none');
+    const light = bench.find('.light');
+    expect(getComputedStyle(light).stopColor).to.equal('rgba(0, 0, 0, 0)');
+  });
+
+  it('has the reader’s own colours where those are forced', async () => {
+    await emulateFeatures({ 'forced-colors': 'active' });
+    const root = await page();
+    const bench = new Bench(root.querySelector('rheolet-board')!);
+    const probe = document.createElement('span');
+    root.append(probe);
+    const forced = (name: string): string => {
+      probe.style.color = name;
+      return getComputedStyle(probe).color;
+    };
+    probe.style.forcedColorAdjust = 'none';
+    expect(getComputedStyle(bench.find('.wire')).stroke).to.equal(forced('CanvasText'));
+    expect(getComputedStyle(bench.path).fill).to.equal(forced('Highlight'));
+    expect(getComputedStyle(bench.find('.light')).stopColor).to.equal(forced('GrayText'));
+  });
+
   it('takes its colours from the page', async () => {
     const root = await page();
     root.style.setProperty('--rheolet-current', 'rgb(1, 2, 3)');
