@@ -1,4 +1,4 @@
-import type { Circuit } from '../circuit/index.ts';
+import { isSupply, resistanceOf, type Circuit } from '../circuit/index.ts';
 import { relation, term, times, type Relation, type Term } from './relation.ts';
 import { isJoin, type Part } from './structure.ts';
 
@@ -35,7 +35,7 @@ function betweenNamed(named: readonly string[]): readonly (Between & { readonly 
 }
 
 /**
- * What ideal voltmeters read, and the p.d.s between points that are named: the p.d. of parts between the same points, or else what the
+ * What ideal voltmeters read, the p.d.s across gaps, and the p.d.s between points that are named: the p.d. of parts between the same points, or else what the
  * p.d.s on a way between them come to.
  */
 export function acrossParts(
@@ -49,9 +49,7 @@ export function acrossParts(
   for (const part of parts) between.set(ends(part), [...(between.get(ends(part)) ?? []), part]);
   const ids = new Set(components.map(({ id }) => id));
   const joins = components.filter(isJoin);
-  const meters = components.filter(
-    ({ kind, id }) => kind === 'voltmeter' && !parts.some(({ label }) => label === id),
-  );
+  const meters = components.filter((one) => !isSupply(one) && resistanceOf(one) === undefined);
   return [...meters, ...betweenNamed(named)].flatMap((meter) => {
     const name = `V_${meter.id}`;
     const own = ids.has(meter.id) ? [meter.id] : [];

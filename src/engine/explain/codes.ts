@@ -8,7 +8,7 @@ export type Solving =
   | 'put back';
 
 /** What holds for some components only. */
-export type Special = 'rating' | 'balanced bridge' | 'trial supply';
+export type Special = 'rating' | 'balanced bridge' | 'trial supply' | 'no closed path' | 'passed by';
 
 /** Why a step may be taken. */
 export type Reasoning =

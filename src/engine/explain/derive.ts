@@ -52,6 +52,10 @@ export function follow(
     waiting.push([name, way], way.cost);
   };
   for (const [name, value] of given) found(name, { ...value, cost: 0, uses: [] });
+  for (const by of relations) {
+    const value = namesOf(by).length === 1 && !best.has(by.left) && valueOf(by, by.left, known);
+    if (value) found(by.left, { ...value, cost: 1, by, uses: [] });
+  }
   const at = touching(relations);
   const left = new Map(relations.map((one) => [one, namesOf(one).length]));
   for (let next = waiting.pop(); next; next = waiting.pop()) {

@@ -6,7 +6,7 @@ export type Sign = 1 | -1;
 export const times = (a: Sign, b: Sign): Sign => (a === b ? 1 : -1);
 
 /**
- * What holds between quantities. A `sum`: the left equals its signed terms added; a `product`: its signed factors, each to
+ * What holds between quantities. A `sum`: the left equals its signed terms added (none: it is 0); a `product`: its signed factors, each to
  * its power; `reciprocals`: one over the left equals one over each term, added; `product over sum`: its terms multiplied, over their sum;
  * `balance`: the left is 0 where its factors, each to its power, come to 1.
  */
@@ -94,7 +94,8 @@ export function rearranged(relation: Relation, name: string): Turned | undefined
 export const placeOf = (name: string): string => name.replace(/^[^_]*_/, '').replace(/^\((.*)\)$/, '$1');
 
 /** The components and blocks that its sentence names: the parts that are added, the two that are compared, or the one it is about. */
-export function placesOf({ rule, left, right }: Relation): readonly string[] {
+export function placesOf({ rule, about, left, right }: Relation): readonly string[] {
+  if (right.length === 0) return about;
   const names = right.map(({ name }) => name);
   const of = (some: readonly string[]): readonly string[] => some.map(placeOf);
   if (/a loop$|a junction$/.test(rule)) return of([left, ...names]);

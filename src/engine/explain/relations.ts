@@ -1,6 +1,7 @@
 import { isSupply, type Circuit } from '../circuit/index.ts';
 import { acrossParts } from './across.ts';
 import { balance, bridgesOf } from './balance.ts';
+import { whereNoneFlows } from './idle.ts';
 import { inBlock } from './in-block.ts';
 import { inJoin, inPart } from './in-part.ts';
 import { inTime } from './in-time.ts';
@@ -44,7 +45,7 @@ function renamed(relations: readonly Relation[], names: ReadonlyMap<string, stri
       const right = one.right.map((each) => ({ ...each, name: called(each.name) }));
       return { ...one, left: called(one.left), right, ...(one.trial && { trial: called(one.trial) }) };
     })
-    .filter(({ left, right }) => right.some(({ name }) => name !== left));
+    .filter(({ left, right }) => right.length === 0 || right.some(({ name }) => name !== left));
 }
 
 /** Whether a supply has resistance inside: its line says so, or the question does. */
@@ -86,7 +87,8 @@ function plainRelations(circuit: Circuit, named: readonly string[]): readonly Re
     if (part.from !== part.to) return plain;
     return roundSupply(part, isReal) ?? { ...plain, relations: around(part) };
   });
-  const parts = rounds.flatMap(({ roots }) => roots.flatMap(every));
+  const idle = whereNoneFlows(circuit, isReal);
+  const parts = [...rounds.flatMap(({ roots }) => roots.flatMap(every)), ...idle.parts];
   const [only] = supplies.length === 1 ? supplies : [];
   const ids = circuit.components.map(({ id }) => id);
   const totals = [
@@ -108,6 +110,7 @@ function plainRelations(circuit: Circuit, named: readonly string[]): readonly Re
         ...roots.flatMap(every).flatMap((part) => inPart(part, isReal(part.label), way)),
       ];
     }),
+    ...idle.relations,
     ...acrossParts(circuit, parts, points(circuit), named),
     ...inWeb(circuit, circuit.terminals ? [] : whole),
     ...(supplies.length > 0 ? totals : []),

@@ -5,6 +5,7 @@ import { isJoin } from './structure.ts';
 
 const ofCurrents: readonly Reasoning[] = [
   'same current',
+  'no closed path',
   'currents add',
   'currents at a junction',
   'power',

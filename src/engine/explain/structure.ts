@@ -1,5 +1,5 @@
 import { isSupply, resistanceOf, type Circuit, type Component } from '../circuit/index.ts';
-import { electrical, type Tree } from '../topology/index.ts';
+import { electrical, leaves, type Single, type Tree } from '../topology/index.ts';
 import { times, type Sign } from './relation.ts';
 
 /** A part with a resistance, as a pupil sees it: what has none is left out, but keeps its current. */
@@ -61,6 +61,23 @@ export function points({ components }: Circuit): (node: string) => string {
   return find;
 }
 
+/** Of branches side by side the one without resistance, where there is one and nothing drives the others: it takes the whole current. */
+export function freeBranch(
+  tree: Tree,
+  byId: ReadonlyMap<string, Component>,
+): Exclude<Tree, { kind: 'parallel' }> | undefined {
+  if (tree.kind !== 'parallel') return undefined;
+  const componentsOf = (part: Tree): readonly Component[] =>
+    leaves(part).flatMap(({ id }) => byId.get(id) ?? []);
+  const [free, ...more] = tree.parts.filter((part) => componentsOf(part).every(isJoin));
+  if (!free || free.kind === 'parallel' || more.length > 0) return undefined;
+  return componentsOf(tree).some(isSupply) ? undefined : free;
+}
+
+/** The components of a chain; none of what stands side by side. */
+const inLine = (tree: Tree): readonly Single[] =>
+  tree.kind === 'component' ? [tree] : tree.kind === 'series' ? tree.parts.flatMap(inLine) : [];
+
 /** Makes parts of trees; nothing of what has no resistance, nor of what stands beside such. */
 export function partsOf(components: readonly Component[]): (tree: Tree) => Part | undefined {
   const byId = new Map(components.map((component) => [component.id, component]));
@@ -80,7 +97,7 @@ export function partsOf(components: readonly Component[]): (tree: Tree) => Part 
     if (!only || (tree.kind === 'parallel' && some.length < parts.length)) return undefined;
     const joins = tree.parts
       .filter((_, index) => !parts[index])
-      .flatMap((one) => (one.kind === 'component' ? [one] : []))
+      .flatMap((one) => inLine(freeBranch(one, byId) ?? one))
       .map(({ id, reversed }) => ({ id, sign: reversed ? (-1 as const) : (1 as const) }));
     const whole = some.length === 1 ? only : group(tree.kind, some);
     return { ...whole, joins: [...whole.joins, ...joins], from, to };

@@ -6,6 +6,8 @@ const half: ReadonlySet<string> = new Set<Solving | Special>([
   'rating',
   'balanced bridge',
   'trial supply',
+  'no closed path',
+  'passed by',
   'currents at a junction',
   'e.m.f.s round a loop',
   'one alone',

@@ -159,8 +159,8 @@ it('a step names blocks, so that nothing is called in series that is not', () =>
   ]);
 });
 
-it('an open loop is told as what it is', () => {
-  const { status, reason } = explain(parseCircuit('B1 6 V + S1 open + R1 4 Ω'), { find: 'I_R1' });
+it('an open loop is told as what it is, where nothing is found', () => {
+  const { status, reason } = explain(parseCircuit('B1 6 V + S1 open + R1 4 Ω + S2 open'), { find: 'V_S1' });
   assert.equal(status, 'not enough');
   assert.equal(reason?.code, 'open loop');
 });

@@ -49,6 +49,9 @@ export const explain: Sentences<ExplainData> = {
     `The bridge is balanced: ${one} is to ${two} as ${three} is to ${four}, and nothing drives a current through ${middle}.`,
   'trial supply': ({ ids, pd }) =>
     `Think of a supply ${all(ids)} between the terminals: its ${pd} over its current is the resistance between them.`,
+  'no closed path': ({ ids }) => `No closed path leads through ${all(ids)}: no current flows there.`,
+  'passed by': ({ ids: [id = '', ...past] }) =>
+    `No current flows through ${all([id])}: ${all(past)} ${past.length > 1 ? 'lead' : 'leads'} round it without resistance.`,
   rating: ({ ids }) => `What is marked on ${all(ids)} gives its resistance.`,
   'no internal resistance': ({ ids, pd }) =>
     `Without internal resistance, the ${pd} across ${all(ids)} is the e.m.f.`,
@@ -71,7 +74,8 @@ export const explain: Sentences<ExplainData> = {
   'hint answer': ({ answer }) => answer,
   'one is missing': ({ find, missing }) => `To find ${find}, ${missing} is missing.`,
   'not enough known': ({ find }) => `Too little is known to find ${find}.`,
-  'readings disagree': ({ names }) => `${list(names)} cannot all be right: they disagree.`,
+  'readings disagree': ({ names }) =>
+    `${list(names)} cannot ${names.length > 1 ? 'all be right: they disagree' : 'be right'}.`,
   'needs a rule': ({ find, rule }) => `To find ${find}, this rule is needed. ${rule}`,
   'too large to explain': ({ count, limit }) =>
     `Circuits of up to ${limit} components are explained; this one has ${count}.`,
