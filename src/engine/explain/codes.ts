@@ -8,7 +8,8 @@ export type Solving =
   | 'put back';
 
 /** What holds for some components only. */
-export type Special = 'rating' | 'balanced bridge' | 'trial supply' | 'no closed path' | 'passed by';
+export type Special =
+  'rating' | 'balanced bridge' | 'trial supply' | 'no closed path' | 'passed by' | 'whole track';
 
 /** Why a step may be taken. */
 export type Reasoning =

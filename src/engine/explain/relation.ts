@@ -99,7 +99,7 @@ export function placesOf({ rule, about, left, right }: Relation): readonly strin
   const names = right.map(({ name }) => name);
   const of = (some: readonly string[]): readonly string[] => some.map(placeOf);
   if (/a loop$|a junction$/.test(rule)) return of([left, ...names]);
-  if (/add|^resistances|series$|^product|^trial/.test(rule)) return of(names);
+  if (/add|^resistances|series$|^product|^trial|track$/.test(rule)) return of(names);
   if (rule.startsWith('same')) return of([left, ...names]);
   if (rule === 'balanced bridge') return of([...names, left]);
   if (rule === 'potential divider') return of([left, ...names.slice(-1)]);

@@ -1,4 +1,4 @@
-import { isSupply, type Circuit } from '../circuit/index.ts';
+import { isSupply, partsOf, wholesIn, type Circuit } from '../circuit/index.ts';
 import { acrossParts } from './across.ts';
 import { balance, bridgesOf } from './balance.ts';
 import { whereNoneFlows } from './idle.ts';
@@ -46,6 +46,21 @@ function renamed(relations: readonly Relation[], names: ReadonlyMap<string, stri
       return { ...one, left: called(one.left), right, ...(one.trial && { trial: called(one.trial) }) };
     })
     .filter(({ left, right }) => right.length === 0 || right.some(({ name }) => name !== left));
+}
+
+/** The resistance of a whole potentiometer, and the p.d. along it, where it is given or asked. */
+function alongTracks({ components }: Circuit, named: readonly string[]): readonly Relation[] {
+  return wholesIn(components).flatMap((whole) => {
+    const [one, other] = partsOf(components, whole) ?? [];
+    if (!one || !other) return [];
+    const isAlong = other.from === one.to || other.to === one.from;
+    return [['R', 1] as const, ['V', isAlong ? 1 : -1] as const]
+      .filter(([letter]) => named.includes(`${letter}_${whole}`))
+      .map(([letter, sign]) => {
+        const parts = [term(`${letter}_${one.id}`), term(`${letter}_${other.id}`, sign)];
+        return relation('whole track', 'sum', [one.id, other.id], `${letter}_${whole}`, ...parts);
+      });
+  });
 }
 
 /** Whether a supply has resistance inside: its line says so, or the question does. */
@@ -117,6 +132,7 @@ function plainRelations(circuit: Circuit, named: readonly string[]): readonly Re
     ...circuit.components.filter(isJoin).flatMap(inJoin),
     ...circuit.components.flatMap(fromRating),
     ...inTime(named),
+    ...alongTracks(circuit, named),
   ];
   const called = renamed(relations, new Map(rounds.flatMap(({ names }) => names)));
   if (!only || !named.includes('I_total')) return called;

@@ -8,6 +8,7 @@ const half: ReadonlySet<string> = new Set<Solving | Special>([
   'trial supply',
   'no closed path',
   'passed by',
+  'whole track',
   'currents at a junction',
   'e.m.f.s round a loop',
   'one alone',

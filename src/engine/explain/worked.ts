@@ -33,13 +33,13 @@ export interface Worked {
 }
 
 /** Why there can be no such quantity; undefined where it may be asked. Blocks, energies and charges have names that no board reads. */
-function refusal(circuit: Circuit, of: string): Said | undefined {
+function refusal(circuit: Circuit, readings: Readings<Fraction | number>, of: string): Said | undefined {
   const names = quantities(circuit);
   if (!of) return { code: 'which quantity', data: { names: names.filter((name) => /^[IR]_/.test(name)) } };
   const isNamed =
     names.includes(of) || circuit.components.some(({ id }) => of === `W_${id}` || of === `Q_${id}`);
   if (isNamed || /^[A-Za-z]+_\(/.test(of)) return undefined;
-  return { code: 'no such quantity', data: { name: of, suggestion: nearest(of, names) } };
+  return readings.reason(of);
 }
 
 /** Works out what a page asks of a circuit whose readings are known. */
@@ -55,7 +55,7 @@ export function workedSolution(
   const read = readGiven(circuit, (name) => readings.quantity(name), given);
   const unread: Said | undefined =
     read.unread === undefined ? undefined : { code: 'given not read', data: { found: read.unread } };
-  const barred = refusal(circuit, asked) ?? unread;
+  const barred = refusal(circuit, readings, asked) ?? unread;
   if (barred) return { problem: barred, given: [], find };
   const [found] = unknown;
   const data = { of: 'lesson', suggestion: nearest(found ?? '', lessonWords), choices: lessonWords };

@@ -1,4 +1,12 @@
-import { asMarked, bridges, nearest, resistanceOf, type Circuit } from '../circuit/index.ts';
+import {
+  asMarked,
+  bridges,
+  endsOfTrack,
+  nearest,
+  partsOf,
+  resistanceOf,
+  type Circuit,
+} from '../circuit/index.ts';
 import type { Fraction } from '../quantity/index.ts';
 import { benchCautions, benchRemarks } from './bench.ts';
 import { cautionsOf } from './cautions.ts';
@@ -128,13 +136,15 @@ export class Answer<N extends number | Fraction> implements Readings<N> {
   reason(name: string): Reason | undefined {
     const found = this.#read(name);
     const { supplies, components } = this.#graph;
+    const [letter, id] = split(name);
     if (!found) {
+      if (/^[IP]$/.test(letter) && partsOf(this.#circuit.components, id))
+        return { code: 'of two parts', data: { id, instead: [`${name}a`, `${name}b`] } };
       return {
         code: 'no such quantity',
         data: { name, suggestion: nearest(name, quantities(this.#circuit)) },
       };
     }
-    const [letter, id] = split(name);
     const place = this.#place(id);
     if (found[0] !== undefined) {
       return letter === 'I' && this.#isDead(place ?? supplies[0])
@@ -240,6 +250,13 @@ export class Answer<N extends number | Fraction> implements Readings<N> {
     const place = this.#place(id) ?? -1;
     const component = components[place];
     if (component && lettersOf(component).includes(letter)) return [this.#valueOf(letter, place)];
+    const track = /^[RV]$/.test(letter) && partsOf(this.#circuit.components, id);
+    if (track) {
+      const [from, to] = endsOfTrack(track);
+      if (letter === 'V') return [this.#between(nodes.get(from), nodes.get(to))];
+      const [one, other] = track.map((part) => this.#named(letter, part.id));
+      return [this.#both('sum', one, other)];
+    }
     switch (name) {
       case 'I_total':
         return [this.totalCurrent()];

@@ -83,6 +83,8 @@ export interface ReasonData {
   'no such quantity': { readonly name: string; readonly suggestion: string };
   /** A total that has no meaning with several supplies: ask for these instead. */
   'several supplies': { readonly name: string; readonly instead: readonly string[] };
+  /** Of a whole potentiometer, whose two parts may carry different currents: ask for theirs. */
+  'of two parts': { readonly id: string; readonly instead: readonly string[] };
   'no supply': { readonly name: string };
   /** No conducting path between the ends. */
   'no path': Record<never, never>;

@@ -1,4 +1,4 @@
-import { isSupply, type Circuit, type Component } from '../circuit/index.ts';
+import { isSupply, wholesIn, type Circuit, type Component } from '../circuit/index.ts';
 
 /** The letters before the id of a component, in the names of its quantities. */
 export function lettersOf({ kind }: Component): readonly string[] {
@@ -12,7 +12,7 @@ export function isNamed(node: string): boolean {
 }
 
 /**
- * Every name of a quantity that may be asked of a circuit: those of each component in order, the totals that have a meaning, then
+ * Every name of a quantity that may be asked of a circuit: those of each component in order, the resistance of whole potentiometers and the p.d. along them, the totals that have a meaning, then
  * the p.d.s between named junctions, each pair once. A network without a supply has resistances only.
  */
 export function quantities({ components }: Circuit): string[] {
@@ -22,6 +22,7 @@ export function quantities({ components }: Circuit): string[] {
       .filter((letter) => only !== undefined || letter === 'R')
       .map((letter) => `${letter}_${component.id}`),
   );
+  for (const id of wholesIn(components)) names.push(`R_${id}`, ...(only ? [`V_${id}`] : []));
   if (!only) return [...names, 'R_total'];
   if (others.length === 0) names.push('R_total', ...(only.kind === 'supply' ? ['R_loop'] : []), 'I_total');
   names.push('P_total', 'P_dissipated');

@@ -26,6 +26,24 @@ describe('a derivation in a circuit with potentiometers', () => {
     assert.ok(found > 20);
   });
 
+  it('adds its two parts for the whole track', () => {
+    const circuit = parseCircuit('B1 6 V + potentiometer R1b 70 Ω + (potentiometer R1a 30 Ω ∥ L1 60 Ω)');
+    for (const [find, value, steps] of [
+      ['R_R1', '100', 1],
+      ['V_R1', '6', undefined],
+    ] as const) {
+      const derivation = explain(circuit, { find });
+      const { rule, equation } = derivation.steps.at(-1) ?? {};
+      assert.equal(derivation.answer?.value.toFraction(), value);
+      assert.deepEqual([rule, equation], ['whole track', `${find} = ${find}a + ${find}b`]);
+      if (steps) assert.equal(derivation.steps.length, steps);
+    }
+    const hidden = explain(parseCircuit('B1 6 V + potentiometer R1b 70 Ω hidden + potentiometer R1a 30 Ω'), {
+      find: 'R_R1',
+    });
+    assert.equal(hidden.status, 'not enough');
+  });
+
   it('divides the p.d. by the two parts of the track, and under a load by what stands beside one of them', () => {
     const rulesOf = (line: string, find: string): readonly string[] =>
       explain(parseCircuit(line), { find }).steps.map(({ rule }) => rule);

@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { isTrack, withValue, type Circuit } from '../../../src/engine/circuit/index.ts';
 import { parseCircuit } from '../../../src/engine/notation/index.ts';
 import { Fraction } from '../../../src/engine/quantity/index.ts';
-import { solve, solveExact, track } from '../../../src/engine/solve/index.ts';
+import { quantities, solve, solveExact, track } from '../../../src/engine/solve/index.ts';
 import { say } from '../../../src/engine/words/index.ts';
 import { plain, wiperLines } from '../schematic/random-wipers.ts';
 
@@ -47,6 +47,45 @@ describe('a potentiometer in a circuit', () => {
     // 5 kΩ beside 10 kΩ is 10/3 kΩ, and that of 25/3 kΩ in all is 2/5.
     assert.equal(read(parseCircuit(line('V1 10 kΩ')), 'V_V1'), '12/5');
     assert.equal(read(parseCircuit(line('V1')), 'V_V1'), '3');
+  });
+
+  it('as a whole has both resistances and the p.d. from end to end; its currents are those of its parts', () => {
+    const parts = [
+      ['potentiometer R1b 70 Ω', 'potentiometer R1a 30 Ω', 1],
+      ['potentiometer R1a 70 Ω', 'potentiometer R1b 30 Ω', 1],
+      ['potentiometer R1a 70 Ω reversed', 'potentiometer R1b 30 Ω', -1],
+      ['potentiometer R1a 70 Ω', 'potentiometer R1b 30 Ω reversed', 1],
+    ] as const;
+    for (const [one, other, sign] of parts)
+      for (const load of ['', ' ∥ R2 60 Ω']) {
+        const circuit = parseCircuit(`B1 6 V + ${one} + (${other}${load}) + R3 10 Ω`);
+        const solution = solveExact(circuit);
+        const [volts, across] = ['R1a', 'R1b'].map((id) => solution.voltage(id)?.abs());
+        assert.ok(volts && across);
+        assert.equal(read(circuit, 'V_R1'), volts.add(across).mul(sign).toFraction(), one);
+        assert.equal(read(circuit, 'R_R1'), '100');
+        for (const letter of ['I', 'P']) {
+          assert.equal(read(circuit, `${letter}_R1`), undefined);
+          const reason = solution.reason(`${letter}_R1`);
+          assert.equal(
+            reason && say(reason),
+            `The two parts of R1 may carry different currents; ask for ${letter}_R1a or ${letter}_R1b.`,
+          );
+        }
+        assert.equal(solution.reason('E_R1')?.code, 'no such quantity');
+      }
+  });
+
+  it('as a whole is none where a resistor is called so, or a part is missing from its board', () => {
+    const circuit = parseCircuit('B1 6 V + R1 5 Ω + potentiometer R1a 70 Ω + potentiometer R1b 30 Ω');
+    assert.equal(read(circuit, 'R_R1'), '5');
+    assert.deepEqual(
+      quantities(circuit).filter((name) => name.endsWith("_R1")),
+      ['R_R1', 'I_R1', 'V_R1', 'P_R1'],
+    );
+    const broken = parseCircuit('B1 6 V + potentiometer R1a 70 Ω broken + potentiometer R1b 30 Ω');
+    assert.equal(read(broken, 'R_R1'), undefined);
+    assert.equal(read(broken, 'V_R1'), '6');
   });
 
   it('reads in any circuit what two resistors of those values read, and its power balances', () => {

@@ -25,6 +25,7 @@ export const reasonSamples: { readonly [Code in keyof ExplainData]: readonly Exp
   'power is conserved': [{ ids: ['B1'], pd: 'p.d.' }],
   'internal resistance in series': [{ ids: ['B1'], pd: 'p.d.' }],
   'e.m.f. round the loop': [{ ids: ['B1'], pd: 'p.d.' }],
+  'whole track': [{ ids: ['R1a', 'R1b'], pd: 'p.d.' }],
   'no closed path': [{ ids: ['R2'], pd: 'p.d.' }],
   'passed by': [
     { ids: ['R2', 'A1'], pd: 'p.d.' },

@@ -166,6 +166,7 @@ export const samples: { readonly [Code in keyof Catalogue]: readonly Catalogue[C
   'scale of a track': [{ id: 'R1a', other: 'R1b' }],
   'not as marked': none,
   'circuit has a fault': none,
+  'of two parts': [{ id: 'R1', instead: ['I_R1a', 'I_R1b'] }],
   'no such quantity': [
     { name: 'I_R9', suggestion: 'I_R1' },
     { name: 'speed', suggestion: '' },

@@ -52,6 +52,7 @@ export const explain: Sentences<ExplainData> = {
   'no closed path': ({ ids }) => `No closed path leads through ${all(ids)}: no current flows there.`,
   'passed by': ({ ids: [id = '', ...past] }) =>
     `No current flows through ${all([id])}: ${all(past)} ${past.length > 1 ? 'lead' : 'leads'} round it without resistance.`,
+  'whole track': ({ ids }) => `${all(ids)} are the two parts of one track.`,
   rating: ({ ids }) => `What is marked on ${all(ids)} gives its resistance.`,
   'no internal resistance': ({ ids, pd }) =>
     `Without internal resistance, the ${pd} across ${all(ids)} is the e.m.f.`,

@@ -83,6 +83,8 @@ export const solve: Sentences<FaultData & RemarkData & CautionData & ReasonData>
     `“${name}” is not a quantity of this circuit${did(suggestion)}`,
   'several supplies': ({ name, instead }) =>
     `${name} is not defined with several supplies; ask for ${any(instead)}.`,
+  'of two parts': ({ id, instead }) =>
+    `The two parts of ${id} may carry different currents; ask for ${any(instead)}.`,
   'no supply': ({ name }) => `${name} is not defined without a supply.`,
   'no path': () => 'no path for a current',
   'no current': () => 'no current',
