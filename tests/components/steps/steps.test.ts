@@ -127,8 +127,9 @@ describe('where there is no solution, it is said why', () => {
     });
 
   it('of a bridge, a fault, and a circuit that is open', async () => {
-    const made = await bench({ of: 'I_R1' }, 'B1 6 V + S1 open + R1 3 Ω');
-    expect(made.part('reason')).to.contain('S1');
+    const made = await bench({ of: 'V_S1' }, 'B1 6 V + S1 open + R1 3 Ω + S2 open');
+    expect(made.part('reason')).to.contain('S1 and S2');
+    made.element.of = 'I_R1';
     made.element.lesson = '14-16';
     await made.show('B1 6 V + ((R1 1 Ω + @p + R2 2 Ω) ∥ (R3 3 Ω + @q + R4 4 Ω)); R5 5 Ω @p–@q');
     expect(made.part('reason')).to.contain('this rule is needed. Round the loop of R1');
