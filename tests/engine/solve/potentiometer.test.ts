@@ -80,7 +80,7 @@ describe('a potentiometer in a circuit', () => {
     const circuit = parseCircuit('B1 6 V + R1 5 Ω + potentiometer R1a 70 Ω + potentiometer R1b 30 Ω');
     assert.equal(read(circuit, 'R_R1'), '5');
     assert.deepEqual(
-      quantities(circuit).filter((name) => name.endsWith("_R1")),
+      quantities(circuit).filter((name) => name.endsWith('_R1')),
       ['R_R1', 'I_R1', 'V_R1', 'P_R1'],
     );
     const broken = parseCircuit('B1 6 V + potentiometer R1a 70 Ω broken + potentiometer R1b 30 Ω');
