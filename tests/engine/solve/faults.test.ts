@@ -6,12 +6,13 @@ import { Fraction, quantity } from '../../../src/engine/quantity/index.ts';
 import { quantities, solve, solveExact, type Readings } from '../../../src/engine/solve/index.ts';
 import { say } from '../../../src/engine/words/index.ts';
 import { read } from './agreement.ts';
+import { ammeters } from './ammeter-table.ts';
 import { constantCurrents } from './constant-current-table.ts';
 import { rows as table } from './fault-table.ts';
 import { anyCircuit, numRuns } from './random-circuit.ts';
 import { short } from './short.ts';
 
-const rows = [...table, ...constantCurrents];
+const rows = [...table, ...ammeters, ...constantCurrents];
 
 /** Codes with their ids, as in the table. */
 const listed = (found: readonly { code: string; ids: readonly string[] }[]): string[] =>
