@@ -2,6 +2,8 @@ import { expect } from '@open-wc/testing';
 import '../../../src/components/graph/define.ts';
 import { RheoletGraph } from '../../../src/components/graph/index.ts';
 import '../../../src/components/resistor/define.ts';
+import '../../../src/components/value/define.ts';
+import { RheoletValue } from '../../../src/components/value/index.ts';
 import { boardWith, comparing, drag, sliderOf, text, type Bench } from './bench.ts';
 
 /** The dimmer of the lighthouse's lamp. */
@@ -95,6 +97,30 @@ describe('a potentiometer on a board', () => {
     expect(bench.slider.valueAsNumber).to.equal(75);
     expect(own.value).to.equal('25');
     own.remove();
+  });
+
+  it('is read as a whole beside the board: its resistance stays, its p.d. follows, and of its current it is said why not', async () => {
+    const bench = await boardWith(dimmer.replace('L1 6 V 0.6 W', 'L1 60 Ω') + ' + R2 20 Ω');
+    const values = ['R_R1', 'V_R1', 'I_R1'].map((of) => {
+      const value = new RheoletValue();
+      value.of = of;
+      bench.board.after(value);
+      return value;
+    });
+    const shown = async (): Promise<string[]> => {
+      await bench.settled();
+      await Promise.all(values.map((value) => value.updateComplete));
+      return values.map(
+        ({ shadowRoot }) =>
+          shadowRoot?.querySelector('[part=value]')?.textContent.trim().replace(/\s/g, ' ') ?? '',
+      );
+    };
+    // 70 Ω + 30 Ω ∥ 60 Ω = 90 Ω of 110 Ω; at the end 100 Ω ∥ 60 Ω = 37.5 Ω of 57.5 Ω.
+    expect((await shown()).slice(0, 2)).to.deep.equal(['100 Ω', '4.91 V']);
+    await slide(bench, 100);
+    expect((await shown()).slice(0, 2)).to.deep.equal(['100 Ω', '3.91 V']);
+    expect(values[2]?.shadowRoot?.textContent).to.contain('different currents; ask for I_R1a or I_R1b.');
+    for (const value of values) value.remove();
   });
 
   it('says what is too far', async () => {

@@ -3,6 +3,7 @@ import { boardSamples } from './board-samples.ts';
 import { chainSamples } from './chain-samples.ts';
 import { claimSamples } from './claim-samples.ts';
 import { elementSamples } from './element-samples.ts';
+import { levelSamples } from './level-samples.ts';
 import { reasonSamples } from './reason-samples.ts';
 
 const none = [{}];
@@ -386,18 +387,10 @@ export const samples: { readonly [Code in keyof Catalogue]: readonly Catalogue[C
     { does: 'save' },
   ],
   recorded: [{ rows: 0 }, { rows: 1 }, { rows: 12 }],
-  levels: none,
-  potential: [{ unit: 'V' }],
-  'no levels': none,
-  'level head': [{ of: 'before' }, { of: 'after' }, { of: 'change' }],
-  'level step': [
-    { id: 'B1', step: 'lift', by: '6.00 volts', from: '0 volts', to: '6.00 volts' },
-    { id: 'R1', step: 'drop', by: '4.00 volts', from: '6.00 volts', to: '2.00 volts' },
-    { id: 'A1', step: 'none', by: '', from: '6.00 volts', to: '6.00 volts' },
-  ],
 
   ...reasonSamples,
   ...claimSamples,
   ...elementSamples,
+  ...levelSamples,
   ...boardSamples,
 };
