@@ -29,8 +29,9 @@ export function choiceOf(text: string, all: readonly Rule[]): Choice {
     all.filter((rule) => plain(word) && plain(rule).startsWith(plain(word)));
   const wanted = words.flatMap(named);
   const found = words.find((word) => named(word).length === 0);
+  const names = all.flatMap((rule) => [hyphened(rule), ...rule.split(' ', 1)]);
   return {
     rules: all.filter((rule) => wanted.includes(rule)),
-    ...(found !== undefined && { unknown: { found, suggestion: nearest(found, all.map(hyphened)) } }),
+    ...(found !== undefined && { unknown: { found, suggestion: nearest(found, names) } }),
   };
 }

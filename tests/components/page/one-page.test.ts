@@ -5,6 +5,8 @@ describe('the one voice', () => {
   const regions = (): HTMLElement[] => [...document.querySelectorAll<HTMLElement>('[data-rheolet-voice]')];
 
   it('is one polite region for all speakers, and says the last of what each had to say', async () => {
+    await aTimeout(600); // what other tests of this page have said
+    regions().forEach((region) => region.remove());
     const [a, b] = [{}, {}];
     speak(a, 'One.');
     speak(b, 'Two.');

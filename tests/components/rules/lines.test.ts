@@ -102,7 +102,9 @@ describe('the rules that do not apply', () => {
 
   it('are a sentence where the page asks for what is not there, beside what is', () => {
     const typo = view(quay, { rules: 'junctoin ohm' });
-    expect(typo.problem && say(typo.problem)).to.contain('junction-law');
+    expect(typo.problem && say(typo.problem)).to.contain('did you mean junction?');
+    const whole = view(quay, { rules: 'juncton-lwa ohm' });
+    expect(whole.problem && say(whole.problem)).to.contain('did you mean junction-law?');
     expect(typo.holding.length, 'the others are shown').to.equal(2);
     const absent = view(quay, { of: 'R9' });
     expect(absent.problem && say(absent.problem))
