@@ -25,7 +25,6 @@ const purify = (options) => async (html) => {
     html,
     options,
   );
-  await tab.close();
   return clean;
 };
 
