@@ -39,7 +39,7 @@ export { isSwitch } from './is-switch.ts';
 export { nearest } from './nearest.ts';
 export { isPoint } from './point.ts';
 export { defaultStep, lastSetting, nearestSetting, settingAt } from './range.ts';
-export { endsOfTrack, isTrack, partsOf, wholesIn } from './potentiometer.ts';
+export { endsOfTrack, isTrack, trackParts, wholesIn } from './potentiometer.ts';
 export { forwardPoint, ratedResistance } from './ratings.ts';
 export { resistanceOf } from './resistance.ts';
 export { usualSurroundings } from './sensor.ts';

@@ -8,7 +8,10 @@ import { twinOf } from './twin-of.ts';
 export const isTrack = (component: Component): component is Track => component.kind === 'potentiometer';
 
 /** The two parts of a potentiometer by the label of the whole: R1a and R1b of R1. None where a component is called so, or none is a part of it. */
-export function partsOf(components: readonly Component[], id: string): readonly [Track, Track] | undefined {
+export function trackParts(
+  components: readonly Component[],
+  id: string,
+): readonly [Track, Track] | undefined {
   const parts = components.filter(isTrack).filter((each) => each.id.slice(0, -1) === id);
   const [one, other] = parts.sort((a, b) => (a.id < b.id ? -1 : 1));
   return one && other && !components.some((each) => each.id === id) ? [one, other] : undefined;
@@ -19,7 +22,7 @@ export const wholesIn = (components: readonly Component[]): string[] =>
   components
     .filter(isTrack)
     .map(({ id }) => id.slice(0, -1))
-    .filter((id, place, ids) => ids.indexOf(id) < place && partsOf(components, id));
+    .filter((id, place, ids) => ids.indexOf(id) < place && trackParts(components, id));
 
 /** The ends of a track as one, from that of its first part on, the way in which that part is counted. */
 export function endsOfTrack([one, other]: readonly [Track, Track]): readonly [from: string, to: string] {

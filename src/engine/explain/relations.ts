@@ -1,4 +1,4 @@
-import { isSupply, partsOf, wholesIn, type Circuit } from '../circuit/index.ts';
+import { isSupply, trackParts, wholesIn, type Circuit } from '../circuit/index.ts';
 import { acrossParts } from './across.ts';
 import { balance, bridgesOf } from './balance.ts';
 import { whereNoneFlows } from './idle.ts';
@@ -51,7 +51,7 @@ function renamed(relations: readonly Relation[], names: ReadonlyMap<string, stri
 /** The resistance of a whole potentiometer, and the p.d. along it, where it is given or asked. */
 function alongTracks({ components }: Circuit, named: readonly string[]): readonly Relation[] {
   return wholesIn(components).flatMap((whole) => {
-    const [one, other] = partsOf(components, whole) ?? [];
+    const [one, other] = trackParts(components, whole) ?? [];
     if (!one || !other) return [];
     const isAlong = other.from === one.to || other.to === one.from;
     return [['R', 1] as const, ['V', isAlong ? 1 : -1] as const]

@@ -36,7 +36,7 @@ export function written({ form, left, right, root, trial }: Turned, text: (name:
     return `${text(name).includes(thinSpace) ? `(${text(name)})` : text(name)}²`;
   };
   if (form === 'sum') {
-    if (right.length === 0) return `${text(left)} = 0`;
+    if (right.length === 0) return `${text(left)} = 0${thinSpace}A`; // only a current is said to be nothing
     const terms = right.toSorted((a, b) => b.sign - a.sign);
     const [first, ...others] = terms;
     const alone = first && others.length === 0 && first.sign > 0 ? text(first.name) : undefined;

@@ -3,7 +3,7 @@ import {
   bridges,
   endsOfTrack,
   nearest,
-  partsOf,
+  trackParts,
   resistanceOf,
   type Circuit,
 } from '../circuit/index.ts';
@@ -138,7 +138,7 @@ export class Answer<N extends number | Fraction> implements Readings<N> {
     const { supplies, components } = this.#graph;
     const [letter, id] = split(name);
     if (!found) {
-      if (/^[IP]$/.test(letter) && partsOf(this.#circuit.components, id))
+      if (/^[IP]$/.test(letter) && trackParts(this.#circuit.components, id))
         return { code: 'of two parts', data: { id, instead: [`${name}a`, `${name}b`] } };
       return {
         code: 'no such quantity',
@@ -250,7 +250,7 @@ export class Answer<N extends number | Fraction> implements Readings<N> {
     const place = this.#place(id) ?? -1;
     const component = components[place];
     if (component && lettersOf(component).includes(letter)) return [this.#valueOf(letter, place)];
-    const track = /^[RV]$/.test(letter) && partsOf(this.#circuit.components, id);
+    const track = /^[RV]$/.test(letter) && trackParts(this.#circuit.components, id);
     if (track) {
       const [from, to] = endsOfTrack(track);
       if (letter === 'V') return [this.#between(nodes.get(from), nodes.get(to))];

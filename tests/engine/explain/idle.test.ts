@@ -12,16 +12,16 @@ const gap = 'B1 6 V + R1 4 Ω + (R2 8 Ω ∥ (R3 3 Ω + S1 open))';
 describe('where no current flows', () => {
   it('is said because no closed path leads through, and so there is no p.d. across a resistance', () => {
     assert.deepEqual(said(gap, 'V_R3'), [
-      'No closed path leads through R3: no current flows there. I_R3 = 0',
+      'No closed path leads through R3: no current flows there. I_R3 = 0 A',
       'For R3: p.d. is current times resistance. V_R3 = 0 A × 3.00 Ω',
     ]);
   });
 
   it('the p.d. across a gap is what is left round a loop', () => {
     assert.deepEqual(said('B1 6 V r 1 Ω + R1 4 Ω + L1 3 Ω broken', 'V_L1'), [
-      'No closed path leads through R1: no current flows there. I_R1 = 0',
+      'No closed path leads through R1: no current flows there. I_R1 = 0 A',
       'For R1: p.d. is current times resistance. V_R1 = 0 A × 4.00 Ω',
-      'No closed path leads through B1: no current flows there. I_B1 = 0',
+      'No closed path leads through B1: no current flows there. I_B1 = 0 A',
       'For B1: part of the e.m.f. is the p.d. across the internal resistance. Vr_B1 = 0 A × 1.00 Ω',
       'For B1: part of the e.m.f. is the p.d. across the internal resistance. V_B1 = 6.00 V − 0 V',
       'Round the loop of L1, R1 and B1 the potential comes back to where it was: it falls as far as it rises. V_L1 = 6.00 V − 0 V',
@@ -31,7 +31,7 @@ describe('where no current flows', () => {
   it('is said because something leads round without resistance, which takes the whole current', () => {
     const line = 'B1 6 V + R1 4 Ω + ((R2 8 Ω + R3 2 Ω) ∥ (A1 + S1 closed))';
     assert.deepEqual(said(line, 'I_R2'), [
-      'No current flows through R2: A1 and S1 lead round it without resistance. I_R2 = 0',
+      'No current flows through R2: A1 and S1 lead round it without resistance. I_R2 = 0 A',
     ]);
     assert.deepEqual(said(line, 'I_A1'), [
       'For R1: p.d. is current times resistance. I_B1 = 6.00 V ÷ 4.00 Ω',

@@ -30,7 +30,7 @@ function always(law: (list: Part[], solution: ExactSolution) => void): void {
       fc.pre(solution.status === 'solved');
       law(list, solution);
     }),
-    { numRuns, maxSkipsPerRun: 1000 },
+    { numRuns: 2 * numRuns, maxSkipsPerRun: 1000 },
   );
 }
 
