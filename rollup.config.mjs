@@ -3,7 +3,7 @@
 import { existsSync, readdirSync } from 'node:fs';
 import { resolve } from 'node:path';
 import nodeResolve from '@rollup/plugin-node-resolve';
-import terser from '@rollup/plugin-terser';
+import { minify } from 'terser';
 import { terserOptions } from './terser.config.mjs';
 
 const build = '.tmp/build';
@@ -69,6 +69,12 @@ const plainStyles = {
   },
 };
 
+/** In this process, which has compiled the minifier by its second file: a worker for each file would begin cold. */
+const minified = {
+  name: 'minified',
+  renderChunk: async (code) => ({ code: (await minify(code, terserOptions)).code, map: null }),
+};
+
 /** When all is minified, only templates still have line breaks; a page shows them as a space. */
 const plainTemplates = {
   name: 'plain-templates',
@@ -92,7 +98,7 @@ const plugins = [
   onePolicy,
   plainStyles,
   nodeResolve({ exportConditions: ['node', 'production'] }),
-  terser(terserOptions),
+  minified,
   plainTemplates,
   ascii,
 ];
@@ -131,7 +137,7 @@ export default [
   {
     input: `${build}/loader/index.js`,
     output: { file: 'dist/rheolet-lazy.js', format: 'es' },
-    plugins: [shippedFiles, terser(terserOptions)],
+    plugins: [shippedFiles, minified],
     onwarn,
   },
   {

@@ -2,5 +2,5 @@
 export const terserOptions = {
   module: true,
   ecma: 2022,
-  compress: { passes: 3, unsafe_arrows: true, unsafe_methods: true },
+  compress: { passes: 2, unsafe_arrows: true, unsafe_methods: true },
 };
