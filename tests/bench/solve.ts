@@ -1,7 +1,8 @@
 // The engine beside general-purpose libraries on the same circuits, interleaved in one process: the ratios count.
 import { solve, solveExact, track, withValue, type Circuit } from '../../src/engine/index.ts';
 import { exactFlow } from '../../src/engine/solve/exact.ts';
-import { graphOf } from '../../src/engine/solve/graph.ts';
+import { forestOf, graphOf } from '../../src/engine/solve/graph.ts';
+import { liveFlow } from '../../src/engine/solve/live.ts';
 import { measure } from './measure.ts';
 import { against, atMost, noMore, title, took } from './report.ts';
 import { exactNodal, rivals } from './rivals.ts';
@@ -10,7 +11,18 @@ import { spreadOver, workloads, type Workload } from './workloads.ts';
 /** The same circuit as a new one, so that nothing kept from an earlier call helps. */
 const fresh = (circuit: Circuit): Circuit => ({ ...circuit, components: [...circuit.components] });
 
-/** From the list of components to all potentials and currents, by the public function: what the libraries are asked for as well. */
+/** From plain numbers between numbered nodes, which is what the libraries are given, to all potentials and currents: what they are asked for. */
+function fromNumbers({ circuit, nodes }: Workload): () => void {
+  const graph = graphOf(circuit);
+  return () => {
+    forestOf(graph, graph.ohms, graph);
+    const flow = liveFlow(graph);
+    for (let branch = 0; branch < graph.tails.length; branch++) flow.current(branch);
+    for (let node = 0; node < nodes; node++) flow.between(node, 0);
+  };
+}
+
+/** The same from the list of components, by the public function. */
 function everyUnknown({ circuit, nodes }: Workload): void {
   const solution = solve(fresh(circuit));
   for (const { id } of circuit.components) solution.current(id);
@@ -66,6 +78,7 @@ for (const workload of workloads) {
     `${name}, ${edges.length} resistors (agree within ${disagreement(workload).toExponential(0)} of the largest current)`,
   );
   const times = measure({
+    'from numbers': fromNumbers(workload),
     'solve, nothing read': () => solve(fresh(circuit)),
     'solve, potentials and currents': () => everyUnknown(workload),
     'solve, every reading': () => everyReading(workload),
@@ -78,6 +91,10 @@ for (const workload of workloads) {
   });
   for (const [task, timing] of Object.entries(times)) took(task, timing);
   const [numeric, mlMatrix, mathjs] = cold[name]!;
+  const bare = times['from numbers'];
+  against('from numbers against numeric', bare, times.numeric, numeric);
+  against('from numbers against ml-matrix', bare, times['ml-matrix'], mlMatrix);
+  against('from numbers against mathjs', bare, times.mathjs, mathjs);
   const ours = times['solve, potentials and currents'];
   against('solve against numeric', ours, times.numeric, numeric);
   against('solve against ml-matrix', ours, times['ml-matrix'], mlMatrix);

@@ -95,19 +95,19 @@ export class Answer<N extends number | Fraction> implements Readings<N> {
   }
 
   current(id: string): N | undefined {
-    return this.#named('I', id);
+    return this.#currentIn(this.#place(id));
   }
 
   voltage(id: string): N | undefined {
-    return this.#named('V', id);
+    return this.#voltageOf(this.#place(id));
   }
 
   power(id: string): N | undefined {
-    return this.#named('P', id);
+    return this.#powerOf(this.#place(id));
   }
 
   resistance(id: string): N | undefined {
-    return this.#named('R', id);
+    return this.#resistanceOf(this.#place(id));
   }
 
   totalResistance(): N | undefined {
@@ -126,7 +126,7 @@ export class Answer<N extends number | Fraction> implements Readings<N> {
   }
 
   totalCurrent(): N | undefined {
-    return this.#valueOf('I', this.#main);
+    return this.#currentIn(this.#main);
   }
 
   quantity(name: string): N | undefined {
@@ -207,39 +207,58 @@ export class Answer<N extends number | Fraction> implements Readings<N> {
     );
   }
 
-  #named(letter: string, id: string): N | undefined {
-    return this.#valueOf(letter, this.#place(id));
+  #currentIn(place = -1): N | undefined {
+    return place < 0 ? undefined : this.#driven?.current(place);
+  }
+
+  #voltageOf(place = -1): N | undefined {
+    const { emfs, amperes, tails, heads } = this.#graph;
+    const [tail, head] = [tails[place], heads[place]];
+    return emfs[place] || amperes[place] ? this.#between(head, tail) : this.#between(tail, head);
+  }
+
+  #powerOf(place = -1): N | undefined {
+    const { resistances, amperes } = this.#graph;
+    const current = this.#currentIn(place);
+    return resistances[place] || amperes[place]?.n
+      ? this.#both('product', this.#voltageOf(place), current)
+      : current;
+  }
+
+  /** As it is marked, whatever is secretly wrong with it. */
+  #resistanceOf(place = -1): N | undefined {
+    const part = this.#graph.components[place];
+    const marked = part?.fault
+      ? resistanceOf(part, this.#circuit.surroundings)
+      : this.#graph.resistances[place];
+    return marked && this.#arithmetic.of(marked);
   }
 
   /** What a letter stands for before the id of a component. */
-  #valueOf(letter: string, place = -1): N | undefined {
-    const { components, emfs, amperes, resistances, tails, heads } = this.#graph;
-    const part = components[place];
-    const [emf, ohms] = [emfs[place], resistances[place]];
-    const given = amperes[place];
-    const current = (): N | undefined => (place < 0 ? undefined : this.#driven?.current(place));
+  #valueOf(letter: string, place: number): N | undefined {
+    const { components, emfs, resistances } = this.#graph;
+    const { of } = this.#arithmetic;
     switch (letter) {
       case 'I':
-        return current();
+        return this.#currentIn(place);
       case 'V':
-        return emf || given
-          ? this.#between(heads[place], tails[place])
-          : this.#between(tails[place], heads[place]);
+        return this.#voltageOf(place);
       case 'P':
-        return ohms || given?.n ? this.#both('product', this.#valueOf('V', place), current()) : current();
-      case 'E':
-        return part?.kind === 'supply' ? this.#arithmetic.of(part.emf.value) : undefined;
-      case 'Pemf':
-        return this.#both('product', emf && this.#arithmetic.of(emf), current());
-      case 'Pr':
-        return ohms
-          ? this.#both('product', this.#both('product', this.#arithmetic.of(ohms), current()), current())
-          : current();
-      default: {
-        // As it is marked, whatever is secretly wrong with it.
-        const marked = part?.fault ? resistanceOf(part, this.#circuit.surroundings) : ohms;
-        return marked && this.#arithmetic.of(marked);
+        return this.#powerOf(place);
+      case 'E': {
+        const part = components[place];
+        return part?.kind === 'supply' ? of(part.emf.value) : undefined;
       }
+      case 'Pemf': {
+        const emf = emfs[place];
+        return this.#both('product', emf && of(emf), this.#currentIn(place));
+      }
+      case 'Pr': {
+        const [ohms, current] = [resistances[place], this.#currentIn(place)];
+        return ohms ? this.#both('product', this.#both('product', of(ohms), current), current) : current;
+      }
+      default:
+        return this.#resistanceOf(place);
     }
   }
 
@@ -254,7 +273,7 @@ export class Answer<N extends number | Fraction> implements Readings<N> {
     if (track) {
       const [from, to] = endsOfTrack(track);
       if (letter === 'V') return [this.#between(nodes.get(from), nodes.get(to))];
-      const [one, other] = track.map((part) => this.#named(letter, part.id));
+      const [one, other] = track.map((part) => this.#resistanceOf(this.#place(part.id)));
       return [this.#both('sum', one, other)];
     }
     switch (name) {
@@ -264,7 +283,7 @@ export class Answer<N extends number | Fraction> implements Readings<N> {
         return [this.totalResistance()];
       case 'R_loop':
         if (this.#main !== undefined && this.#graph.amperes[this.#main]) return undefined;
-        return [this.#driven && this.#both('sum', this.totalResistance(), this.#valueOf('R', this.#main))];
+        return [this.#driven && this.#both('sum', this.totalResistance(), this.#resistanceOf(this.#main))];
       case 'P_total':
       case 'P_dissipated':
         return [

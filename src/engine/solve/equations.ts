@@ -1,53 +1,69 @@
+import type { Loops } from './forest.ts';
 import type { Graph } from './graph.ts';
+import { floats, ints } from './scratch.ts';
 
-/** Of each branch the loops through it (see `loopsThrough`). */
-export type Loops = readonly (readonly number[])[];
+/** Scratch: of each branch the last step through it so far, and of each step its loop and the step before through the same branch. */
+let lasts: Int32Array = new Int32Array(64);
+let rows: Int32Array = new Int32Array(256);
+let befores: Int32Array = new Int32Array(256);
 
 /**
- * Says what the equations of the loops are made of, one equation for each chord: a branch stands in a row and a column, with its
- * resistance, or in the last column, the right-hand side, with its e.m.f.; minus where not `plus`.
+ * Says what the equations of the loops are made of, one equation for each chord: a branch stands in a row and a column not before it,
+ * with its resistance, or in the last column, the right-hand side, with its e.m.f.; minus where not `plus`.
  */
 export function equations(
-  { chords }: Graph,
-  loops: Loops,
+  { chords, tails }: Graph,
+  { starts, steps }: Loops,
   add: (row: number, column: number, branch: number, plus: boolean) => void,
 ): void {
-  for (let branch = 0; branch < loops.length; branch++) {
-    const own = loops[branch] ?? [];
-    for (const loop of own) {
-      const row = loop < 0 ? ~loop : loop;
-      add(row, chords.length, branch, loop >= 0);
-      for (const other of own) add(row, other < 0 ? ~other : other, branch, loop < 0 === other < 0);
-    }
-  }
-}
-
-/** The sum of the loop currents in each branch. */
-export function inBranches<N>(loops: Loops, none: N, add: (sum: N, row: number, along: boolean) => N): N[] {
-  return loops.map((own) => own.reduce<N>((sum, loop) => add(sum, loop < 0 ? ~loop : loop, loop >= 0), none));
-}
-
-/** Scratch: what it holds matters within one solution only. */
-let matrix = new Float64Array(1024);
-
-/** The equations in floating-point numbers: rows of the symmetric matrix with the e.m.f. round the loop at the end. */
-export function numbers({ ohms, volts, chords }: Graph, loops: Loops): Float64Array {
   const n = chords.length;
-  const size = n * (n + 1);
-  if (matrix.length < size) matrix = new Float64Array(size);
-  else matrix.fill(0, 0, size);
-  // As `equations` says it, but in loops of its own: this is the way of every live reading.
-  for (let branch = 0; branch < loops.length; branch++) {
-    const own = loops[branch] ?? [];
-    const [resistance, emf] = [ohms[branch] ?? 0, volts[branch] ?? 0];
-    for (const loop of own) {
-      const row = (n + 1) * (loop < 0 ? ~loop : loop);
-      matrix[row + n] = (matrix[row + n] ?? 0) + (loop < 0 ? -emf : emf);
-      for (const other of own) {
-        const at = row + (other < 0 ? ~other : other);
-        matrix[at] = (matrix[at] ?? 0) + (loop < 0 === other < 0 ? resistance : -resistance);
-      }
+  const last = (lasts = ints(lasts, tails.length)).fill(-1, 0, tails.length);
+  const rowOf = (rows = ints(rows, steps.length));
+  const before = (befores = ints(befores, steps.length));
+  for (let row = 0; row < n; row++) {
+    const end = starts[row + 1] ?? 0;
+    for (let at = starts[row] ?? 0; at < end; at++) {
+      const step = steps[at] ?? 0;
+      const branch = step < 0 ? ~step : step;
+      add(row, n, branch, step >= 0);
+      add(row, row, branch, true);
+      const met = last[branch] ?? -1;
+      for (let other = met; other >= 0; other = before[other] ?? -1)
+        add(rowOf[other] ?? 0, row, branch, (steps[other] ?? 0) < 0 === step < 0);
+      rowOf[at] = row;
+      before[at] = met;
+      last[branch] = at;
     }
   }
-  return matrix;
+}
+
+/** Adds the current of each loop to its branches. */
+export function inBranches(
+  { starts, steps }: Loops,
+  add: (branch: number, row: number, along: boolean) => void,
+): void {
+  for (let row = 0; row + 1 < starts.length; row++) {
+    const end = starts[row + 1] ?? 0;
+    for (let at = starts[row] ?? 0; at < end; at++) {
+      const step = steps[at] ?? 0;
+      add(step < 0 ? ~step : step, row, step >= 0);
+    }
+  }
+}
+
+/** Scratch. */
+let matrix: Float64Array = new Float64Array(1024);
+
+/** The equations in floating-point numbers: of each row of the symmetric matrix what stands from its own column on, with the e.m.f. round the loop at the end. */
+export function numbers(graph: Graph, loops: Loops): Float64Array {
+  const { ohms, volts } = graph;
+  const n = graph.chords.length;
+  const width = n + 1;
+  const found = (matrix = floats(matrix, n * width)).fill(0, 0, n * width);
+  equations(graph, loops, (row, column, branch, plus) => {
+    const value = (column === n ? volts : ohms)[branch] ?? 0;
+    const at = row * width + column;
+    found[at] = (found[at] ?? 0) + (plus ? value : -value);
+  });
+  return found;
 }

@@ -1,8 +1,8 @@
 import { Fraction } from '../quantity/index.ts';
 import { solveWhole } from './bareiss.ts';
-import { equations, inBranches, type Loops } from './equations.ts';
+import { equations, inBranches } from './equations.ts';
 import type { Flow } from './flow.ts';
-import { climb, loopsThrough } from './forest.ts';
+import { climb, loopsThrough, type Loops } from './forest.ts';
 import type { Graph } from './graph.ts';
 import { wholeFlow } from './whole.ts';
 
@@ -32,13 +32,15 @@ function largeFlow<N>(
   equations(graph, loops, (row, column, branch, plus) => {
     const entries = rows[row] ?? [];
     const value = (column < n ? ohms : volts)[branch] ?? 0n;
-    if (column >= row) entries[column - row] = (entries[column - row] ?? 0n) + (plus ? value : -value);
+    entries[column - row] = (entries[column - row] ?? 0n) + (plus ? value : -value);
   });
   const found = solveWhole(rows);
   const whole = found[n] ?? 1n;
-  const currents = inBranches(loops, 0n, (sum, row, along) =>
-    along ? sum + (found[row] ?? 0n) : sum - (found[row] ?? 0n),
-  );
+  const currents = graph.tails.map(() => 0n);
+  inBranches(loops, (branch, row, along) => {
+    const current = found[row] ?? 0n;
+    currents[branch] = (currents[branch] ?? 0n) + (along ? current : -current);
+  });
   let potentials: bigint[] | undefined;
   return {
     current(branch) {
@@ -47,10 +49,13 @@ function largeFlow<N>(
       return n ? make(top * d + s * n * bottom, bottom * d) : make(top, bottom);
     },
     between(p, q) {
-      potentials ??= climb(graph, 0n, (below, branch, isUp) => {
-        const rise = (volts[branch] ?? 0n) * whole - (ohms[branch] ?? 0n) * (currents[branch] ?? 0n);
-        return isUp ? below + rise : below - rise;
-      });
+      if (!potentials) {
+        const found = (potentials = graph.order.map(() => 0n));
+        climb(graph, (node, below, branch, isUp) => {
+          const rise = (volts[branch] ?? 0n) * whole - (ohms[branch] ?? 0n) * (currents[branch] ?? 0n);
+          found[node] = (found[below] ?? 0n) + (isUp ? rise : -rise);
+        });
+      }
       return make((potentials[p] ?? 0n) - (potentials[q] ?? 0n), whole * volt);
     },
   };

@@ -1,50 +1,74 @@
 import type { Flow } from './flow.ts';
 import { climb } from './forest.ts';
 import type { Graph } from './graph.ts';
-import { quotient } from './sent.ts';
-import { Twofold } from './twofold.ts';
+import { addQuotient } from './sent.ts';
+import { kept, Twofolds } from './twofold.ts';
 
 /** What is less than this share of the largest current or e.m.f. is a zero that rounding has hidden. */
 const nothing = 2 ** -80;
+
+/** Numbers, one for each branch. */
+type Numbers = Float64Array | readonly number[];
+
+/** Scratch. */
+const sums = new Twofolds();
+
+/** What the equations give all branches with what supplies of constant current send on top, rounded, and the largest of all these. */
+function totalsOf({ sent, ohm, volt }: Graph, added: Numbers, lows: Numbers): readonly [Numbers, number] {
+  let largest = 0;
+  const total: number[] = [];
+  for (let branch = 0; branch < added.length; branch++) {
+    const own = added[branch] ?? 0;
+    largest = Math.max(largest, Math.abs(own));
+    const given = sent?.[branch];
+    if (!given) {
+      total.push(own + (lows[branch] ?? 0));
+      continue;
+    }
+    sums.clear(1);
+    addQuotient(sums, 0, Number(given.s * given.n) * (volt || 1), Number(given.d) * (ohm || 1));
+    largest = Math.max(largest, Math.abs(sums.rounded(0)));
+    sums.add(0, own, lows[branch]);
+    total.push(sums.rounded(0));
+  }
+  return [total, largest];
+}
+
+/** The potential of each node above that of the root of its piece, and what rounding took from it. */
+function potentialsOf(graph: Graph, added: Numbers, lows: Numbers): readonly Numbers[] {
+  const { ohms, volts } = graph;
+  const count = graph.order.length;
+  sums.clear(count);
+  climb(graph, (node, below, branch, isUp) => {
+    const sign = isUp ? 1 : -1;
+    sums.add(node, sums.high[below] ?? 0, sums.low[below]);
+    sums.addProduct(node, -sign * (ohms[branch] ?? 0), added[branch] ?? 0, lows[branch]);
+    sums.add(node, sign * (volts[branch] ?? 0));
+  });
+  return [kept(sums.high, count), kept(sums.low, count)];
+}
 
 /**
  * Readings from the currents that the equations give all branches, in the graph’s units, each perhaps with a low part that rounding took
  * from it; what supplies of constant current send comes on top.
  */
-export function flowOf(
-  graph: Graph,
-  added: Float64Array | readonly number[],
-  lows: readonly number[] = [],
-): Flow<number> {
-  const { sent, ohms, volts } = graph;
+export function flowOf(graph: Graph, added: Numbers, lows: Numbers = []): Flow<number> {
   const [ohm, volt] = [graph.ohm || 1, graph.volt || 1];
-  let [largest, emf] = [0, 0];
-  for (const current of added) largest = Math.max(largest, Math.abs(current));
-  for (const rise of volts) emf = Math.max(emf, Math.abs(rise));
-  const totals = sent?.map(({ s, n, d }, branch) => {
-    const current = quotient(Number(s * n) * volt, Number(d) * ohm);
-    largest = Math.max(largest, Math.abs(current.high));
-    current.add(added[branch] ?? 0, lows[branch] ?? 0);
-    return current.high + current.low;
-  });
-  let potentials: Twofold[] | undefined;
+  const [totals, largest] = totalsOf(graph, added, lows);
+  let emf = 0;
+  let potentials: readonly Numbers[] | undefined;
   return {
     current(branch) {
-      const current = totals?.[branch] ?? (added[branch] ?? 0) + (lows[branch] ?? 0);
+      const current = totals[branch] ?? 0;
       return Math.abs(current) > nothing * largest ? (current * ohm) / volt : 0;
     },
     between(p, q) {
-      potentials ??= climb(graph, new Twofold(), (below, branch, isUp) => {
-        const potential = new Twofold();
-        const sign = isUp ? 1 : -1;
-        potential.add(below.high, below.low);
-        potential.addProduct(-sign * (ohms[branch] ?? 0), added[branch] ?? 0, lows[branch] ?? 0);
-        potential.add(sign * (volts[branch] ?? 0));
-        return potential;
-      });
-      const [a, b] = [potentials[p], potentials[q]];
-      if (!a || !b) return 0;
-      const difference = a.high - b.high + (a.low - b.low);
+      if (!potentials) {
+        for (const rise of graph.volts) emf = Math.max(emf, Math.abs(rise));
+        potentials = potentialsOf(graph, added, lows);
+      }
+      const [high = [], low = []] = potentials;
+      const difference = (high[p] ?? 0) - (high[q] ?? 0) + ((low[p] ?? 0) - (low[q] ?? 0));
       return Math.abs(difference) > nothing * emf ? difference / volt : 0;
     },
   };

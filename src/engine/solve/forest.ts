@@ -1,3 +1,5 @@
+import { ints } from './scratch.ts';
+
 /**
  * A spanning forest of the smallest resistances. A branch outside the forest, a chord, closes one loop through the forest; the
  * currents of the chords that have resistance are the unknowns.
@@ -56,20 +58,16 @@ export function goRound(
   }
 }
 
-/** Goes up the forest: what stands at each node, from what stands at the node below; `isUp` where the branch's head is the upper one. */
-export function climb<N>(
+/** Goes up the forest, to each node from the one below it, through a branch; `isUp` where the branch's head is the upper one. */
+export function climb(
   graph: Ends & Forest,
-  root: N,
-  step: (below: N, branch: number, isUp: boolean) => N,
-): N[] {
+  visit: (node: number, below: number, branch: number, isUp: boolean) => void,
+): void {
   const { order, up, heads } = graph;
-  const found = order.map(() => root);
   for (const node of order) {
     const branch = up[node] ?? -1;
-    const below = branch < 0 ? undefined : found[across(graph, branch, node)];
-    if (below !== undefined) found[node] = step(below, branch, heads[branch] === node);
+    if (branch >= 0) visit(node, across(graph, branch, node), branch, heads[branch] === node);
   }
-  return found;
 }
 
 /** Numbers below n, the least first by their ranks (D. L. Shell 1959); those of infinite rank are left out. */
@@ -95,7 +93,7 @@ function sorted(ranks: readonly number[]): number[] {
 }
 
 /** The last of a chain of numbers, each of which tells the next, the last one itself; on the way the chain becomes shorter. */
-export function top(nexts: number[], from: number): number {
+export function top(nexts: number[] | Int32Array, from: number): number {
   let at = from;
   for (let next = nexts[at] ?? at; next !== at; next = nexts[at] ?? at) {
     nexts[at] = nexts[next] ?? next;
@@ -104,31 +102,36 @@ export function top(nexts: number[], from: number): number {
   return at;
 }
 
+/** Scratch: of each node its piece and the last branch of the forest that came to it, and of each end of a branch the one before. */
+let pieces: Int32Array = new Int32Array(64);
+let lasts: Int32Array = new Int32Array(64);
+let befores: Int32Array = new Int32Array(256);
+
 /**
  * Grows the spanning forest of the least ranks (Kruskal 1956), the piece of `ground` first. With the smallest
  * resistances in the forest no loop's own resistance is lost beside what it shares with others, whatever the spread.
  */
 export function grow({ nodes, tails, heads }: Ends, ranks: readonly number[], ground: number): Forest {
   const count = nodes.size;
-  const [up, depths, roots, pieces]: [number[], number[], number[], number[]] = [[], [], [], []];
-  /** Of each node the last branch of the forest that came to it, and of each end of a branch the one before: lists without objects. */
-  const [last, before]: [number[], number[]] = [[], []];
+  const piece = (pieces = ints(pieces, count));
+  const last = (lasts = ints(lasts, count));
+  const before = (befores = ints(befores, 2 * tails.length));
+  const [up, depths, roots]: [number[], number[], number[]] = [[], [], []];
   for (let node = 0; node < count; node++) {
     up.push(-1);
     depths.push(-1);
     roots.push(node);
-    pieces.push(node);
-    last.push(-1);
+    piece[node] = node;
+    last[node] = -1;
   }
-  while (before.length < 2 * tails.length) before.push(-1, -1);
   const [chords, slack, order]: [number[], number[], number[]] = [[], [], []];
   for (const branch of sorted(ranks)) {
     const tail = tails[branch] ?? 0;
     const head = heads[branch] ?? 0;
-    const piece = top(pieces, tail);
-    const other = top(pieces, head);
-    if (piece !== other) {
-      pieces[piece] = other;
+    const one = top(piece, tail);
+    const other = top(piece, head);
+    if (one !== other) {
+      piece[one] = other;
       before[2 * branch] = last[tail] ?? -1;
       last[tail] = 2 * branch;
       before[2 * branch + 1] = last[head] ?? -1;
@@ -155,13 +158,24 @@ export function grow({ nodes, tails, heads }: Ends, ranks: readonly number[], gr
   return { order, up, depths, roots, chords, slack };
 }
 
-/** Of each branch the loops through it: k for row k where that runs from tail to head, ~k where it runs against it. */
-export function loopsThrough(graph: Ends & Forest): number[][] {
-  const loops: number[][] = graph.tails.map(() => []);
-  graph.chords.forEach((chord, row) => {
-    goRound(graph, chord, (branch, along) => loops[branch]?.push(along ? row : ~row));
-  });
-  return loops;
+/** Loops one after the other: from `starts[k]` on the branches of loop k, ~branch where it runs from head to tail. */
+export interface Loops {
+  readonly starts: readonly number[];
+  readonly steps: readonly number[];
+}
+
+/** The loops that the chords close. */
+export function loopsThrough(graph: Ends & Forest): Loops {
+  const [starts, steps]: [number[], number[]] = [[], []];
+  const step = (branch: number, along: boolean): void => {
+    steps.push(along ? branch : ~branch);
+  };
+  for (const chord of graph.chords) {
+    starts.push(steps.length);
+    goRound(graph, chord, step);
+  }
+  starts.push(steps.length);
+  return { starts, steps };
 }
 
 /** Of each branch 1 if it lies on a loop that one of these closes: on its way round a loop, each search jumps over what others have marked. */

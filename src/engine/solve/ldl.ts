@@ -14,9 +14,8 @@ export function factorise(matrix: Float64Array, n: number): void {
   }
 }
 
-/** Solves L·D·Lᵀ x = y with what `factorise` left; x replaces y. */
-export function substitute(matrix: Float64Array, y: number[]): void {
-  const n = y.length;
+/** Solves L·D·Lᵀ x = y with what `factorise` left of n rows; x replaces y. */
+export function substitute(matrix: Float64Array, y: Float64Array, n: number): void {
   for (let k = 0; k < n; k++) {
     const z = (y[k] ?? 0) / (matrix[k * n + k] ?? 1);
     y[k] = z;

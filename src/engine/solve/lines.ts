@@ -31,13 +31,12 @@ export function switched(circuit: Circuit, id: string, closed: boolean): Circuit
 
 /**
  * What tells how far R has come along a line: the resistance that R works against (infinite where the line has no end but goes on with R,
- * through its point at very many ohms), and the least and the most ohms without a fault. A list, since numbers of an object may be
- * objects themselves, new ones at every step of a slider.
+ * through its point at very many ohms), and the least and the most ohms without a fault.
  */
-export type Reach = Float64Array;
+export type Reach = readonly [seen: number, least: number, most: number];
 
 /** All settings, for the resistance that R works against. */
-export const reachOf = (seen: number): Reach => Float64Array.of(seen, 0, Number.MAX_VALUE);
+export const reachOf = (seen: number): Reach => [seen, 0, Number.MAX_VALUE];
 
 /** The faults of a circuit in which a constant current misses the resistor that was its path. */
 const constant: readonly Fault['code'][] = [
@@ -80,17 +79,16 @@ export function endsOf(circuit: Circuit, id: string): Ends {
   const seen = !current || isOnlyShorted ? 1 : isFault ? 0 : (open.voltage(id) ?? NaN) / current;
   const least = shorted.status === 'faulty' ? Infinity : isFault ? few : 0;
   const most = isOnlyShorted ? 0 : Number.MAX_VALUE;
-  return { shorted, open, reach: Float64Array.of(seen, least, most) };
+  return { shorted, open, reach: [seen, least, most] };
 }
 
-/** Quantities on their lines, and the place of each. */
+/**
+ * Quantities on their lines: the place of each; and the reach, then of each line where it stands with R shorted, with R open, and how far it
+ * falls from the open end to the shorted one. Numbers of an object may be objects themselves, new ones at every step of a slider: a list holds none.
+ */
 export interface Lines {
-  readonly reach: Reach;
   readonly places: Int32Array;
-  readonly shorted: Float64Array;
-  readonly open: Float64Array;
-  /** From the open end to the shorted one. */
-  readonly falls: Float64Array;
+  readonly numbers: Float64Array;
 }
 
 /** A place, and what stands there where R is shorted and where it is open. */
@@ -98,13 +96,17 @@ export type Line = readonly [place: number, shorted: number, open: number];
 
 /** Lines that R goes along in the same way. */
 export function together(reach: Reach, lines: readonly Line[]): Lines {
-  return {
-    reach,
-    places: Int32Array.from(lines, ([place]) => place),
-    shorted: Float64Array.from(lines, ([, shorted]) => shorted),
-    open: Float64Array.from(lines, ([, , open]) => open),
-    falls: Float64Array.from(lines, ([, shorted, open]) => shorted - open),
-  };
+  const places = new Int32Array(lines.length);
+  const numbers = new Float64Array(3 + 3 * lines.length);
+  for (let at = 0; at < 3; at++) numbers[at] = reach[at] ?? NaN;
+  for (let k = 0; k < lines.length; k++) {
+    const [place, shorted, open] = lines[k] ?? [0, NaN, NaN];
+    places[k] = place;
+    numbers[3 * k + 3] = shorted;
+    numbers[3 * k + 4] = open;
+    numbers[3 * k + 5] = shorted - open;
+  }
+  return { places, numbers };
 }
 
 /** A quantity that grows with R, ohm by ohm, from what it is without. */
@@ -113,9 +115,10 @@ export const growing = (place: number, from: number): Lines =>
 
 /** The lines of quantities, each with its place among the names; those that have no value have no line. */
 export function linesOf({ shorted, open, reach }: Ends, names: readonly string[]): Lines {
-  const lines = names.flatMap((name, place): Line[] => {
+  const lines: Line[] = [];
+  names.forEach((name, place) => {
     const [one, other] = [shorted.quantity(name), open.quantity(name)];
-    return one === undefined || other === undefined ? [] : [[place, one, other]];
+    if (one !== undefined && other !== undefined) lines.push([place, one, other]);
   });
   return together(reach, lines);
 }
@@ -124,18 +127,16 @@ export function linesOf({ shorted, open, reach }: Ends, names: readonly string[]
  * Writes the quantities for R, each in its place, along the line from the nearer end; false, and nothing written, where the circuit has a
  * fault. All numbers come in lists and none goes through another function, where it might become an object.
  */
-export function follow(
-  { reach, places, shorted, open, falls }: Lines,
-  setting: Float64Array,
-  out: Float64Array,
-): boolean {
+export function follow({ places, numbers }: Lines, setting: Float64Array, out: Float64Array): boolean {
   const ohms = setting[0] ?? NaN;
-  const seen = reach[0] ?? NaN;
-  if (!(ohms >= (reach[1] ?? NaN) && ohms <= (reach[2] ?? NaN) && seen >= 0)) return false;
+  const seen = numbers[0] ?? NaN;
+  if (!(ohms >= (numbers[1] ?? NaN) && ohms <= (numbers[2] ?? NaN) && seen >= 0)) return false;
   // From the nearer end, as a share of the line’s length: from the open end if it is above 0, from the shorted one if not.
   const share =
     seen === Infinity ? -ohms / many : (ohms < seen ? -ohms : Math.max(seen, few)) / (ohms + seen);
-  const near = share > 0 ? open : shorted;
-  for (let k = 0; k < places.length; k++) out[places[k] ?? 0] = (near[k] ?? 0) + share * (falls[k] ?? 0);
+  let at = share > 0 ? 4 : 3;
+  const toFall = share > 0 ? 1 : 2;
+  for (let k = 0; k < places.length; k++, at += 3)
+    out[places[k] ?? 0] = (numbers[at] ?? 0) + share * (numbers[at + toFall] ?? 0);
   return true;
 }

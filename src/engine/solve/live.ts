@@ -1,62 +1,61 @@
-import { numbers, type Loops } from './equations.ts';
+import { inBranches, numbers } from './equations.ts';
 import type { Flow } from './flow.ts';
-import { loopsThrough } from './forest.ts';
+import { loopsThrough, type Loops } from './forest.ts';
 import { flowOf } from './flow-of.ts';
 import type { Graph } from './graph.ts';
 import { factorise, substitute } from './ldl.ts';
-import { Twofold } from './twofold.ts';
+import { floats } from './scratch.ts';
+import { kept, Twofolds } from './twofold.ts';
 import { wholeFlow } from './whole.ts';
 
-/** Scratch: what it holds matters within one solution only. */
-let factors = new Float64Array(1024);
+/** Scratch. */
+let factors: Float64Array = new Float64Array(1024);
+let found: Float64Array = new Float64Array(32);
+let more: Float64Array = new Float64Array(32);
+const sums = new Twofolds();
 
 /**
  * Solves the loop equations in floating-point numbers: L·D·Lᵀ, then once more for what is left of the e.m.f.s, which is kept to
- * twice the precision (iterative refinement: J. H. Wilkinson, "Rounding Errors in Algebraic Processes", 1963; from memory). The unknowns,
- * and what is to be added to them.
+ * twice the precision (iterative refinement: J. H. Wilkinson, "Rounding Errors in Algebraic Processes", 1963; from memory). The unknowns
+ * come to stand in `found`, and what is to be added to them in `more`.
  */
-function refined(graph: Graph, loops: Loops): readonly [number[], number[]] {
+function refine(graph: Graph, loops: Loops): void {
   const n = graph.chords.length;
   const width = n + 1;
   const matrix = numbers(graph, loops);
-  if (factors.length < n * n) factors = new Float64Array(n * n);
-  const found: number[] = [];
+  factors = floats(factors, n * n);
+  [found, more] = [floats(found, n), floats(more, n)];
+  sums.clear(n);
   for (let row = 0; row < n; row++) {
     for (let column = row; column < n; column++)
       factors[row * n + column] = matrix[row * width + column] ?? 0;
-    found.push(matrix[row * width + n] ?? 0);
+    found[row] = matrix[row * width + n] ?? 0;
+    sums.add(row, found[row] ?? 0);
   }
   factorise(factors, n);
-  substitute(factors, found);
-  const more = found.map((_, row) => {
-    const left = new Twofold();
-    left.add(matrix[row * width + n] ?? 0);
-    for (let column = 0; column < n; column++) {
-      const entry = matrix[row * width + column] ?? 0;
-      if (entry) left.addProduct(-entry, found[column] ?? 0);
+  substitute(factors, found, n);
+  for (let row = 0; row < n; row++) {
+    for (let column = row; column < n; column++) {
+      const entry = -(matrix[row * width + column] ?? 0);
+      if (entry === 0) continue;
+      sums.addProduct(row, entry, found[column] ?? 0);
+      if (column > row) sums.addProduct(column, entry, found[row] ?? 0);
     }
-    return left.high + left.low;
-  });
-  substitute(factors, more);
-  return [found, more];
+  }
+  for (let row = 0; row < n; row++) more[row] = sums.rounded(row);
+  substitute(factors, more, n);
 }
 
-/** The currents of circuits of any size, in floating-point numbers. */
+/** Circuits of any size, in floating-point numbers. */
 function floatFlow(graph: Graph, loops: Loops): Flow<number> {
-  const [found, more] = refined(graph, loops);
-  const currents = loops.map((own) => {
-    const current = new Twofold();
-    for (const loop of own) {
-      if (loop < 0) current.add(-(found[~loop] ?? 0), -(more[~loop] ?? 0));
-      else current.add(found[loop] ?? 0, more[loop] ?? 0);
-    }
-    return current;
+  refine(graph, loops);
+  const count = graph.tails.length;
+  sums.clear(count);
+  inBranches(loops, (branch, row, along) => {
+    const [current, low] = [found[row] ?? 0, more[row] ?? 0];
+    sums.add(branch, along ? current : -current, along ? low : -low);
   });
-  return flowOf(
-    graph,
-    currents.map(({ high }) => high),
-    currents.map(({ low }) => low),
-  );
+  return flowOf(graph, kept(sums.high, count), kept(sums.low, count));
 }
 
 /** So many loops are solved with all their equations written out. */

@@ -2,7 +2,7 @@ import { faultIn, type Component } from '../circuit/index.ts';
 import type { Ends, Forest } from './forest.ts';
 import { across, ringed } from './forest.ts';
 import type { Graph } from './graph.ts';
-import { Twofold } from './twofold.ts';
+import { Twofolds } from './twofold.ts';
 
 /** How currents are added. */
 interface Sums<N> {
@@ -55,13 +55,14 @@ export function isClosed({ amperes, components, roots, tails, heads }: Graph, br
 export const onLoops = (graph: Graph): Uint8Array =>
   ringed(graph, [...graph.chords, ...graph.supplies.filter((supply) => isClosed(graph, supply))]);
 
-/** A quotient of whole numbers to twice the precision of a number. */
-export function quotient(numerator: number, denominator: number): Twofold {
+/** Scratch. */
+const rest = new Twofolds();
+
+/** Adds a quotient of whole numbers to one of these sums. */
+export function addQuotient(sums: Twofolds, at: number, numerator: number, denominator: number): void {
   const high = numerator / denominator;
-  const rest = new Twofold();
-  rest.add(numerator);
-  rest.addProduct(-high, denominator);
-  const found = new Twofold();
-  found.add(high, (rest.high + rest.low) / denominator);
-  return found;
+  rest.clear(1);
+  rest.add(0, numerator);
+  rest.addProduct(0, -high, denominator);
+  sums.add(at, high, rest.rounded(0) / denominator);
 }

@@ -5,8 +5,8 @@ const one = new Fraction(1);
 
 /** A network without a supply, with one of 1 V and 1 Ω inside put between its terminals, its id ''. Other circuits as they are. */
 export function tested(circuit: Circuit): Circuit {
+  if (!circuit.terminals) return circuit;
   const { terminals, ...network } = circuit;
-  if (!terminals) return circuit;
   const [from, to] = terminals;
   const [emf, internalResistance] = [quantity(one, 'V'), quantity(one, 'Ω')];
   const supply: Supply = { id: '', kind: 'supply', from, to, emf, internalResistance };

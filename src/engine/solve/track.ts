@@ -10,7 +10,17 @@ import {
   type Component,
 } from '../circuit/index.ts';
 import { solverFor } from './equip.ts';
-import { endsOf, follow, growing, linesOf, reachOf, switched, together, type Lines } from './lines.ts';
+import {
+  endsOf,
+  follow,
+  growing,
+  linesOf,
+  reachOf,
+  switched,
+  together,
+  type Ends,
+  type Lines,
+} from './lines.ts';
 import type { Solution } from './solution.ts';
 import { solve, solveRounded } from './solve.ts';
 import { outside } from './terminals.ts';
@@ -30,28 +40,41 @@ export interface Tracker {
 function lineOf(name: string): string {
   // What all the resistances take is what the e.m.f.s give, and that is a line.
   if (name === 'P_dissipated' || name === 'P_total') return 'P_total';
-  return name.replace(/^P_/, 'V_').replace(/^Pr_/, 'I_');
+  return name.startsWith('P') ? name.replace(/^P_/, 'V_').replace(/^Pr_/, 'I_') : name;
 }
 
 /** Powers: the line at each place is multiplied by a current, and inside a supply by the resistance. */
 interface Powers {
   readonly places: Int32Array;
-  readonly currents: readonly string[];
   readonly times: Float64Array;
+  /** The currents on their lines, one after the other, and where they come to stand. */
+  readonly currents: Lines;
+  readonly factors: Float64Array;
 }
 
-function powersOf({ components, surroundings }: Circuit, names: readonly string[]): Powers {
-  const found = names.flatMap((name, place) => {
-    const [letter = '', id = ''] = name.split('_', 2);
+/** The powers among these names; undefined where there are none. */
+function powersOf(
+  { components, surroundings }: Circuit,
+  ends: Ends,
+  names: readonly string[],
+): Powers | undefined {
+  const places = [...names.keys()].filter((place) => /^Pr?_/.test(names[place] ?? ''));
+  const found = places.flatMap((place) => {
+    const [letter = '', id = ''] = names[place]?.split('_', 2) ?? [];
     const component = components.find((part) => part.id === id);
-    if (!component || !/^Pr?$/.test(letter)) return [];
+    if (!component) return [];
     const times = letter === 'P' ? 1 : Number(actualResistance(component, surroundings) ?? 0);
     return [{ place, current: `I_${id}`, times }];
   });
+  if (found.length === 0) return undefined;
   return {
     places: Int32Array.from(found, ({ place }) => place),
-    currents: found.map(({ current }) => current),
     times: Float64Array.from(found, ({ times }) => times),
+    currents: linesOf(
+      ends,
+      found.map(({ current }) => current),
+    ),
+    factors: new Float64Array(found.length),
   };
 }
 
@@ -101,9 +124,7 @@ export function track(circuit: Circuit, id: string, names: readonly string[]): T
   const ends = endsOf(circuit, id);
   const resistor = circuit.components.find((part) => part.id === id);
   const lines = linesOf(ends, names.map(lineOf));
-  const { places, times, ...powers } = powersOf(circuit, names);
-  const currents = linesOf(ends, powers.currents);
-  const factors = new Float64Array(places.length);
+  const powers = powersOf(circuit, ends, names);
   const resistances = names.flatMap((name, place): Lines[] => {
     if (name === `R_${id}` && resistor?.condition !== 'broken') return [growing(place, 0)];
     if (!resistor || (name !== 'R_total' && name !== 'R_loop')) return [];
@@ -116,10 +137,13 @@ export function track(circuit: Circuit, id: string, names: readonly string[]): T
     at(ohms, out) {
       setting[0] = ohms;
       if (!follow(lines, setting, out)) return false;
-      if (places.length > 0) follow(currents, setting, factors);
-      for (let k = 0; k < places.length; k++) {
-        const place = places[k] ?? 0;
-        out[place] = (out[place] ?? 0) * (factors[k] ?? 0) * (times[k] ?? 0);
+      if (powers) {
+        const { places, times, currents, factors } = powers;
+        follow(currents, setting, factors);
+        for (let k = 0; k < places.length; k++) {
+          const place = places[k] ?? 0;
+          out[place] = (out[place] ?? 0) * (factors[k] ?? 0) * (times[k] ?? 0);
+        }
       }
       for (const resistance of resistances) follow(resistance, setting, out);
       return true;

@@ -1,27 +1,50 @@
 const splitter = 2 ** 27 + 1;
 
 /**
- * A sum kept to twice the precision of a number: `high + low` (T. Ogita, S. M. Rump, S. Oishi, "Accurate sum and dot
- * product", SIAM J. Sci. Comput. 26, 2005; from memory).
+ * Sums, each kept to twice the precision of a number, `high + low` at its place (T. Ogita, S. M. Rump, S. Oishi, "Accurate sum
+ * and dot product", SIAM J. Sci. Comput. 26, 2005; from memory). One for each purpose is enough: making new ones takes longer than adding.
  */
-export class Twofold {
-  high = 0;
-  low = 0;
+export class Twofolds {
+  high = new Float64Array(64);
+  low = new Float64Array(64);
+
+  /** Begins anew with so many sums of nothing. */
+  clear(count: number): void {
+    if (this.high.length < count) {
+      this.high = new Float64Array(2 * count);
+      this.low = new Float64Array(2 * count);
+    }
+    this.high.fill(0, 0, count);
+    this.low.fill(0, 0, count);
+  }
 
   /** Adds a number that may have a low part of its own. */
-  add(x: number, low = 0): void {
-    const sum = this.high + x;
-    const back = sum - this.high;
-    this.low += this.high - (sum - back) + (x - back) + low;
-    this.high = sum;
+  add(at: number, x: number, low = 0): void {
+    const before = this.high[at] ?? 0;
+    const sum = before + x;
+    const back = sum - before;
+    this.high[at] = sum;
+    this.low[at] = (this.low[at] ?? 0) + (before - (sum - back) + (x - back) + low);
   }
 
   /** Adds a number times one that may have a low part, with what rounding loses of it. */
-  addProduct(a: number, b: number, low = 0): void {
+  addProduct(at: number, a: number, b: number, low = 0): void {
     const product = a * b;
     const aHigh = splitter * a - (splitter * a - a);
     const bHigh = splitter * b - (splitter * b - b);
     const [aLow, bLow] = [a - aHigh, b - bHigh];
-    this.add(product, aLow * bLow - (product - aHigh * bHigh - aLow * bHigh - aHigh * bLow) + a * low);
+    this.add(at, product, aLow * bLow - (product - aHigh * bHigh - aLow * bHigh - aHigh * bLow) + a * low);
   }
+
+  /** A sum, rounded. */
+  rounded(at: number): number {
+    return (this.high[at] ?? 0) + (this.low[at] ?? 0);
+  }
+}
+
+/** The first of a list of numbers, to be kept. */
+export function kept(list: Float64Array, count: number): number[] {
+  const found: number[] = [];
+  for (let at = 0; at < count; at++) found.push(list[at] ?? 0);
+  return found;
 }

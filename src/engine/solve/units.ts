@@ -12,21 +12,23 @@ export function inUnits(
   none: number,
 ): readonly [unit: number, counts: number[]] {
   let unit = 1;
-  const below: number[] = [];
   for (const value of values) {
-    const d = value ? Number(value.d) : 1;
-    below.push(d);
-    if (d === 1 || unit % d === 0) continue;
+    if (!value || value.d === 1n) continue;
+    const d = Number(value.d);
+    if (unit % d === 0) continue;
     let [x, y] = [unit, d];
     while (y) [x, y] = [y, x % y];
     unit = (unit / x) * d;
     if (!(unit < most)) unit = NaN;
   }
   const counts: number[] = [];
-  for (let at = 0; at < values.length; at++) {
-    const value = values[at];
-    const count = value ? Number(value.n) * ((unit || 1) / (below[at] ?? 1)) : none;
-    counts.push(value && value.s < 0n ? -count : count);
+  for (const value of values) {
+    let count = none;
+    if (value) {
+      count = Number(value.n) * ((unit || 1) / (value.d === 1n ? 1 : Number(value.d)));
+      if (value.s < 0n) count = -count;
+    }
+    counts.push(count);
   }
   return [unit, counts];
 }

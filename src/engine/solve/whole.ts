@@ -1,6 +1,6 @@
-import { numbers, type Loops } from './equations.ts';
+import { inBranches, numbers } from './equations.ts';
 import type { Flow } from './flow.ts';
-import { climb } from './forest.ts';
+import { climb, type Loops } from './forest.ts';
 import type { Graph } from './graph.ts';
 import { inUnits } from './units.ts';
 
@@ -68,13 +68,12 @@ export function wholeFlow<N>(
     for (const count of amperes) largest = Math.max(largest, Math.abs(count));
     if (!(emf * whole * ohm * ampere < limit && largest * whole * volt < limit)) return undefined;
   }
-  const found = chords.map((_, row) => matrix[row * (n + 1) + n] ?? 0);
-  const currents = loops.map((own) => {
-    let sum = 0;
-    for (const loop of own) sum += loop < 0 ? -(found[~loop] ?? 0) : (found[loop] ?? 0);
-    return sum;
+  const currents = new Float64Array(ohms.length);
+  inBranches(loops, (branch, row, along) => {
+    const current = matrix[row * (n + 1) + n] ?? 0;
+    currents[branch] = (currents[branch] ?? 0) + (along ? current : -current);
   });
-  let potentials: number[] | undefined;
+  let potentials: Float64Array | undefined;
   return {
     current: (branch) =>
       make(
@@ -82,10 +81,13 @@ export function wholeFlow<N>(
         whole * volt * ampere,
       ),
     between(p, q) {
-      potentials ??= climb(graph, 0, (below, branch, isUp) => {
-        const rise = (volts[branch] ?? 0) * whole - (ohms[branch] ?? 0) * (currents[branch] ?? 0);
-        return isUp ? below + rise : below - rise;
-      });
+      if (!potentials) {
+        const found = (potentials = new Float64Array(graph.order.length));
+        climb(graph, (node, below, branch, isUp) => {
+          const rise = (volts[branch] ?? 0) * whole - (ohms[branch] ?? 0) * (currents[branch] ?? 0);
+          found[node] = (found[below] ?? 0) + (isUp ? rise : -rise);
+        });
+      }
       return make((potentials[p] ?? 0) - (potentials[q] ?? 0), whole * volt);
     },
   };

@@ -125,7 +125,7 @@ export function reduce({ nodes, tails, heads, ohms, driving }: Network, mayJoinD
       e[whole] = (one * b + other * a) / (a + b);
     }
     if (a > 0) {
-      // The sum of many conductances is to be as good as that of two (see `Twofold`).
+      // The sum of many conductances is to be as good as that of two (see `Twofolds`).
       const [sum, more] = [(high[slot] ||= 1 / a), 1 / b];
       const total = sum + more;
       low[slot] = (low[slot] ?? 0) + (Math.max(sum, more) - total + Math.min(sum, more));
