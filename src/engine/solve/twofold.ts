@@ -5,8 +5,8 @@ const splitter = 2 ** 27 + 1;
  * and dot product", SIAM J. Sci. Comput. 26, 2005; from memory). One for each purpose is enough: making new ones takes longer than adding.
  */
 export class Twofolds {
-  high = new Float64Array(64);
-  low = new Float64Array(64);
+  high: Float64Array = new Float64Array(64);
+  low: Float64Array = new Float64Array(64);
 
   /** Begins anew with so many sums of nothing. */
   clear(count: number): void {
