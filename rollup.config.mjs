@@ -93,6 +93,25 @@ const ascii = {
   }),
 };
 
+/** What the shared chunk gives to others goes by the short name that it has inside: a second one for each would weigh. */
+const oneName = {
+  name: 'one-name',
+  generateBundle(_, bundle) {
+    const shared = bundle['chunks/shared.js'];
+    const pairs = (list) => list.split(',').map((pair) => pair.split(' as '));
+    const inside = new Map();
+    shared.code = shared.code.replace(/(?<=export\{)[^}]*(?=\};?\s*$)/, (list) => {
+      for (const [name, given = name] of pairs(list)) inside.set(given, name);
+      return [...inside.values()].sort().join();
+    });
+    for (const chunk of Object.values(bundle)) {
+      chunk.code = chunk.code.replace(/(?<=(?:im|ex)port\{)[^}]*(?=\}from"[./a-z]+\/shared\.js")/g, (list) =>
+        pairs(list).map(([given, name = given]) => `${inside.get(given)} as ${name}`),
+      );
+    }
+  },
+};
+
 const plugins = [
   domStandIns,
   onePolicy,
@@ -110,7 +129,7 @@ const part = /\/(?:engine|components)\/(?:explain\/)?(reasons|whatif|kirchhoff|e
 const diagrams =
   /\/(?:engine\/schematic\/levels|components\/axis\/(?:axis|decades)|components\/page\/room)\.js$/;
 
-/** Lit, the engine and whatever two elements need stand in one chunk, so that a page fetches few files. */
+/** Lit, the engine, the board, which every page has, and whatever two elements need stand in one chunk, so that a page fetches few files. */
 function chunkOf(id, { getModuleInfo }) {
   if (diagrams.test(id)) return undefined;
   const [, later] = part.exec(id) ?? [];
@@ -125,7 +144,8 @@ function chunkOf(id, { getModuleInfo }) {
     else info.importers.forEach(walk);
   };
   walk(id);
-  return elements.size > 1 ? 'shared' : undefined;
+  const everywhere = elements.size > 1 || (elements.has(resolve(define('board'))) && !elements.has(id));
+  return everywhere ? 'shared' : undefined;
 }
 
 /** A circular import or an unresolved one is a mistake. */
@@ -150,18 +170,18 @@ export default [
       manualChunks: chunkOf,
       onlyExplicitManualChunks: true,
     },
-    plugins,
+    plugins: [...plugins, oneName],
     onwarn,
   },
   {
     input: 'classic',
-    output: { file: 'dist/rheolet.min.js', format: 'iife', inlineDynamicImports: true },
+    output: { file: 'dist/rheolet.min.js', format: 'iife', inlineDynamicImports: true, freeze: false },
     plugins: [classicEntry, ...plugins],
     onwarn,
   },
   {
     input: `${build}/engine/index.js`,
-    output: { file: 'dist/engine/index.js', format: 'es', inlineDynamicImports: true },
+    output: { file: 'dist/engine/index.js', format: 'es', inlineDynamicImports: true, freeze: false },
     plugins,
     onwarn,
   },

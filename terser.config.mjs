@@ -2,5 +2,5 @@
 export const terserOptions = {
   module: true,
   ecma: 2022,
-  compress: { passes: 2, unsafe_arrows: true, unsafe_methods: true },
+  compress: { passes: 2, inline: 1, keep_fargs: false, unsafe_arrows: true, unsafe_methods: true },
 };

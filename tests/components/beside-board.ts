@@ -1,5 +1,6 @@
 import { fixture, html, nextFrame } from '@open-wc/testing';
 import { sendKeys, sendMouse } from '@web/test-runner-commands';
+import { LitElement } from 'lit';
 import '../../src/components/board/define.ts';
 import type { RheoletBoard } from '../../src/components/board/index.ts';
 
@@ -99,5 +100,6 @@ export async function besideBoard<E extends HTMLElement>(
   page.append(element);
   await board.ready;
   await settled();
+  if (element instanceof LitElement) await element.updateComplete;
   return new BesideBoard(page, board, element);
 }

@@ -7,11 +7,10 @@ import {
   type Said,
   type ReadingUnit,
 } from '../../engine/core.ts';
-import { figuresOf, prefixIn, readingOf, unitOf, type ChangeText, type Snapshot } from '../link/index.ts';
-import { dialOf, type Dial } from './dial.ts';
-import { instrumentOf, type Build } from './instrument.ts';
-import { changeOn } from './held.ts';
-import { measure } from './measure.ts';
+import { figuresOf, prefixIn, unitOf, type Snapshot } from '../link/index.ts';
+import { digitsOf, type Indication } from './indication.ts';
+import { asksForInstrument, instruments } from './instruments.ts';
+import type { Build } from './instrument/instrument.ts';
 import { targetOf, type Target } from './target.ts';
 
 /** What a page asks of a meter. */
@@ -23,25 +22,17 @@ export interface Wish extends Build {
 }
 
 /** All that a meter shows. */
-export interface Face {
+export interface Face extends Omit<Indication, 'spoken'> {
   /** The letter in the circle. */
   readonly unit: ReadingUnit;
-  /** "0.450 A", "no current", "—", "?", "overload". */
-  readonly text: string;
   /** As wide as any reading that is to be expected. */
   readonly room: string;
-  /** In place of digits. */
-  readonly dial: Dial | undefined;
-  /** What the reading has done since it was held. */
-  readonly change: ChangeText | undefined;
   /** What it measures, in words; the reason where it cannot. */
   readonly caption: string;
   /** What is heard: "Ammeter A2, 0.450 amperes". */
   readonly name: string;
   /** The components to be lit up. */
   readonly about: readonly string[];
-  /** What of the page's wishes cannot be had. */
-  readonly mistake: Said | undefined;
 }
 
 /** What a voltmeter is across: the components whose two ends it joins, else its ends if these have names. */
@@ -67,24 +58,19 @@ function measured(snapshot: Snapshot, { quantity, meter }: Target): string {
 /** What a meter shows of a board, or why it cannot; `of` is a meter's id, a quantity's name, or '' for the only meter. */
 export function faceOf(snapshot: Snapshot, wish: Wish, of: string): Face | Said {
   const { unit: wanted, label } = wish;
-  const figures = figuresOf(snapshot, wish.figures);
-  const { readings, held, course } = snapshot;
   const target = targetOf(snapshot.circuit, of);
   if ('code' in target) return target;
   const { quantity, about, meter } = target;
   const unit = unitOf(quantity);
-  if (wanted && prefixIn(wanted, unit) === undefined)
-    return { code: 'not its unit', data: { found: wanted, unit } };
-  const reason = readings.reason(quantity);
+  const prefix = wanted ? prefixIn(wanted, unit) : undefined;
+  if (wanted && prefix === undefined) return { code: 'not its unit', data: { found: wanted, unit } };
+  const reason = snapshot.readings.reason(quantity);
   if (reason?.code === 'no such quantity') return reason;
-  const instrument = instrumentOf(snapshot.start, wish, quantity);
-  const { prefix, resolution, mistake } = instrument;
-  const style = { figures, as: 'signed', ...(prefix !== undefined && { prefix }) } as const;
-  const usual = readingOf(snapshot, quantity, style);
-  const value = readings.quantity(quantity);
-  const measurable = resolution && value !== undefined && usual.value !== undefined && !reason;
-  const { text, spoken } = measurable ? measure(value, resolution, instrument, unit, course) : usual;
-  const change = changeOn(snapshot, quantity, style, instrument, unit);
+  const figures = figuresOf(snapshot, wish.figures);
+  const real = asksForInstrument(wish) ? instruments() : undefined;
+  const { text, spoken, dial, change, mistake } =
+    real?.indicationOn(snapshot, wish, quantity, figures) ??
+    digitsOf(snapshot, quantity, { figures, as: 'signed', ...(prefix !== undefined && { prefix }) });
   const caption = label || measured(snapshot, target);
   const id = meter?.id ?? '';
   const reading = change ? `${spoken}, ${change.spoken}` : spoken;
@@ -92,9 +78,7 @@ export function faceOf(snapshot: Snapshot, wish: Wish, of: string): Face | Said 
     unit,
     text,
     room: `−0.0${'0'.repeat(figures)}${thinSpace}mW`,
-    dial:
-      instrument.scale &&
-      dialOf(instrument.scale, unit, usual, instrument, course, change && held?.quantity(quantity)),
+    dial,
     change,
     caption: text === '—' ? spoken : caption,
     name: say({ code: 'meter', data: { unit, id, caption: label || (id ? '' : caption), reading } }),

@@ -11,8 +11,8 @@ import { say, type Said } from '../../engine/core.ts';
 import { BoardLink, fire, readingOf, type Snapshot } from '../link/index.ts';
 import { ink } from '../page/index.ts';
 import { Spotlight } from '../spotlight/index.ts';
-import { dialView } from './dial-view.ts';
 import { faceOf, type Face } from './face.ts';
+import { asksForInstrument, fetchInstruments, instruments } from './instruments.ts';
 import { leadsOf, leadsView, type Leads } from './leads.ts';
 import { sheet } from './styles.ts';
 
@@ -103,6 +103,12 @@ export class RheoletMeter extends LitElement {
     this.requestUpdate();
   }
 
+  /** What is to be like a real one is first rendered when it is known how that reads. */
+  protected override async scheduleUpdate(): Promise<void> {
+    if (asksForInstrument(this) && !instruments()) await fetchInstruments();
+    await super.scheduleUpdate();
+  }
+
   override willUpdate(changed: PropertyValues): void {
     const { snapshot, trouble } = this.#link;
     if (changed.has('of')) this.#moved = undefined;
@@ -154,7 +160,7 @@ export class RheoletMeter extends LitElement {
           @focus=${this.#shine}
           @blur=${this.#shine}
         >
-          ${face.dial ? dialView(face.dial) : digits(face)}
+          ${face.dial ?? digits(face)}
         </div>
         ${face.change ? html`<p part="change" lang="en" aria-hidden="true">${face.change.text}</p>` : nothing}
         <p part="caption" id="caption" lang=${face.caption === this.label ? nothing : 'en'}>

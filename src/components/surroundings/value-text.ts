@@ -1,4 +1,4 @@
-import { CircuitFormatError, exactText, nearest } from '../../engine/core.ts';
+import { CircuitFormatError, exactText, nearest, say } from '../../engine/core.ts';
 import type { Settings } from '../link/index.ts';
 import type { Felt } from './felt.ts';
 
@@ -15,10 +15,9 @@ export function settingsOf({ quantities }: Felt, text: string): Settings {
     pairs.map((pair) => {
       const [name = '', value = ''] = pair.split(/\s+/);
       if (names.includes(name)) return [name, value];
-      throw new CircuitFormatError('surroundings', {
-        code: 'not a setting',
-        data: { id: 'the surroundings', found: name.slice(0, 40), suggestion: nearest(name, names) },
-      });
+      const data = { id: 'the surroundings', found: name.slice(0, 40), suggestion: nearest(name, names) };
+      const said = { code: 'not a setting', data } as const;
+      throw new CircuitFormatError('surroundings', said, say(said));
     }),
   );
 }

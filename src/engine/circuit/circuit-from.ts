@@ -1,7 +1,9 @@
+import { say } from '../words/index.ts';
 import { componentFrom, node } from './component-from.ts';
-import { object, refuse, refuseType, shown } from './fields.ts';
+import { refuse, refuseType, shown } from './fields.ts';
 import { CircuitFormatError } from './format-error.ts';
 import { isSupply } from './is-supply.ts';
+import { object, refuseJson } from './json-fields.ts';
 import type { Circuit, Component } from './model.ts';
 import { surroundingsFrom } from './surroundings.ts';
 import { matched, wrongTwins } from './twins.ts';
@@ -16,7 +18,7 @@ function terminalsOf(
 ): readonly [string, string] | undefined {
   const supplied = components.some(isSupply);
   if (found === undefined && supplied) return undefined;
-  if (found === undefined) refuse('', 'terminals missing', {});
+  if (found === undefined) refuseJson('', 'terminals missing', {});
   if (supplied) refuse('terminals', 'terminals with a supply', {});
   const list: readonly unknown[] = Array.isArray(found) ? found : [];
   if (list.length !== 2) {
@@ -25,7 +27,7 @@ function terminalsOf(
   const [first, second] = [node(list[0], 'terminals[0]'), node(list[1], 'terminals[1]')];
   for (const terminal of [first, second]) {
     if (!components.some(({ from, to }) => from === terminal || to === terminal)) {
-      refuse('terminals', 'terminal unknown', { found: terminal });
+      refuseJson('terminals', 'terminal unknown', { found: terminal });
     }
   }
   return [first, second];
@@ -36,7 +38,7 @@ function zeroOf(found: unknown, components: readonly Component[]): string | unde
   if (found === undefined) return undefined;
   const zero = node(found, 'zero');
   if (components.some(({ from, to }) => from === zero || to === zero)) return zero;
-  refuse('zero', 'zero unknown', { found: zero });
+  refuseJson('zero', 'zero unknown', { found: zero });
 }
 
 /**
@@ -46,8 +48,8 @@ function zeroOf(found: unknown, components: readonly Component[]): string | unde
 export function circuitFrom(json: unknown): Circuit {
   const fields = object(json, '', ['version', 'components', 'terminals', 'zero', 'surroundings']);
   const version = fields['version'];
-  if (version === undefined) refuse('', 'missing field', { field: 'version' });
-  if (version !== 1) refuse('version', 'unknown version', { found: shown(version) });
+  if (version === undefined) refuseJson('', 'missing field', { field: 'version' });
+  if (version !== 1) refuseJson('version', 'unknown version', { found: shown(version) });
   const list: unknown = fields['components'];
   if (!Array.isArray(list)) {
     refuseType('components', 'a list of components', list);
@@ -65,7 +67,7 @@ export function circuitFrom(json: unknown): Circuit {
   });
   for (const { id, wrong } of wrongTwins(read)) {
     const index = read.findIndex((each) => each.id === id);
-    throw new CircuitFormatError(`components[${index}]`, wrong);
+    throw new CircuitFormatError(`components[${index}]`, wrong, say(wrong));
   }
   const components = matched(read);
   const terminals = terminalsOf(fields['terminals'], components);

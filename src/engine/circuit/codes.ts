@@ -23,17 +23,24 @@ export type TwinData = Readonly<
   >
 >;
 
-/** What can be wrong with a circuit given as JSON, or with a new value for a component. */
-export interface FormatData extends TwinData {
-  /** Not the type of value that belongs here. */
-  'wrong type': { readonly expected: string; readonly found: string };
+/** What can be wrong with a circuit given as JSON alone. */
+export interface JsonData {
   'unknown version': { readonly found: string };
   'unknown field': { readonly field: string; readonly suggestion: string };
   'missing field': { readonly field: string };
   'unknown kind': { readonly found: string; readonly suggestion: string };
   'not a label': { readonly found: string; readonly suggestion: string };
-  'label used twice': { readonly id: string };
   'not a node name': { readonly found: string };
+  'terminals missing': Record<never, never>;
+  'terminal unknown': { readonly found: string };
+  'zero unknown': { readonly found: string };
+}
+
+/** What can be wrong with a circuit given as JSON or as notation, or with a new value for a component. */
+export interface FormatData extends TwinData {
+  /** Not the type of value that belongs here. */
+  'wrong type': { readonly expected: string; readonly found: string };
+  'label used twice': { readonly id: string };
   'not a number': { readonly found: string };
   'out of range': { readonly found: string; readonly low: string; readonly high: string };
   'not below': { readonly found: string; readonly high: string };
@@ -45,9 +52,6 @@ export interface FormatData extends TwinData {
   /** Its resistance is that of one temperature only. */
   'filament needs two ratings': { readonly id: string };
   'terminals with a supply': Record<never, never>;
-  'terminals missing': Record<never, never>;
-  'terminal unknown': { readonly found: string };
-  'zero unknown': { readonly found: string };
   'too many components': { readonly count: number; readonly limit: number };
   'no such component': { readonly id: string; readonly suggestion: string };
   'cannot be set': { readonly id: string };

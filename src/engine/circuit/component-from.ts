@@ -1,17 +1,8 @@
 import type { Quantity } from '../quantity/index.ts';
 import { checkRange } from './check-range.ts';
 import { conditions, isCondition } from './condition.ts';
-import {
-  exactNumber,
-  field,
-  object,
-  refuse,
-  refuseType,
-  requiredField,
-  shown,
-  truth,
-  type Fields,
-} from './fields.ts';
+import { exactNumber, refuse, refuseType, shown } from './fields.ts';
+import { field, object, refuseJson, requiredField, truth, type Fields } from './json-fields.ts';
 import type { Component, Condition, Range, Supply, SupplyForm } from './model.ts';
 import { nearest } from './nearest.ts';
 import { inForm, isCounted, supplyForms } from './supply-form.ts';
@@ -50,7 +41,7 @@ function isKind(value: unknown): value is Component['kind'] {
 
 function text(fields: Fields, name: string, path: string): string {
   const found = fields[name];
-  if (found === undefined) refuse(path, 'missing field', { field: name });
+  if (found === undefined) refuseJson(path, 'missing field', { field: name });
   if (typeof found === 'string') return found;
   refuseType(`${path}.${name}`, 'a text', found);
 }
@@ -58,13 +49,13 @@ function text(fields: Fields, name: string, path: string): string {
 /** Reads the name of a node: any text of 1 to 64 characters. */
 export function node(found: unknown, path: string): string {
   if (typeof found === 'string' && found.length > 0 && found.length <= 64) return found;
-  refuse(path, 'not a node name', { found: shown(found) || 'an empty text' });
+  refuseJson(path, 'not a node name', { found: shown(found) || 'an empty text' });
 }
 
 function labelOf(fields: Fields, path: string): string {
   const id = text(fields, 'id', path);
   if (label.test(id)) return id;
-  refuse(`${path}.id`, 'not a label', { found: shown(id), suggestion: 'R1' });
+  refuseJson(`${path}.id`, 'not a label', { found: shown(id), suggestion: 'R1' });
 }
 
 function conditionOf(
@@ -82,7 +73,7 @@ function conditionOf(
 /** Reads the range of a value, which must lie in it. */
 function rangeOf(fields: Fields, name: string, path: string, value: Quantity | undefined): Range | undefined {
   if (fields[name] === undefined) return undefined;
-  if (!value) refuse(path, 'missing field', { field: 'internalResistance' });
+  if (!value) refuseJson(path, 'missing field', { field: 'internalResistance' });
   const where = `${path}.${name}`;
   const range = object(fields[name], where, ['min', 'max', 'step', 'scale']);
   const scale = range['scale'];
@@ -153,7 +144,7 @@ export function componentFrom(json: unknown, path: string): Component {
   const all = object(json, path, fieldsOfAny);
   const kind = text(all, 'kind', path);
   if (!isKind(kind)) {
-    refuse(`${path}.kind`, 'unknown kind', {
+    refuseJson(`${path}.kind`, 'unknown kind', {
       found: shown(kind),
       suggestion: nearest(kind, Object.keys(fieldsOf)),
     });
@@ -188,7 +179,7 @@ export function componentFrom(json: unknown, path: string): Component {
         }),
       };
       const form = supplyFormOf(fields, path);
-      if (!isCounted(supply, form)) refuse(path, 'unknown field', { field: 'cells', suggestion: '' });
+      if (!isCounted(supply, form)) refuseJson(path, 'unknown field', { field: 'cells', suggestion: '' });
       return inForm(supply, form);
     }
     case 'source': {

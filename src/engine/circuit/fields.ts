@@ -1,11 +1,7 @@
-import { Fraction, powerOfTen, quantity, type Quantity, type Unit } from '../quantity/index.ts';
-import type { Said } from '../words/index.ts';
+import { Fraction, powerOfTen } from '../quantity/index.ts';
+import { say, type Said } from '../words/index.ts';
 import type { FormatData } from './codes.ts';
 import { CircuitFormatError } from './format-error.ts';
-import { nearest } from './nearest.ts';
-
-/** A JSON object whose fields are not known yet. */
-export type Fields = Readonly<Record<string, unknown>>;
 
 /** Refuses what stands at a path. */
 export function refuse<Code extends keyof FormatData>(
@@ -13,7 +9,8 @@ export function refuse<Code extends keyof FormatData>(
   code: Code,
   data: FormatData[Code],
 ): never {
-  throw new CircuitFormatError(path, { code, data } as Said<keyof FormatData>);
+  const said = { code, data } as Said<keyof FormatData>;
+  throw new CircuitFormatError(path, said, say(said));
 }
 
 /** Refuses a value of another type than is expected at a path. */
@@ -27,20 +24,6 @@ export function shown(value: unknown): string {
     return String(value);
   if (typeof value === 'string') return value.length > 40 ? `${value.slice(0, 40)}…` : value;
   return Array.isArray(value) ? 'a list' : 'an object';
-}
-
-/** Reads a JSON object that holds none but the given fields. */
-export function object(value: unknown, path: string, known: readonly string[]): Fields {
-  if (typeof value !== 'object' || value === null || Array.isArray(value)) {
-    refuseType(path, 'an object', value);
-  }
-  const fields: Fields = { ...value };
-  for (const field of Object.keys(fields)) {
-    if (!known.includes(field)) {
-      refuse(path, 'unknown field', { field: shown(field), suggestion: nearest(field, known) });
-    }
-  }
-  return fields;
 }
 
 const decimal = /^(-?\d{1,30}(?:\.(\d{1,30}))?)(?:[eE]([+-]?\d{1,2}))?$/;
@@ -57,39 +40,4 @@ export function exactNumber(
   if (mantissa === undefined || Math.abs(Number(power)) > exponentLimit) return undefined;
   const exact = new Fraction(mantissa).mul(powerOfTen(Number(power)));
   return { exact, decimals: power === '0' ? places.length : 0 };
-}
-
-/** Reads the quantity of a field; `sign` says what values it may have. */
-export function field(
-  fields: Fields,
-  name: string,
-  path: string,
-  unit: Unit,
-  sign: 'any' | 'not negative' | 'positive',
-): Quantity | undefined {
-  const found = fields[name];
-  if (found === undefined) return undefined;
-  const number = exactNumber(found);
-  const where = `${path}.${name}`;
-  if (!number) refuse(where, 'not a number', { found: shown(found) });
-  const { exact, decimals } = number;
-  if (sign === 'positive' && exact.compare(0) <= 0) {
-    refuse(where, 'must be positive', { found: shown(found) });
-  }
-  if (sign === 'not negative' && exact.compare(0) < 0) {
-    refuse(where, 'must not be negative', { found: shown(found) });
-  }
-  return quantity(exact, unit, '', decimals);
-}
-
-/** The same, where the field must be there. */
-export function requiredField(...[fields, name, path, unit, sign]: Parameters<typeof field>): Quantity {
-  return field(fields, name, path, unit, sign) ?? refuse(path, 'missing field', { field: name });
-}
-
-/** Reads true or false; absent is undefined. */
-export function truth(fields: Fields, name: string, path: string): boolean | undefined {
-  const found = fields[name];
-  if (found === undefined || typeof found === 'boolean') return found;
-  refuseType(`${path}.${name}`, 'true or false', found);
 }

@@ -1,19 +1,19 @@
-import { say, type Catalogue, type Said } from '../words/index.ts';
-import type { FormatData } from './codes.ts';
+import type { SaidOf } from '../words/index.ts';
+import type { FormatData, JsonData } from './codes.ts';
 
 /** What is wrong with a circuit given as JSON, or with a new value, and where. `message` is the English sentence. */
 export class CircuitFormatError extends Error {
   /** Which sentence. */
-  readonly code: keyof FormatData;
+  readonly code: keyof FormatData | keyof JsonData;
   /** What the sentence needs. */
-  readonly data: Catalogue[keyof FormatData];
+  readonly data: SaidOf<FormatData & JsonData>['data'];
   /** Where, from the top: `components[2].resistance`. */
   readonly path: string;
   /** What to write instead; '' where nothing can be suggested. */
   readonly suggestion: string;
 
-  constructor(path: string, said: Said<keyof FormatData>) {
-    super(`${path && `${path}: `}${say(said)}`);
+  constructor(path: string, said: SaidOf<FormatData & JsonData>, sentence: string) {
+    super(`${path && `${path}: `}${sentence}`);
     this.name = 'CircuitFormatError';
     this.code = said.code;
     this.data = said.data;

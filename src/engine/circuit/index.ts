@@ -3,7 +3,7 @@ export { isContact } from './changeover.ts';
 export { checkRange } from './check-range.ts';
 export { circuitFrom, componentLimit } from './circuit-from.ts';
 export { circuitToJSON, type CircuitJSON, type ComponentJSON } from './circuit-to-json.ts';
-export type { FormatData, TwinData } from './codes.ts';
+export type { FormatData, JsonData, TwinData } from './codes.ts';
 export { conditions, isCondition } from './condition.ts';
 export { actualResistance, asMarked, faultIn, hasFault, withFault } from './fault.ts';
 export { CircuitFormatError } from './format-error.ts';

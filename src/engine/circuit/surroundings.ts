@@ -1,5 +1,6 @@
 import { exactText, quantity, type Fraction, type Quantity, type Unit } from '../quantity/index.ts';
-import { field, object, refuse } from './fields.ts';
+import { refuse } from './fields.ts';
+import { field, object } from './json-fields.ts';
 import type { Circuit, Kind, Range, Surroundings } from './model.ts';
 import { outside } from './outside.ts';
 import { usualSurroundings } from './sensor.ts';

@@ -44,7 +44,7 @@ export function group(kind: 'series' | 'parallel', parts: readonly Part[]): Part
     about: parts.flatMap(({ about }) => about),
     joins: [],
     from: parts[0]?.from ?? '',
-    to: (kind === 'series' ? parts.at(-1)?.to : parts[0]?.to) ?? '',
+    to: parts.at(kind === 'series' ? -1 : 0)?.to ?? '',
   };
 }
 
@@ -74,6 +74,8 @@ export function freeBranch(
   return componentsOf(tree).some(isSupply) ? undefined : free;
 }
 
+const signOf = ({ reversed }: Single): Sign => (reversed ? -1 : 1);
+
 /** The components of a chain; none of what stands side by side. */
 const inLine = (tree: Tree): readonly Single[] =>
   tree.kind === 'component' ? [tree] : tree.kind === 'series' ? tree.parts.flatMap(inLine) : [];
@@ -87,8 +89,7 @@ export function partsOf(components: readonly Component[]): (tree: Tree) => Part 
       const component = byId.get(tree.id);
       if (!component || isJoin(component)) return undefined;
       const kind = isSupply(component) ? component.kind : 'resistance';
-      const sign = tree.reversed ? -1 : 1;
-      return { label: tree.id, sign, kind, parts: [], about: [tree.id], joins: [], from, to };
+      return { label: tree.id, sign: signOf(tree), kind, parts: [], about: [tree.id], joins: [], from, to };
     }
     const parts = tree.parts.map(of);
     const some = parts.filter((part) => part !== undefined);
@@ -98,7 +99,7 @@ export function partsOf(components: readonly Component[]): (tree: Tree) => Part 
     const joins = tree.parts
       .filter((_, index) => !parts[index])
       .flatMap((one) => inLine(freeBranch(one, byId) ?? one))
-      .map(({ id, reversed }) => ({ id, sign: reversed ? (-1 as const) : (1 as const) }));
+      .map((one) => ({ id: one.id, sign: signOf(one) }));
     const whole = some.length === 1 ? only : group(tree.kind, some);
     return { ...whole, joins: [...whole.joins, ...joins], from, to };
   };

@@ -1,6 +1,7 @@
 export type { Catalogue } from './catalogue.ts';
 export type { ElementData } from './element-codes.ts';
 export { en } from './en.ts';
+export { json } from './en/json.ts';
 export { all, any } from './en/list.ts';
 export type { Language, Sentences } from './language.ts';
 export type { Said, SaidOf } from './said.ts';

@@ -1,7 +1,7 @@
 import { expect } from '@open-wc/testing';
 import { fetchComparison } from '../../../src/components/board/comparing.ts';
-import { changeOn } from '../../../src/components/meter/held.ts';
-import { instrumentOf, type Build } from '../../../src/components/meter/instrument.ts';
+import { changeOn } from '../../../src/components/meter/instrument/held.ts';
+import { instrumentOf, type Build } from '../../../src/components/meter/instrument/instrument.ts';
 import { momentIn, plain, storeOf } from '../moment.ts';
 
 /** What an ammeter has done while R1 was set from one resistance to another, under 6 V. */

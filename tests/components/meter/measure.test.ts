@@ -1,10 +1,10 @@
 import { expect } from '@open-wc/testing';
 import fc from 'fast-check';
 import { Fraction, usualCourse } from '../../../src/engine/index.ts';
-import type { Instrument } from '../../../src/components/meter/instrument.ts';
-import { readLimits, readResolution } from '../../../src/components/meter/limits.ts';
-import { measure, stepsOf } from '../../../src/components/meter/measure.ts';
-import { scaleOf } from '../../../src/components/meter/scale.ts';
+import type { Instrument } from '../../../src/components/meter/instrument/instrument.ts';
+import { readLimits, readResolution } from '../../../src/components/meter/instrument/limits.ts';
+import { measure, stepsOf } from '../../../src/components/meter/instrument/measure.ts';
+import { scaleOf } from '../../../src/components/meter/instrument/scale.ts';
 
 const exact = fc
   .tuple(fc.integer({ min: -(10 ** 6), max: 10 ** 6 }), fc.integer({ min: 1, max: 10 ** 6 }))

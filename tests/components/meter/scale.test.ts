@@ -1,7 +1,7 @@
 import { expect } from '@open-wc/testing';
 import fc from 'fast-check';
 import { Fraction } from '../../../src/engine/index.ts';
-import { angleOf, multiples, scaleOf, sweep } from '../../../src/components/meter/scale.ts';
+import { angleOf, multiples, scaleOf, sweep } from '../../../src/components/meter/instrument/scale.ts';
 
 /** Exact values from 10⁻⁶ to 10⁷ with three figures. */
 const size = fc

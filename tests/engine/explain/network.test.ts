@@ -93,7 +93,7 @@ describe('the unknown currents', () => {
           const sum = [...of].reduce((whole, [name, factor]) => whole + factor.valueOf() * truth(name), 0);
           near(number.valueOf() + sum, truth(branch.current), branch.current);
         }
-        for (const [branch, { sum }] of junction)
+        for (const [branch, sum] of junction)
           near(
             sum.reduce((whole, [one, sign]) => whole + sign * truth(one.current), 0),
             truth(branch.current),

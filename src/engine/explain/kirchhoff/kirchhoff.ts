@@ -74,18 +74,13 @@ export const kirchhoff: EquationSetter = (circuit, value, isReal, find, course) 
   if (chords.length + others.length < 2 || !first) return undefined;
   const name = (one: string): string => symbol(one, course);
   const ground: Ground = { network, value, isReal, name, style: styleOf(course) };
-  const isTooMany = chords.length > mostEquations;
-  const needed = isTooMany ? [] : needs(ground);
-  const laws = isTooMany ? [] : setUp(ground);
+  const whole = { count: chords.length, loop: network.loop(first).flatMap(([one]) => along(one)) };
+  if (chords.length > mostEquations) {
+    const way = () => ({ uses: [], steps: [] });
+    return { ...whole, needs: [], isEnough: true, currents: new Map(), way };
+  }
+  const laws = setUp(ground);
   const loopLaws = laws.filter(({ alone }) => alone === undefined);
-  const isEnough = isTooMany || loopLaws.length === chords.length;
-  const whole = {
-    count: chords.length,
-    needs: needed,
-    isEnough,
-    loop: network.loop(first).flatMap(([one]) => along(one)),
-  };
-  if (isTooMany) return { ...whole, currents: new Map(), way: () => ({ uses: [], steps: [] }) };
   const asked = branches.find((one) => along(one).includes(find.replace(/^[^_]*_/, '')));
   const junctions = laws.filter((law) => !loopLaws.includes(law));
   const drafts = [...laws, ...eliminate(loopLaws, junctions, asked?.current ?? '', ground)];
@@ -109,5 +104,6 @@ export const kirchhoff: EquationSetter = (circuit, value, isReal, find, course) 
   const currents = new Map(
     drafts.flatMap(({ gives, value: found }) => (found ? [[gives, found] as const] : [])),
   );
-  return { ...whole, currents, way };
+  const isEnough = loopLaws.length === chords.length;
+  return { ...whole, needs: needs(ground), isEnough, currents, way };
 };

@@ -12,8 +12,8 @@ export interface Network {
   readonly chords: readonly Branch[];
   /** The branches that close a loop though their current is known. */
   readonly given: readonly Branch[];
-  /** The junction law for the current of any other branch: the node, and the branches whose currents it is the sum of. */
-  readonly junction: ReadonlyMap<Branch, { readonly node: string; readonly sum: readonly Met[] }>;
+  /** The junction law for the current of any other branch: the branches whose currents it is the sum of. */
+  readonly junction: ReadonlyMap<Branch, readonly Met[]>;
   /** What the current of each branch is in the unknown ones; a number where it is known. */
   readonly currents: ReadonlyMap<Branch, Linear>;
   /** The loop that a chord closes, the way its current is counted. */
@@ -81,7 +81,7 @@ export function networkOf(
       return [chord, own ? constant(own) : amount(chord.current)];
     }),
   );
-  const junction = new Map<Branch, { node: string; sum: readonly Met[] }>();
+  const junction = new Map<Branch, readonly Met[]>();
   for (const node of order.toReversed()) {
     const up = way.get(node);
     if (!up) continue;
@@ -90,7 +90,7 @@ export function networkOf(
     const sum = branches
       .filter((one) => one !== branch && one.tail !== one.head && (one.tail === node || one.head === node))
       .map((one): Met => [one, (one.head === node) === (along === 1) ? 1 : -1]);
-    junction.set(branch, { node, sum });
+    junction.set(branch, sum);
     currents.set(
       branch,
       sum

@@ -129,7 +129,7 @@ export function setUp(ground: Ground): readonly Draft[] {
   const { junction, chords, given } = ground.network;
   const loops = [...chords, ...given].flatMap((chord) => ofLoop(chord, ground) ?? []);
   return [
-    ...[...junction].map(([branch, { sum }]) => ofJunction(branch, sum, ground)),
+    ...[...junction].map(([branch, sum]) => ofJunction(branch, sum, ground)),
     ...loops.filter(({ says }) => says.of.size > 0).slice(0, chords.length),
   ];
 }

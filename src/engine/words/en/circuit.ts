@@ -2,19 +2,10 @@ import type { FormatData } from '../../circuit/index.ts';
 import type { Sentences } from '../language.ts';
 import { did } from './did.ts';
 
-/** What can be wrong with JSON or with a new value. */
+/** What can be wrong with a circuit, however it is given, or with a new value. */
 export const circuit: Sentences<FormatData> = {
   'wrong type': ({ expected, found }) => `Expected ${expected}, found ${found}.`,
-  'unknown version': ({ found }) =>
-    `Version ${found} of the circuit format is not known here; write "version": 1.`,
-  'unknown field': ({ field, suggestion }) =>
-    `"${field}" is not a field here${did(suggestion && `"${suggestion}"`)}`,
-  'missing field': ({ field }) => `The field "${field}" is missing.`,
-  'unknown kind': ({ found, suggestion }) =>
-    `"${found}" is not a kind of component${did(suggestion && `"${suggestion}"`)}`,
-  'not a label': ({ found, suggestion }) => `"${found}" cannot be a label; write one such as ${suggestion}.`,
   'label used twice': ({ id }) => `${id} is the label of two components; give one of them another number.`,
-  'not a node name': ({ found }) => `A node is named by a text of 1 to 64 characters, not by ${found}.`,
   'not a number': ({ found }) => `"${found}" is not a number that can be read; write 4.7 or 1/3.`,
   'out of range': ({ found, low, high }) => `${found} is outside ${low} to ${high}.`,
   'not below': ({ found, high }) => `This must be less than ${high}, not ${found}.`,
@@ -47,11 +38,7 @@ export const circuit: Sentences<FormatData> = {
     `${id} and ${other} are both of 0 Ω; give the whole track of a potentiometer a resistance.`,
   'scale of a track': ({ id }) =>
     `The contact of a potentiometer slides in even steps; write the range of ${id} with a step, or with none.`,
-  'zero unknown': ({ found }) => `No component is joined to “${found}”, so the 0 V mark cannot be there.`,
   'terminals with a supply': () => 'A circuit with a supply has no terminals; leave them out.',
-  'terminals missing': () =>
-    'A network without a supply needs its two terminals, such as "terminals": ["a", "b"].',
-  'terminal unknown': ({ found }) => `No component is joined to the terminal "${found}".`,
   'too many components': ({ count, limit }) =>
     `${count} components are more than the ${limit} that can be read.`,
   'no such component': ({ id, suggestion }) => `There is no ${id} in this circuit${did(suggestion)}`,

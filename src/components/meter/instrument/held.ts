@@ -1,5 +1,5 @@
-import { say, type Unit } from '../../engine/core.ts';
-import type { ChangeText, ReadingStyle, Snapshot } from '../link/index.ts';
+import { say, type Unit } from '../../../engine/core.ts';
+import type { ChangeText, ReadingStyle, Snapshot } from '../../link/index.ts';
 import type { Instrument } from './instrument.ts';
 import { measure, passed, stepsOf } from './measure.ts';
 

@@ -1,4 +1,4 @@
-import { roundUp, type Fraction } from '../../engine/core.ts';
+import { roundUp, type Fraction } from '../../../engine/core.ts';
 import type { Limits } from './limits.ts';
 
 /** How a scale is divided: a numeral at every multiple of `major`, a mark at every multiple of `minor`. */

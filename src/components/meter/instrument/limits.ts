@@ -1,4 +1,4 @@
-import { Fraction, readQuantity, type Prefix, type Quantity, type Unit } from '../../engine/core.ts';
+import { Fraction, readQuantity, type Prefix, type Quantity, type Unit } from '../../../engine/core.ts';
 
 /** The ends of what a meter can show, in SI units; 0 is one of them, or lies between. */
 export interface Limits {

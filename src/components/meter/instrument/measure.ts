@@ -1,6 +1,6 @@
-import { say, thinSpace, type Course, type Fraction, type Unit } from '../../engine/core.ts';
-import { written } from '../axis/index.ts';
-import type { ReadingText } from '../link/index.ts';
+import { say, thinSpace, type Course, type Fraction, type Unit } from '../../../engine/core.ts';
+import { written } from '../../axis/index.ts';
+import type { ReadingText } from '../../link/index.ts';
 import type { Instrument } from './instrument.ts';
 
 /** The nearest whole number of steps, halves away from 0: exact for fractions. */

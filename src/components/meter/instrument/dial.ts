@@ -1,6 +1,6 @@
-import type { Course, Fraction, Unit } from '../../engine/core.ts';
-import { written } from '../axis/index.ts';
-import type { ReadingText } from '../link/index.ts';
+import type { Course, Fraction, Unit } from '../../../engine/core.ts';
+import { written } from '../../axis/index.ts';
+import type { ReadingText } from '../../link/index.ts';
 import type { Instrument } from './instrument.ts';
 import { angleOf, multiples, type Scale } from './scale.ts';
 

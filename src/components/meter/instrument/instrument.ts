@@ -7,9 +7,9 @@ import {
   type Fraction,
   type Prefix,
   type Said,
-} from '../../engine/core.ts';
-import { extremesOf } from '../extremes/index.ts';
-import { prefixIn, unitOf } from '../link/index.ts';
+} from '../../../engine/core.ts';
+import { extremesOf } from '../../extremes/index.ts';
+import { prefixIn, unitOf } from '../../link/index.ts';
 import { readLimits, readResolution, type Limits } from './limits.ts';
 import { scaleOf, type Scale } from './scale.ts';
 

@@ -1,0 +1,1 @@
+export { indicationOn } from './indication-on.ts';
