@@ -1,3 +1,5 @@
+import { floats } from './scratch.ts';
+
 const splitter = 2 ** 27 + 1;
 
 /**
@@ -10,12 +12,8 @@ export class Twofolds {
 
   /** Begins anew with so many sums of nothing. */
   clear(count: number): void {
-    if (this.high.length < count) {
-      this.high = new Float64Array(2 * count);
-      this.low = new Float64Array(2 * count);
-    }
-    this.high.fill(0, 0, count);
-    this.low.fill(0, 0, count);
+    this.high = floats(this.high, count).fill(0, 0, count);
+    this.low = floats(this.low, count).fill(0, 0, count);
   }
 
   /** Adds a number that may have a low part of its own. */
