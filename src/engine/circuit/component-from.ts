@@ -32,6 +32,8 @@ const fieldsOf = {
   wire: [],
 } as const satisfies Record<Component['kind'], readonly string[]>;
 
+/** All the fields of each kind: for a thousand components they are put together once. */
+const knownOf = new Map(Object.entries(fieldsOf).map(([kind, own]) => [kind, [...always, ...own]]));
 /** All that a component may have, whatever its kind. */
 const fieldsOfAny = [...always, ...new Set(Object.values(fieldsOf).flat())];
 
@@ -149,7 +151,7 @@ export function componentFrom(json: unknown, path: string): Component {
       suggestion: nearest(kind, Object.keys(fieldsOf)),
     });
   }
-  const fields = object(json, path, [...always, ...fieldsOf[kind]]);
+  const fields = object(json, path, knownOf.get(kind) ?? always);
   const hidden = truth(fields, 'hidden', path);
   const id = labelOf(fields, path);
   const condition = conditionOf(fields, 'condition', id, path);

@@ -95,12 +95,11 @@ function boxesRound({ x, y }: Point, { width, height }: Size, away: number): Box
 /** The first dot that has a free box beside it, and the box: of those with the widest clearance, before narrower ones. */
 function firstFree(
   dots: readonly Point[],
-  room: Size,
-  isFree: (box: Box, clear: number) => boolean,
+  freeBeside: (dot: Point, clear: number) => Box | undefined,
 ): { readonly dot: Point; readonly box: Box } | undefined {
   for (const clear of clearances)
     for (const dot of dots) {
-      const box = boxesRound(dot, room, clear).find((each) => isFree(each, clear));
+      const box = freeBeside(dot, clear);
       if (box) return { dot, box };
     }
   return undefined;
@@ -124,15 +123,21 @@ export function spotsOf({ width, height, wires, symbols, taken: texts, terminals
       (dot) => !texts.some((box) => overlap({ ...dot, width: 0, height: 0 }, grown(box, 4))),
     );
     const taken = [...solid, ...spots.map(({ label }) => grown(label.box, 2))];
-    const isClear = (room: Box): boolean => !legs.some((leg) => overlap(room, leg));
-    const isFree = (box: Box, clear: number): boolean =>
-      box.x >= 2 &&
-      box.y >= 2 &&
-      box.x + box.width <= width - 2 &&
-      box.y + box.height <= height - 2 &&
-      !taken.some((other) => overlap(box, other)) &&
-      isClear(grown(box, clear));
-    const found = firstFree(places, room, isFree);
+    const isInside = (box: Box): boolean =>
+      box.x >= 2 && box.y >= 2 && box.x + box.width <= width - 2 && box.y + box.height <= height - 2;
+    const freeBeside = (dot: Point, clear: number): Box | undefined => {
+      // Most lies far from most dots: what is near is looked for once, not for each box.
+      const reach = grown({ ...dot, width: 0, height: 0 }, 2 * clear + Math.max(room.width, room.height) + 1);
+      const near = (boxes: readonly Box[]): Box[] => boxes.filter((each) => overlap(reach, each));
+      const [solidNear, legsNear] = [near(taken), near(legs)];
+      return boxesRound(dot, room, clear).find(
+        (box) =>
+          isInside(box) &&
+          !solidNear.some((other) => overlap(box, other)) &&
+          !legsNear.some((leg) => overlap(grown(box, clear), leg)),
+      );
+    };
+    const found = firstFree(places, freeBeside);
     if (!found) continue;
     const { dot, box } = found;
     spots.push({
