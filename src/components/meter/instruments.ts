@@ -9,9 +9,13 @@ let come: Instruments | undefined;
 /** What shows quantities as real instruments do, once it has come. */
 export const instruments = (): Instruments | undefined => come;
 
-/** Fetches it, where that is not done yet. */
-export async function fetchInstruments(): Promise<void> {
-  come ??= await later(import('./instrument/index.ts'));
+let coming: Promise<void> | undefined;
+
+/** Fetches it, once: what does not come is not asked for again at every reading. */
+export function fetchInstruments(): Promise<void> {
+  return (coming ??= later(import('./instrument/index.ts')).then((found) => {
+    come = found;
+  }));
 }
 
 /** Whether a page asks for more than digits without end. */

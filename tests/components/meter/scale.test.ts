@@ -1,6 +1,11 @@
 import { expect } from '@open-wc/testing';
 import fc from 'fast-check';
 import { Fraction } from '../../../src/engine/index.ts';
+import {
+  asksForInstrument,
+  fetchInstruments,
+  instruments,
+} from '../../../src/components/meter/instruments.ts';
 import { angleOf, multiples, scaleOf, sweep } from '../../../src/components/meter/instrument/scale.ts';
 
 /** Exact values from 10⁻⁶ to 10⁷ with three figures. */
@@ -102,5 +107,22 @@ describe('a needle turns', () => {
     const each = { min: new Fraction(0), max: new Fraction(3), prefix: '' } as const;
     expect(angleOf(1e9, each)).to.equal(sweep.stop);
     expect(angleOf(-1e9, each)).to.equal(-sweep.stop);
+  });
+});
+
+describe('what shows as a real instrument does', () => {
+  it('is fetched once, by whichever meter asks first', async () => {
+    const first = fetchInstruments();
+    expect(fetchInstruments()).to.equal(first);
+    await first;
+    expect(instruments()?.indicationOn).to.be.a('function');
+    expect(fetchInstruments(), 'also when it has come').to.equal(first);
+  });
+
+  it('is asked for by a range, by steps, and by any face, a misspelt one too', () => {
+    const plain = { range: '', resolution: '', face: '' };
+    expect(asksForInstrument(plain)).to.equal(false);
+    for (const wish of [{ range: '1 A' }, { resolution: '0.1 A' }, { face: 'needel' }])
+      expect(asksForInstrument({ ...plain, ...wish })).to.equal(true);
   });
 });
