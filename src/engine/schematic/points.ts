@@ -115,28 +115,25 @@ export function spotsOf({ width, height, wires, symbols, taken: texts, terminals
     ...texts.map((box) => grown(box, 2)),
     ...terminals.map(({ x, y }) => grown({ x, y, width: 0, height: 0 }, terminalRadius + 2)),
   ];
+  // No dot stands on the arrow of a current.
+  const marks = texts.map((box) => grown(box, 4));
   for (const node of wires.filter((each) => isPoint(each.node))) {
     const text = node.node;
     const room = { width: labelWidth(text), height: capital + (text.length > 1 ? 4 : 1) };
-    // No dot stands on the arrow of a current.
-    const places = dotsFor(node, terminals).filter(
-      (dot) => !texts.some((box) => overlap({ ...dot, width: 0, height: 0 }, grown(box, 4))),
-    );
+    const places = dotsFor(node, terminals).filter(({ x, y }) => {
+      const spot = { x, y, width: 0, height: 0 };
+      return !marks.some((mark) => overlap(spot, mark));
+    });
     const taken = [...solid, ...spots.map(({ label }) => grown(label.box, 2))];
     const isInside = (box: Box): boolean =>
       box.x >= 2 && box.y >= 2 && box.x + box.width <= width - 2 && box.y + box.height <= height - 2;
-    const freeBeside = (dot: Point, clear: number): Box | undefined => {
-      // Most lies far from most dots: what is near is looked for once, not for each box.
-      const reach = grown({ ...dot, width: 0, height: 0 }, 2 * clear + Math.max(room.width, room.height) + 1);
-      const near = (boxes: readonly Box[]): Box[] => boxes.filter((each) => overlap(reach, each));
-      const [solidNear, legsNear] = [near(taken), near(legs)];
-      return boxesRound(dot, room, clear).find(
+    const freeBeside = (dot: Point, clear: number): Box | undefined =>
+      boxesRound(dot, room, clear).find(
         (box) =>
           isInside(box) &&
-          !solidNear.some((other) => overlap(box, other)) &&
-          !legsNear.some((leg) => overlap(grown(box, clear), leg)),
+          !taken.some((other) => overlap(box, other)) &&
+          !legs.some((leg) => overlap(grown(box, clear), leg)),
       );
-    };
     const found = firstFree(places, freeBeside);
     if (!found) continue;
     const { dot, box } = found;
