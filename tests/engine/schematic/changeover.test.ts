@@ -45,15 +45,21 @@ function drawn(circuit: Circuit, width: number): Drawing {
 /** The laws of a legible schematic; what knows only symbols with an end at either side has its own form below. */
 const others = ['across a component', 'a component is between two open ends'];
 
+const samples = fc
+  .sample(fc.tuple(lines, conditions, fc.constantFrom(300, 640)), 300)
+  .map(([line, list, width]) => {
+    const circuit = withConditions(parseCircuit(line), (_, place) => list[place % list.length]);
+    return { line, circuit, drawing: drawn(circuit, width) };
+  });
+
 for (const { name, check } of laws.filter((each) => !others.some((start) => each.name.startsWith(start))))
   test(`in random drawings with changeover switches ${name}`, () => {
-    fc.assert(
-      fc.property(lines, conditions, fc.constantFrom(300, 640), (line, list, width) => {
-        const circuit = withConditions(parseCircuit(line), (_, place) => list[place % list.length]);
-        check(drawn(circuit, width), circuit);
-      }),
-      { numRuns: 300 },
-    );
+    for (const { line, circuit, drawing } of samples)
+      try {
+        check(drawing, circuit);
+      } catch (error) {
+        throw new Error(line, { cause: error });
+      }
   });
 
 test('both contacts of a switch are drawn as one: their wires end at a common terminal and at one terminal each', () => {

@@ -55,16 +55,16 @@ for (const { name, check } of laws) {
   });
 }
 
+const damaged = examples.flatMap(({ circuit: whole, width }) =>
+  (['broken', 'bridged'] as const).map((condition) => {
+    const circuit = withConditions(whole, () => condition);
+    return { circuit, drawing: drawnWhole(circuit, width) };
+  }),
+);
+
 for (const { name, check } of laws) {
   test(`and with all their components taken out or bridged, ${name}`, () => {
-    for (const whole of examples) {
-      for (const condition of ['broken', 'bridged'] as const) {
-        const circuit = withConditions(whole.circuit, () => condition);
-        const drawing = drawSchematic(circuit, { width: whole.width });
-        assert.ok(drawing.kind === 'drawing');
-        check(drawing, circuit);
-      }
-    }
+    for (const { circuit, drawing } of damaged) check(drawing, circuit);
   });
 }
 
