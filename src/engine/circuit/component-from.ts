@@ -1,4 +1,4 @@
-import type { Quantity } from '../quantity/index.ts';
+import type { Fraction, Quantity } from '../quantity/index.ts';
 import { checkRange } from './check-range.ts';
 import { conditions, isCondition } from './condition.ts';
 import { exactNumber, refuse, refuseType, shown } from './fields.ts';
@@ -117,18 +117,15 @@ function supplyFormOf(fields: Fields, path: string): SupplyForm | undefined {
   return form;
 }
 
-function percent(
-  fields: Fields,
-  path: string,
-): { readonly tolerance?: NonNullable<ReturnType<typeof exactNumber>>['exact'] } {
+function percent(fields: Fields, path: string): Fraction | undefined {
   const found = fields['tolerance'];
-  if (found === undefined) return {};
+  if (found === undefined) return undefined;
   const number = exactNumber(found);
   if (!number) refuse(`${path}.tolerance`, 'not a number', { found: shown(found) });
   if (number.exact.compare(0) <= 0) refuse(`${path}.tolerance`, 'must be positive', { found: shown(found) });
   if (number.exact.compare(100) >= 0)
     refuse(`${path}.tolerance`, 'not below', { found: shown(found), high: '100' });
-  return { tolerance: number.exact };
+  return number.exact;
 }
 
 /** Leaves out the fields that are absent. */
@@ -152,7 +149,7 @@ export function componentFrom(json: unknown, path: string): Component {
     });
   }
   const fields = object(json, path, knownOf.get(kind) ?? always);
-  const hidden = truth(fields, 'hidden', path);
+  const hidden = truth(fields, 'hidden', path) ? true : undefined;
   const id = labelOf(fields, path);
   const condition = conditionOf(fields, 'condition', id, path);
   const fault = conditionOf(fields, 'fault', id, path);
@@ -160,9 +157,7 @@ export function componentFrom(json: unknown, path: string): Component {
     id,
     from: node(text(fields, 'from', path), `${path}.from`),
     to: node(text(fields, 'to', path), `${path}.to`),
-    ...(hidden && { hidden }),
-    ...(condition && { condition }),
-    ...(fault && { fault }),
+    ...present({ hidden, condition, fault }),
   };
   const ohms = (name: string): ReturnType<typeof field> => field(fields, name, path, 'Ω', 'not negative');
   switch (kind) {
@@ -195,8 +190,8 @@ export function componentFrom(json: unknown, path: string): Component {
         ...ends,
         kind,
         resistance,
-        ...(kind === 'resistor' && percent(fields, path)),
         ...present({
+          tolerance: kind === 'resistor' ? percent(fields, path) : undefined,
           range: rangeOf(fields, 'range', path, resistance),
           ratedPower: field(fields, 'ratedPower', path, 'W', 'positive'),
         }),
@@ -240,8 +235,10 @@ export function componentFrom(json: unknown, path: string): Component {
         ...ends,
         kind,
         ratedCurrent: requiredField(fields, 'ratedCurrent', path, 'A', 'positive'),
-        ...present({ resistance: ohms('resistance') }),
-        ...(truth(fields, 'blown', path) && { blown: true }),
+        ...present({
+          resistance: ohms('resistance'),
+          blown: truth(fields, 'blown', path) ? true : undefined,
+        }),
       };
     case 'switch':
     case 'push':
