@@ -45,7 +45,8 @@ export class Visit {
         polling: 20,
       },
     );
-    await frame.evaluate(`Promise.all(${all}.map((each) => each.ready))`);
+    // Without what they give, which a tab would have to send.
+    await frame.evaluate(`Promise.all(${all}.map((each) => each.ready)).then(() => {})`);
     await frame.evaluate(
       'new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(done))))',
     );

@@ -28,14 +28,16 @@ export interface Painted {
   readonly finished: () => void;
 }
 
-/** Does something when the browser has nothing else to do, at the latest after the timeout, if one is given. */
-const whenIdle = (work: () => void, by: IdleRequestOptions = {}): void => {
+/** Does something when the browser has nothing else to do, at the latest after the timeout: some are never idle that show nothing new. */
+const whenIdle = (work: () => void, by: IdleRequestOptions): void => {
   if ('requestIdleCallback' in globalThis) requestIdleCallback(work, by);
   else setTimeout(work);
 };
 
 /** Nobody has come to a component by its name so soon. */
 const soon: IdleRequestOptions = { timeout: 100 };
+/** Nobody has come to a board that was out of sight so soon. */
+const inTheEnd: IdleRequestOptions = { timeout: 2000 };
 
 /** What a board keeps free at its sides: the padding of its sheet. */
 const edges = 24;
@@ -129,7 +131,7 @@ export class Painter {
       this.#planned = this.#built = false;
       if (this.#near) this.#build();
       else {
-        whenIdle(this.#build);
+        whenIdle(this.#build, inTheEnd);
         if (this.#isBegun || this.#follows()) return;
         this.#plan();
       }

@@ -41,6 +41,9 @@ function isKind(value: unknown): value is Component['kind'] {
   return typeof value === 'string' && Object.hasOwn(fieldsOf, value);
 }
 
+/** Whether it is marked so: false is as good as absent. */
+const marked = (...where: Parameters<typeof truth>): true | undefined => (truth(...where) ? true : undefined);
+
 function text(fields: Fields, name: string, path: string): string {
   const found = fields[name];
   if (found === undefined) refuseJson(path, 'missing field', { field: name });
@@ -149,7 +152,7 @@ export function componentFrom(json: unknown, path: string): Component {
     });
   }
   const fields = object(json, path, knownOf.get(kind) ?? always);
-  const hidden = truth(fields, 'hidden', path) ? true : undefined;
+  const hidden = marked(fields, 'hidden', path);
   const id = labelOf(fields, path);
   const condition = conditionOf(fields, 'condition', id, path);
   const fault = conditionOf(fields, 'fault', id, path);
@@ -237,7 +240,7 @@ export function componentFrom(json: unknown, path: string): Component {
         ratedCurrent: requiredField(fields, 'ratedCurrent', path, 'A', 'positive'),
         ...present({
           resistance: ohms('resistance'),
-          blown: truth(fields, 'blown', path) ? true : undefined,
+          blown: marked(fields, 'blown', path),
         }),
       };
     case 'switch':

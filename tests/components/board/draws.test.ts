@@ -1,4 +1,5 @@
 import { expect, fixture, html, nextFrame, oneEvent } from '@open-wc/testing';
+import { render } from 'lit';
 import { parseCircuit } from '../../../src/engine/index.ts';
 import type { RheoletBoard } from '../../../src/components/board/index.ts';
 import type { ProblemDetail } from '../../../src/components/link/index.ts';
@@ -166,19 +167,27 @@ describe('a board in its page', () => {
     expect(new Bench(bench.board).digits('A1')).to.equal('1.05 A');
   });
 
-  it('draws in the end also what is out of sight', async () => {
-    const board = await fixture<RheoletBoard>(
-      html`<rheolet-board circuit=${quayLine} class="far"></rheolet-board>`,
-      { parentNode: Object.assign(document.createElement('div'), {}) },
-    );
-    const tall = document.createElement('div');
-    tall.style.setProperty('height', '20000px');
-    document.body.append(tall, board);
-    await board.ready;
-    expect(board.shadowRoot!.querySelectorAll('[data-id]')).to.have.length(5);
-    tall.remove();
-    board.remove();
-  });
+  /** What a window that shows nothing new makes of it: it is never idle, and comes back only when the time is over. */
+  const neverIdle: typeof requestIdleCallback = (work, options) =>
+    options?.timeout === undefined ? 0 : window.setTimeout(work, options.timeout);
+
+  for (const [where, idle] of [
+    ['', requestIdleCallback],
+    [', and where the browser is never idle', neverIdle],
+  ] as const)
+    it(`draws in the end also what is out of sight${where}`, async () => {
+      const usual = globalThis.requestIdleCallback;
+      globalThis.requestIdleCallback = idle;
+      const page = document.createElement('div');
+      page.style.paddingBlockStart = '20000px';
+      render(html`<rheolet-board circuit=${quayLine}></rheolet-board>`, page);
+      document.body.append(page);
+      const board = page.querySelector<RheoletBoard>('rheolet-board')!;
+      await board.ready;
+      expect(board.shadowRoot!.querySelectorAll('[data-id]')).to.have.length(5);
+      page.remove();
+      globalThis.requestIdleCallback = usual;
+    });
 });
 
 describe('the controls of a board', () => {
