@@ -3,10 +3,11 @@ import type { Supply, SupplyForm } from './model.ts';
 /** The words for what a supply may be. */
 export const supplyForms: readonly SupplyForm[] = ['cell', 'battery', 'supply'];
 
-/** What a supply is: as stated; else a battery where its cells are counted, or its highest e.m.f. is above 2 V (common practice). */
+/** What a supply is: as stated; else a battery where its cells are counted, or its e.m.f. goes beyond 2 V either way (common practice). */
 export function formOf({ form, cells, range, emf }: Supply): SupplyForm {
   if (form) return form;
-  const isOne = cells === undefined ? (range?.max ?? emf).value.compare(2) <= 0 : cells === 1;
+  const emfs = range ? [range.min, range.max] : [emf];
+  const isOne = cells === undefined ? emfs.every(({ value }) => value.abs().compare(2) <= 0) : cells === 1;
   return isOne ? 'cell' : 'battery';
 }
 

@@ -112,6 +112,10 @@ describe('The same circuit', () => {
     ['has a micro in three letters', 'R1 5 µΩ', 'R1 5 \u03bcΩ', 'R1 5 uΩ'],
     ['is a battery from more than 2 V', 'B1 6 V + R1 5 Ω', 'battery B1 6 V + R1 5 Ω'],
     ['is a cell up to 2 V', 'B1 2 V + R1 5 Ω', 'cell B1 2 V + R1 5 Ω'],
+    ['is a cell turned round down to −2 V', 'B1 -2 V + R1 5 Ω', 'cell B1 -2 V + R1 5 Ω'],
+    ['is a battery turned round beyond −2 V', 'B1 -2.5 V + R1 5 Ω', 'battery B1 -2.5 V + R1 5 Ω'],
+    ['is a cell within 2 V either way', 'B1 [-2..2] 1 V + R1 5 Ω', 'cell B1 [-2..2] 1 V + R1 5 Ω'],
+    ['is a battery from one end on', 'B1 [-6..2] 1 V + R1 5 Ω', 'battery B1 [-6..2] 1 V + R1 5 Ω'],
     ['is a battery where cells are counted', 'B1 2 × 1 V + R1 5 Ω', 'battery B1 2 × 1 V + R1 5 Ω'],
     ['has a kind word only to please', 'B1 6 V + lamp L1 8 Ω', 'B1 6 V + L1 8 Ω'],
     [

@@ -15,6 +15,11 @@ test('a loop is told from the positive terminal round to the supply again', () =
   );
 });
 
+test('an e.m.f. the other way round makes no cell of a battery', () => {
+  assert.match(words('B1 -6 V + R1 12 Ω'), / battery B1 of −6 V: /);
+  assert.match(words('B1 -1.5 V + R1 12 Ω'), / cell B1 of −1\.5 V: /);
+});
+
 test('branches are numbered, also those within branches, and their joining is told', () => {
   assert.equal(
     words('B1 1.5 V + (R1 1 Ω ∥ (R2 2 Ω + (R3 3 Ω ∥ L1 4 Ω) + R5 5 Ω))'),
