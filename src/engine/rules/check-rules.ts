@@ -1,5 +1,14 @@
-import { faultIn, hasFault, type Circuit, type Component } from '../circuit/index.ts';
+import {
+  asMarked,
+  faultIn,
+  hasFault,
+  isSwitch,
+  withValue,
+  type Circuit,
+  type Component,
+} from '../circuit/index.ts';
 import { solveExact, type Readings } from '../solve/index.ts';
+import { electrical } from '../topology/index.ts';
 import type { Said } from '../words/index.ts';
 import { componentsOf, type Found } from './found.ts';
 import { junctionLaw, loopLaw, ohmsLaw, powerBalance } from './laws.ts';
@@ -46,20 +55,32 @@ function obstacleOf(rule: Rule, circuit: Circuit, survey: Survey): Said | undefi
 const key = ({ form, relation, sides }: Equation): string =>
   [form, relation, ...sides.flatMap((side) => side.map(({ name }) => name)).sort()].join();
 
+/** The open switches each of which leads a second path past or through something, once it is closed: as the circuit is drawn, so that nothing secret is told. */
+function secondPaths(circuit: Circuit): string[] {
+  const drawn = asMarked(circuit);
+  const { live, trees } = electrical(drawn);
+  return drawn.components.flatMap((each) => {
+    if (!isSwitch(each) || each.closed || each.condition) return [];
+    const closed = electrical(withValue(drawn, each.id, 'closed'));
+    return closed.live.length > live.length && closed.trees.length === trees.length ? [each.id] : [];
+  });
+}
+
 /** Every place of a rule, none said twice; and why it has none, or not everywhere. */
-function places(rule: Rule, survey: Survey): readonly Found[] {
+function places(rule: Rule, circuit: Circuit, survey: Survey): readonly Found[] {
   const all = checkers[rule](survey);
   const different = [
     ...new Map(all.toReversed().map((one) => [one.equation ? key(one.equation) : one, one])).values(),
   ];
   const out = survey.broken.map(({ id }) => id);
-  const nowhere = {
-    code: /^(pa|j)/.test(rule) ? 'only one path' : 'nothing to add',
-    data: { ids: out },
-  } as const;
   const ids = /^(series|parallel)/.test(rule) ? survey.bridge : [];
   if (ids.length > 0) different.unshift({ about: componentsOf(ids), why: { code: 'bridge', data: { ids } } });
-  if (different.length === 0) return [{ about: [], why: nowhere }];
+  if (different.length === 0) {
+    const why: Said = /^(pa|j)/.test(rule)
+      ? { code: 'only one path', data: { ids: out, open: out.length > 0 ? [] : secondPaths(circuit) } }
+      : { code: 'nothing to add', data: { ids: out } };
+    return [{ about: [], why }];
+  }
   return different.reverse().sort((a, b) => Number(!a.equation) - Number(!b.equation));
 }
 
@@ -74,7 +95,7 @@ export function checkRules(
   const survey = new Survey(circuit, solution);
   return (Object.keys(checkers) as readonly Rule[]).flatMap((rule) => {
     const obstacle = obstacleOf(rule, circuit, survey);
-    return (obstacle ? [{ about: [], why: obstacle }] : places(rule, survey)).map(
+    return (obstacle ? [{ about: [], why: obstacle }] : places(rule, circuit, survey)).map(
       ({ about, why, equation }): RuleCheck => {
         if (!equation) return { rule, about, status: 'does not apply', within: 0, why };
         return { rule, about, substituted: equation, status: 'holds', within: survey.spread(equation), why };

@@ -19,7 +19,8 @@ export interface RuleData extends RuleNames {
   bridge: { readonly ids: readonly string[] };
   /** `ids` are what is taken out. */
   'nothing to add': { readonly ids: readonly string[] };
-  'only one path': { readonly ids: readonly string[] };
+  /** `ids` are what is taken out; else `open` are the switches each of which would lead a second path. */
+  'only one path': { readonly ids: readonly string[]; readonly open: readonly string[] };
   'taken out': { readonly ids: readonly string[] };
   'supply inside': { readonly ids: readonly string[] };
   /** A branch without resistance takes the whole current. */

@@ -1,6 +1,7 @@
 import assert from 'node:assert/strict';
 import { describe, it } from 'node:test';
 import type { Circuit } from '../../../src/engine/circuit/index.ts';
+import { parseCircuit } from '../../../src/engine/notation/index.ts';
 import { checkRules, type Rule } from '../../../src/engine/rules/index.ts';
 import { short } from '../solve/short.ts';
 import { prose } from './prose.ts';
@@ -83,7 +84,26 @@ describe('the rules of a circuit', () => {
   it('count an open branch and a dead end as if they were not there', () => {
     const alone = short('B1 p n 6; R1 p a 4; R2 a n 8');
     const more = short('B1 p n 6; R1 p a 4; R2 a n 8; S1 p b open; R3 b n 8; R4 a c 5');
-    assert.deepEqual(said(more), said(alone));
+    const named = said(alone).map((line) => line.replace('only one path', 'only one path while S1 is open'));
+    assert.deepEqual(said(more), named);
+  });
+
+  it('name each open switch that alone would lead a second path, and no other', () => {
+    for (const [circuit, open] of [
+      ['B1 6 V + ((S1 open + L1 4 Ω) ∥ (push S2 open + L2 4 Ω) ∥ L3 4 Ω)', ' while S1 and S2 are open'],
+      ['B1 6 V + R1 4 Ω + (R2 4 Ω ∥ S1 open)', ' while S1 is open'],
+      // Closing one of two leaves the other; a dead end stays one; and a circuit of its own is no second path in this one.
+      ['B1 6 V + ((S1 open + S2 open + L1 4 Ω) ∥ L2 4 Ω)', ''],
+      ['B1 6 V @a–@b; R1 4 Ω @a–@b; S1 open @a–@c; R2 4 Ω @c–@d', ''],
+      ['B1 6 V @a–@b; R1 4 Ω @a–@b; B2 6 V @c–@d; S1 open @c–@e; R2 4 Ω @e–@d', ''],
+      // What the one contact closes the other opens, and what a wire bridges is closed.
+      ['B1 6 V + ((changeover S1a closed + L1 4 Ω) ∥ (changeover S1b open + L2 4 Ω))', ''],
+      ['B1 6 V + S1 open bridged + R1 4 Ω', ''],
+    ] as const) {
+      const lines = said(parseCircuit(circuit), 'parallel current', 'junction law');
+      const sentence = `does not apply: There is only one path${open}.`;
+      assert.deepEqual(lines, [`parallel current ${sentence}`, `junction law ${sentence}`], circuit);
+    }
   });
 
   it('compare an ideal voltmeter with what it is across', () => {

@@ -198,7 +198,11 @@ export const samples: { readonly [Code in keyof Catalogue]: readonly Catalogue[C
   'current splits': few,
   bridge: few,
   'nothing to add': [{ ids: [] }, { ids: ['L1'] }],
-  'only one path': [{ ids: [] }, { ids: ['L1', 'L2'] }],
+  'only one path': [
+    { ids: [], open: [] },
+    { ids: [], open: ['S1', 'S2'] },
+    { ids: ['L1', 'L2'], open: [] },
+  ],
   'taken out': one,
   'supply inside': one,
   bypassed: [{ ids: ['A1'] }, { ids: ['L1 bridge'] }],

@@ -30,8 +30,10 @@ export const rules: Sentences<RuleData> = {
     ids.length > 0
       ? `With ${all(ids)} taken out, no path has two parts to add up.`
       : 'No path here has two parts to add up.',
-  'only one path': ({ ids }) =>
-    ids.length > 0 ? `With ${all(ids)} taken out, only one path is left.` : 'There is only one path.',
+  'only one path': ({ ids, open }) =>
+    ids.length > 0
+      ? `With ${all(ids)} taken out, only one path is left.`
+      : `There is only one path${open.length > 0 ? ` while ${subject(open)} open` : ''}.`,
   'taken out': ({ ids }) => `${subject(ids)} taken out: no current flows there.`,
   'supply inside': ({ ids }) => `With ${all(ids)} inside, the resistances alone do not decide.`,
   bypassed: ({ ids }) => `Without a resistance, ${all(ids)} takes the whole current.`,
