@@ -78,6 +78,7 @@ export class RheoletValue extends LitElement {
         class=${snapshot.covered ? 'covered' : ''}
         aria-hidden="true"
         data-room=${room}
+        title=${text === '—' ? spoken : nothing}
         >${text}</span
       >${
         change
@@ -116,7 +117,7 @@ export class RheoletValue extends LitElement {
     const prefix = prefixIn(unit, unitOf(of));
     const reason = snapshot.readings.reason(of);
     const mistake: Said | undefined =
-      reason?.code === 'no such quantity'
+      reason?.code === 'no such quantity' || reason?.code === 'of two parts'
         ? reason
         : unit && prefix === undefined
           ? { code: 'not its unit', data: { found: unit, unit: unitOf(of) } }

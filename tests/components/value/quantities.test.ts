@@ -206,7 +206,7 @@ for (const { name, circuit, working, readings } of boards)
     expect(Object.fromEntries(shown)).to.deep.equal(readings);
   });
 
-describe('a reading that cannot exist has its reason for those who hear it', () => {
+describe('a reading that cannot exist has its reason for those who hear it, and behind a dash for those who point at it', () => {
   for (const [circuit, of, reason] of [
     [
       'B1 9 V + B2 3 V + R1 12 Ω',
@@ -227,7 +227,10 @@ describe('a reading that cannot exist has its reason for those who hear it', () 
     ['B1 6 V + S1 open + R1 5 Ω + S2 open', 'V_S1', 'no steady reading'],
   ] as const)
     it(`${of} of ${circuit}: ${reason}`, async () => {
-      expect(heard(await open(circuit, { of }))).to.equal(reason);
+      const made = await open(circuit, { of });
+      expect(heard(made)).to.equal(reason);
+      const [seen] = made.all('[part="value"]');
+      expect(seen?.title).to.equal(made.part('value') === '—' ? reason : '');
     });
 });
 

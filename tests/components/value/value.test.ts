@@ -121,4 +121,9 @@ describe('a value in a sentence', () => {
       expect(seen(value)).to.contain(sentence);
     });
   }
+
+  it('tells what to ask for instead of the one current of a potentiometer', async () => {
+    const { value } = await reading('B1 6 V + potentiometer R1a 4 Ω + potentiometer R1b 8 Ω', { of: 'I_R1' });
+    expect(seen(value)).to.equal('The two parts of R1 may carry different currents; ask for I_R1a or I_R1b.');
+  });
 });
