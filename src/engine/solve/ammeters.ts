@@ -9,9 +9,7 @@ import type { Caution, Remark } from './solution.ts';
 const many = 10;
 
 /** Ammeters straight across supplies: between their ends there are only supplies that drive the same way round, and what has no resistance. */
-export function ammetersAcrossSupplies(graph: Graph): Caution[] {
-  const { meters, ends } = runsOf(graph);
-  if (meters.size === 0) return [];
+function acrossSupplies(graph: Graph, { meters, ends }: Runs): Caution[] {
   const ranks = graph.components.map(({ kind }, branch) => {
     if (kind === 'supply') return (graph.ohms[branch] ?? 0) + 1;
     return meters.has(branch) || !joins(graph, branch) ? Infinity : 0;
@@ -58,16 +56,14 @@ function loopsOf(graph: Graph, { meters, ends, isBeside }: Runs): Loop[][] {
   return together.filter(({ length }) => length > 0);
 }
 
-/** Ammeters across what is no supply: they take the current that is to go through it. What is said of supplies is enough. */
-export function ammetersAcrossOthers(graph: Graph): Remark[] {
+/** Ammeters across what is no supply: they take the current that is to go through it. What is `said` of supplies is enough. */
+function acrossOthers(graph: Graph, runs: Runs, said: ReadonlySet<string>): Remark[] {
   const { components, ohms, supplies, tails, roots } = graph;
-  const runs = runsOf(graph);
   if (![...runs.meters.keys()].some(runs.isBeside)) return [];
   const driven = new Set(supplies.map((supply) => roots[tails[supply] ?? 0]));
   const ohmsOf = (branches: readonly number[]): number =>
     branches.reduce((sum, branch) => sum + (ohms[branch] ?? 0), 0);
   const metersOf = (some: readonly number[]): number[] => some.flatMap((run) => runs.meters.get(run) ?? []);
-  const said = new Set(ammetersAcrossSupplies(graph).flatMap(({ ids }) => ids));
   const found = new Map<string, [meters: number[], parts: number[]]>();
   for (const loops of loopsOf(graph, runs)) {
     const parts = loops.flatMap((loop) => loop.parts);
@@ -86,4 +82,18 @@ export function ammetersAcrossOthers(graph: Graph): Remark[] {
     const data = { meters: own, others, ideal: ohmsOf(meters) === 0 };
     return [{ code: 'ammeter across', data, ids: [...own, ...others] }];
   });
+}
+
+/** Ammeters that lie across something instead of in series with it. */
+export interface AmmetersAcross {
+  readonly supplies: readonly Caution[];
+  readonly others: readonly Remark[];
+}
+
+/** Finds them. */
+export function ammetersAcross(graph: Graph): AmmetersAcross {
+  const runs = runsOf(graph);
+  if (runs.meters.size === 0) return { supplies: [], others: [] };
+  const supplies = acrossSupplies(graph, runs);
+  return { supplies, others: acrossOthers(graph, runs, new Set(supplies.flatMap(({ ids }) => ids))) };
 }

@@ -8,6 +8,7 @@ import {
   type Circuit,
 } from '../circuit/index.ts';
 import type { Fraction } from '../quantity/index.ts';
+import { ammetersAcross, type AmmetersAcross } from './ammeters.ts';
 import { benchCautions, benchRemarks } from './bench.ts';
 import { cautionsOf } from './cautions.ts';
 import type { Flow } from './flow.ts';
@@ -49,6 +50,7 @@ export class Answer<N extends number | Fraction> implements Readings<N> {
   #looped: Uint8Array | undefined;
   /** The places of the components by id. */
   #places: Map<string, number> | undefined;
+  #across: AmmetersAcross | undefined;
 
   constructor(
     circuit: Circuit,
@@ -73,13 +75,13 @@ export class Answer<N extends number | Fraction> implements Readings<N> {
     if (!this.#driven) return conditionsOf(this.#circuit);
     return [
       ...remarksOf(this.#graph, this.#drawn),
-      ...benchRemarks(this.#circuit, this.#drawn, this),
+      ...benchRemarks(this.#circuit, this.#ammeters, this),
       ...conditionsOf(this.#circuit),
     ];
   }
 
   get cautions(): readonly Caution[] {
-    const bench = this.#circuit.terminals ? [] : benchCautions(this.#circuit, this.#drawn, this);
+    const bench = this.#circuit.terminals ? [] : benchCautions(this.#circuit, this.#ammeters, this);
     return [...cautionsOf(this.#circuit, this.#graph, this), ...bench];
   }
 
@@ -87,6 +89,10 @@ export class Answer<N extends number | Fraction> implements Readings<N> {
   get #drawn(): Graph {
     const drawn = asMarked(this.#circuit);
     return drawn === this.#circuit ? this.#graph : graphOf(bridges(drawn));
+  }
+
+  get #ammeters(): AmmetersAcross {
+    return (this.#across ??= ammetersAcross(this.#drawn));
   }
 
   potential(node: string): N | undefined {

@@ -1,7 +1,6 @@
 import { forwardPoint, isSupply, type Circuit, type Component } from '../circuit/index.ts';
 import type { Fraction } from '../quantity/index.ts';
-import { ammetersAcrossOthers, ammetersAcrossSupplies } from './ammeters.ts';
-import type { Graph } from './graph.ts';
+import type { AmmetersAcross } from './ammeters.ts';
 import { isBeyond, number, written } from './limit.ts';
 import type { Caution, Readings, Remark } from './solution.ts';
 
@@ -45,17 +44,17 @@ function pairsOf(joints: ReadonlyMap<string, readonly Component[]>): Remark[] {
   );
 }
 
-/** What a teacher would say at the bench of a circuit that has an answer: what is in the wrong place, or the wrong way round, as far as it is `drawn`. */
+/** What a teacher would say at the bench of a circuit that has an answer: what is in the wrong place, or the wrong way round. */
 export function benchRemarks(
   circuit: Circuit,
-  drawn: Graph,
+  across: AmmetersAcross,
   readings: Readings<number | Fraction>,
 ): Remark[] {
   const joints = jointsOf(circuit);
   const ends: readonly string[] = circuit.terminals ?? [];
   return [
     ...pairsOf(joints),
-    ...ammetersAcrossOthers(drawn),
+    ...across.others,
     ...circuit.components.flatMap(({ id, from, to }): Remark[] => {
       const isLoose = (node: string): boolean => joints.get(node)?.length === 1 && !ends.includes(node);
       const loose = from === to ? [] : [from, to].filter(isLoose);
@@ -90,10 +89,10 @@ function overloaded(
   ];
 }
 
-/** What would happen to parts of the real circuit that are in the wrong place, as far as it is `drawn`. */
+/** What would happen to parts of the real circuit that are in the wrong place. */
 export function benchCautions(
   { components }: Circuit,
-  drawn: Graph,
+  across: AmmetersAcross,
   readings: Readings<number | Fraction>,
 ): Caution[] {
   const each = components.flatMap((component): Caution[] => {
@@ -109,5 +108,5 @@ export function benchCautions(
     }
     return [];
   });
-  return [...each, ...ammetersAcrossSupplies(drawn)];
+  return [...each, ...across.supplies];
 }

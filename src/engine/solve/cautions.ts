@@ -1,11 +1,15 @@
 import { isTrack, twinOf, type Circuit, type Component } from '../circuit/index.ts';
 import { writeReading, type Fraction } from '../quantity/index.ts';
-import { limits, loopOf, shorted } from './faults.ts';
+import { loopOf, ohmsOutside, shorted } from './faults.ts';
 import type { Graph } from './graph.ts';
 import { idsOf } from './ids-of.ts';
 import { isBeyond, number, written } from './limit.ts';
 import type { Caution, Readings } from './solution.ts';
 
+/** Ohms that are no more than those of a joint: half a metre of lead has them (1 mm² of copper: 0.017 Ω a metre). */
+const joint = 0.01;
+/** Amperes, more than which neither leads nor supplies of a school bench carry (common practice). */
+const strong = 10;
 /** Volts d.c. up to which parts that may be touched count as extra-low voltage (IEC 60335-1, as taken over by IEC 62282-5-1:2012, 3.23). */
 const extraLow = 60;
 /** How much of its rated power a lamp, a heater or a motor may take before it is worth a word (common practice). */
@@ -53,10 +57,14 @@ export function cautionsOf(
   // What limits a current itself closes no short circuit: its loop, which may be long, need not be gone round.
   // A network is measured with a supply that is only thought of: that can come to no harm.
   const loops = terminals ? [] : [...graph.slack, ...graph.chords];
-  const chords = loops.filter((chord) => !limits(graph, chord));
+  const chords = loops.filter((chord) => ohmsOutside(graph, chord) <= joint);
+  const isStrong = (supply: number): boolean =>
+    isBeyond(Math.abs(number(readings.current(components[supply]?.id ?? ''))), strong);
   const shorts = idsOf(
     graph,
-    chords.flatMap((chord) => shorted(graph, loopOf(graph, chord))),
+    chords
+      .map((chord) => loopOf(graph, chord))
+      .flatMap((loop) => [...shorted(graph, loop), ...shorted(graph, loop, joint).filter(isStrong)]),
   );
   if (shorts.length > 0) cautions.push({ code: 'cell shorted', data: { supplies: shorts }, ids: shorts });
   for (const component of components) {

@@ -54,7 +54,7 @@ export interface RemarkData {
 
 /** Hazards of the real circuit. */
 export interface CautionData {
-  /** Supplies whose current is limited by nothing but themselves. */
+  /** Supplies whose current is limited by nothing but themselves; or hardly by anything else, and is more than a school bench carries. */
   'cell shorted': { readonly supplies: readonly string[] };
   /** Takes more power than its rating; both written with units. */
   'over its rating': { readonly id: string; readonly power: string; readonly rating: string };

@@ -21,20 +21,20 @@ export function loopOf(graph: Graph, chord: number): Step[] {
   return [...onwards, ...back.reverse()];
 }
 
-/** Whether a branch has resistance that is not inside of a supply. */
-export const limits = ({ components, ohms }: Graph, branch: number): boolean =>
-  Boolean(ohms[branch]) && components[branch]?.kind !== 'supply';
+/** The resistance of a branch that is not inside of a supply, in ohms. */
+export const ohmsOutside = ({ components, ohms, ohm }: Graph, branch: number): number =>
+  components[branch]?.kind === 'supply' ? 0 : (ohms[branch] ?? 0) / (ohm || 1);
 
 /**
- * The supplies that a loop short-circuits: nothing in it has resistance but inside of supplies, and all e.m.f.s, one at least, drive the
- * same way round. None if it is no short circuit.
+ * The supplies that a loop short-circuits: nothing in it has resistance (or it all together no more than so many ohms) but inside of
+ * supplies, and all e.m.f.s, one at least, drive the same way round. None if it is no short circuit.
  */
-export function shorted(graph: Graph, loop: readonly Step[]): number[] {
+export function shorted(graph: Graph, loop: readonly Step[], ohms = 0): number[] {
   const { emfs } = graph;
   const steps = loop.filter(({ branch }) => emfs[branch]?.n);
   const ways = new Set(steps.map(({ branch, along }) => (emfs[branch]?.s ?? 0n) > 0n === along));
-  const isLimited = loop.some(({ branch }) => limits(graph, branch));
-  return ways.size > 1 || isLimited ? [] : steps.map(({ branch }) => branch);
+  const outside = loop.reduce((sum, { branch }) => sum + ohmsOutside(graph, branch), 0);
+  return ways.size > 1 || outside > ohms ? [] : steps.map(({ branch }) => branch);
 }
 
 /** The e.m.f. round a loop. */

@@ -26,7 +26,7 @@ function totalsOf({ sent, ohm, volt }: Graph, added: Numbers, lows: Numbers): re
       continue;
     }
     sums.clear(1);
-    addQuotient(sums, 0, Number(given.s * given.n) * (volt || 1), Number(given.d) * (ohm || 1));
+    addQuotient(sums, Number(given.s * given.n) * (volt || 1), Number(given.d) * (ohm || 1));
     largest = Math.max(largest, Math.abs(sums.rounded(0)));
     sums.add(0, own, lows[branch]);
     total.push(sums.rounded(0));

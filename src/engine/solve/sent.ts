@@ -58,11 +58,11 @@ export const onLoops = (graph: Graph): Uint8Array =>
 /** Scratch. */
 const rest = new Twofolds();
 
-/** Adds a quotient of whole numbers to one of these sums. */
-export function addQuotient(sums: Twofolds, at: number, numerator: number, denominator: number): void {
+/** Adds a quotient of whole numbers to the first of these sums. */
+export function addQuotient(sums: Twofolds, numerator: number, denominator: number): void {
   const high = numerator / denominator;
   rest.clear(1);
   rest.add(0, numerator);
   rest.addProduct(0, -high, denominator);
-  sums.add(at, high, rest.rounded(0) / denominator);
+  sums.add(0, high, rest.rounded(0) / denominator);
 }

@@ -339,4 +339,51 @@ export const rows: readonly Row[] = [
     remarks: ['broken: R3', 'bridged: R1'],
     readings: { R_total: '10' },
   },
+  {
+    what: 'as little resistance as a joint has straight across a bench supply: 6 kA',
+    circuit: 'B1 a g 6; R1 a g 0.001; R2 a g 12',
+    cautions: ['cell shorted: B1'],
+    readings: { I_R1: '6000' },
+  },
+  {
+    what: '0.01 Ω in two pieces across it, the most that a joint has',
+    circuit: 'B1 a g 6; R1 a b 0.004; R2 b g 0.006; R3 b g 12',
+    cautions: ['cell shorted: B1'],
+  },
+  {
+    what: 'a little more than a joint has',
+    circuit: 'B1 a g 6; R1 a b 0.005; R2 b g 0.006',
+  },
+  {
+    what: 'two supplies in a chain across next to nothing, the second with some resistance inside',
+    circuit: 'B1 a b 6; B2 b g 6 0.1; R1 a g 0.001',
+    cautions: ['cell shorted: B1 B2'],
+  },
+  {
+    what: 'a thermocouple with next to nothing across it: 0.5 A, which any lead carries',
+    circuit: 'B1 a g 0.0005; R1 a g 0.001',
+  },
+  {
+    what: '10 A through next to nothing, what a school bench may carry, and a little more',
+    circuit: 'B1 a b 1.5 0.149; R1 a b 0.001; B2 c d 1.5 0.148; R2 c d 0.001',
+    cautions: ['cell shorted: B2'],
+  },
+  {
+    what: 'a supply of 5 kV with 10 MΩ inside, next to nothing across it: 0.5 mA',
+    circuit: 'B1 a g 5000 10000000; R1 a g 0.001',
+  },
+  {
+    what: 'the starter motor of a car: 200 A through leads of next to no resistance',
+    circuit: 'B1 a b 12 0.01; R1 b c 0.001; R2 c g 0.048; R3 g a 0.001',
+  },
+  {
+    what: 'a line of next to no resistance to a lamp, and an ammeter with its shunt',
+    circuit: 'B1 a g 6; R1 a b 0.001; L1 b c 12; A1 c g 0.0005; R2 c g 0.001',
+  },
+  {
+    what: 'a charger and a battery with next to no resistance between: what flows is driven backwards',
+    circuit: 'B1 a g 14; R1 a b 0.01; B2 b g 12 0.1',
+    remarks: ['cells in opposition: B2 B1'],
+    cautions: ['driven backwards: B2'],
+  },
 ];
