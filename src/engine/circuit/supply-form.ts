@@ -6,8 +6,10 @@ export const supplyForms: readonly SupplyForm[] = ['cell', 'battery', 'supply'];
 /** What a supply is: as stated; else a battery where its cells are counted, or its e.m.f. goes beyond 2 V either way (common practice). */
 export function formOf({ form, cells, range, emf }: Supply): SupplyForm {
   if (form) return form;
-  const emfs = range ? [range.min, range.max] : [emf];
-  const isOne = cells === undefined ? emfs.every(({ value }) => value.abs().compare(2) <= 0) : cells === 1;
+  const isOne =
+    cells === undefined
+      ? (range ? [range.min, range.max] : [emf]).every(({ value }) => Math.abs(Number(value)) <= 2)
+      : cells === 1;
   return isOne ? 'cell' : 'battery';
 }
 

@@ -58,13 +58,12 @@ export function cautionsOf(
   // A network is measured with a supply that is only thought of: that can come to no harm.
   const loops = terminals ? [] : [...graph.slack, ...graph.chords];
   const chords = loops.filter((chord) => ohmsOutside(graph, chord) <= joint);
-  const isStrong = (supply: number): boolean =>
-    isBeyond(Math.abs(number(readings.current(components[supply]?.id ?? ''))), strong);
   const shorts = idsOf(
     graph,
-    chords
-      .map((chord) => loopOf(graph, chord))
-      .flatMap((loop) => [...shorted(graph, loop), ...shorted(graph, loop, joint).filter(isStrong)]),
+    chords.flatMap((chord) => {
+      const current = number(readings.current(graph.components[chord]?.id ?? ''));
+      return shorted(graph, loopOf(graph, chord), isBeyond(Math.abs(current), strong) ? joint : 0);
+    }),
   );
   if (shorts.length > 0) cautions.push({ code: 'cell shorted', data: { supplies: shorts }, ids: shorts });
   for (const component of components) {

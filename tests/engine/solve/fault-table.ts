@@ -360,6 +360,12 @@ export const rows: readonly Row[] = [
     cautions: ['cell shorted: B1 B2'],
   },
   {
+    what: 'the same behind a resistor with a wire across it',
+    circuit: 'R2 a c 5 bridged; B1 c g 6; R1 a g 0.001',
+    remarks: ['bridged: R2'],
+    cautions: ['cell shorted: B1'],
+  },
+  {
     what: 'a thermocouple with next to nothing across it: 0.5 A, which any lead carries',
     circuit: 'B1 a g 0.0005; R1 a g 0.001',
   },
