@@ -45,8 +45,7 @@ export class Visit {
         polling: 20,
       },
     );
-    // Without what they give, which a tab would have to send.
-    await frame.evaluate(`Promise.all(${all}.map((each) => each.ready)).then(() => {})`);
+    await frame.evaluate(`Promise.all(${all}.map((each) => each.ready))`);
     await frame.evaluate(
       'new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(done))))',
     );

@@ -1,14 +1,5 @@
-import {
-  asMarked,
-  faultIn,
-  hasFault,
-  isSwitch,
-  withValue,
-  type Circuit,
-  type Component,
-} from '../circuit/index.ts';
+import { faultIn, hasFault, type Circuit, type Component } from '../circuit/index.ts';
 import { solveExact, type Readings } from '../solve/index.ts';
-import { electrical } from '../topology/index.ts';
 import type { Said } from '../words/index.ts';
 import { componentsOf, type Found } from './found.ts';
 import { junctionLaw, loopLaw, ohmsLaw, powerBalance } from './laws.ts';
@@ -55,19 +46,8 @@ function obstacleOf(rule: Rule, circuit: Circuit, survey: Survey): Said | undefi
 const key = ({ form, relation, sides }: Equation): string =>
   [form, relation, ...sides.flatMap((side) => side.map(({ name }) => name)).sort()].join();
 
-/** The open switches each of which leads a second path past or through something, once it is closed: as the circuit is drawn, so that nothing secret is told. */
-function secondPaths(circuit: Circuit): string[] {
-  const drawn = asMarked(circuit);
-  const { live, trees } = electrical(drawn);
-  return drawn.components.flatMap((each) => {
-    if (!isSwitch(each) || each.closed || each.condition) return [];
-    const closed = electrical(withValue(drawn, each.id, 'closed'));
-    return closed.live.length > live.length && closed.trees.length === trees.length ? [each.id] : [];
-  });
-}
-
 /** Every place of a rule, none said twice; and why it has none, or not everywhere. */
-function places(rule: Rule, circuit: Circuit, survey: Survey): readonly Found[] {
+function places(rule: Rule, survey: Survey): readonly Found[] {
   const all = checkers[rule](survey);
   const different = [
     ...new Map(all.toReversed().map((one) => [one.equation ? key(one.equation) : one, one])).values(),
@@ -77,7 +57,7 @@ function places(rule: Rule, circuit: Circuit, survey: Survey): readonly Found[] 
   if (ids.length > 0) different.unshift({ about: componentsOf(ids), why: { code: 'bridge', data: { ids } } });
   if (different.length === 0) {
     const why: Said = /^(pa|j)/.test(rule)
-      ? { code: 'only one path', data: { ids: out, open: out.length > 0 ? [] : secondPaths(circuit) } }
+      ? { code: 'only one path', data: { ids: out, open: out.length > 0 ? [] : survey.secondPaths } }
       : { code: 'nothing to add', data: { ids: out } };
     return [{ about: [], why }];
   }
@@ -95,7 +75,7 @@ export function checkRules(
   const survey = new Survey(circuit, solution);
   return (Object.keys(checkers) as readonly Rule[]).flatMap((rule) => {
     const obstacle = obstacleOf(rule, circuit, survey);
-    return (obstacle ? [{ about: [], why: obstacle }] : places(rule, circuit, survey)).map(
+    return (obstacle ? [{ about: [], why: obstacle }] : places(rule, survey)).map(
       ({ about, why, equation }): RuleCheck => {
         if (!equation) return { rule, about, status: 'does not apply', within: 0, why };
         return { rule, about, substituted: equation, status: 'holds', within: survey.spread(equation), why };

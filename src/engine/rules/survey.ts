@@ -12,6 +12,7 @@ import { add, negate, zero } from './arithmetic.ts';
 import { bears, together, type Block } from './block.ts';
 import { flipped, valueOf } from './equation.ts';
 import type { Equation, Term, Value } from './rule-check.ts';
+import { secondPaths } from './second-paths.ts';
 
 /** Whether a block closes on itself through its first part, a supply. */
 export const isClosed = ({ tree }: Block): boolean => tree.kind === 'series' && tree.from === tree.to;
@@ -37,9 +38,12 @@ export class Survey {
   readonly blocks: readonly Block[];
   /** The block that a block is a part of. */
   readonly around: ReadonlyMap<Block, Block>;
+  readonly #circuit: Circuit;
   readonly #components: ReadonlyMap<string, Component>;
+  #secondPaths: readonly string[] | undefined;
 
   constructor(circuit: Circuit, solution: Readings<Value>) {
+    this.#circuit = circuit;
     const { live, trees, bridge } = electrical(circuit);
     this.solution = solution;
     this.live = live;
@@ -72,6 +76,11 @@ export class Survey {
     }
     this.blocks = order.flatMap((tree) => built.get(tree) ?? []);
     this.around = around;
+  }
+
+  /** The open switches each of which would lead a second path: looked for once for all rules that ask. */
+  get secondPaths(): readonly string[] {
+    return (this.#secondPaths ??= secondPaths(this.#circuit));
   }
 
   /** A step of a walk through one component. What a supply delivers leaves it at `from`. */

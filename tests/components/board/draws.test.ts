@@ -167,16 +167,20 @@ describe('a board in its page', () => {
     expect(new Bench(bench.board).digits('A1')).to.equal('1.05 A');
   });
 
+  const usual = requestIdleCallback;
+  afterEach(() => {
+    globalThis.requestIdleCallback = usual;
+  });
+
   /** What a window that shows nothing new makes of it: it is never idle, and comes back only when the time is over. */
   const neverIdle: typeof requestIdleCallback = (work, options) =>
     options?.timeout === undefined ? 0 : window.setTimeout(work, options.timeout);
 
   for (const [where, idle] of [
-    ['', requestIdleCallback],
+    ['', usual],
     [', and where the browser is never idle', neverIdle],
   ] as const)
     it(`draws in the end also what is out of sight${where}`, async () => {
-      const usual = globalThis.requestIdleCallback;
       globalThis.requestIdleCallback = idle;
       const page = document.createElement('div');
       page.style.paddingBlockStart = '20000px';
@@ -186,7 +190,6 @@ describe('a board in its page', () => {
       await board.ready;
       expect(board.shadowRoot!.querySelectorAll('[data-id]')).to.have.length(5);
       page.remove();
-      globalThis.requestIdleCallback = usual;
     });
 });
 
