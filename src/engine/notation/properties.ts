@@ -46,6 +46,9 @@ export function readProperties(cursor: Cursor, label: Token, kind: Kind): Proper
   /** Keeps what was read from `start` on, if it suits the kind and is not told yet. */
   const keep = (start: Token, sign: Sign, value: Value): void => {
     if (!(sign in taken) && !always.includes(sign)) {
+      // Whatever has an internal resistance has no other one.
+      if (sign === 'Ω' && 'r' in taken && values.has('V'))
+        cursor.wrong(start, 'write instead', undefined, `r ${cursor.since(start)}`);
       cursor.wrong(start, 'unsuitable', undefined, '', label.text);
     }
     // A lamp is told by its resistance, or by two of its ratings.

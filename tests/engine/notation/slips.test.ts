@@ -17,6 +17,7 @@ const slips: readonly (readonly [line: string, column: number, sentence: string]
   ['B1 6 V + R1 5 Ω)', 16, 'This “)” closes nothing.'],
   ['B1 6 V + R1', 10, 'R1 needs a value, such as R1 12 Ω.'],
   ['B1 6 V + R1 5', 13, '5 needs a unit: 5 Ω?'],
+  ['B1 6 V 0.5 Ω + R1 5 Ω', 8, 'Write r 0.5 Ω, not “0.5 Ω”.'],
   ['B1 6 V + R1 5 V', 13, '“5 V” does not suit R1.'],
   ['B1 6 V + R1 12 Ohm', 13, 'Write 12 Ω, not “12 Ohm”.'],
   ['B1 6 V + R1 = 5 Ω', 13, '“=” does not belong in a circuit.'],

@@ -123,6 +123,8 @@ export const tableOfMistakes: Readonly<Record<string, readonly Row[]>> = {
     row('B1 6 V + R1 1/0 Ω', 13, 'zero below'),
     row('B1 6 V + R1 5 V', 13, 'unsuitable'),
     row('B1 6 Ω + R1 5 Ω', 4, 'unsuitable'),
+    row('B1 6 V 0.5 Ω + R1 5 Ω', 8, 'write instead', 'r 0.5 Ω'),
+    row('B1 4 × 1.5 V 2 Ω ±5% + R1 5 Ω', 14, 'write instead', 'r 2 Ω'),
     row('B1 6 V r 5 V + R1 5 Ω', 8, 'unsuitable'),
     row('B1 6 V r [1..2] 5 V + R1 5 Ω', 8, 'unsuitable'),
     row('B1 6 V + S1 5 Ω', 13, 'unsuitable'),
