@@ -123,7 +123,7 @@ export class RheoletBoard extends LitElement implements BoardFace {
       if (this.#news.differs(this.snapshot, this.#pointing.id)) this.requestUpdate();
     },
     finished: () => {
-      if (!this.#reading === !this.snapshot) this.#readiness.reach(); // until the engine is ready, nothing is
+      if (!this.#awaiting) this.#readiness.reach();
     },
   });
   readonly #pointing: Pointing = new Pointing(() => this.#painter.stage, {
@@ -138,8 +138,8 @@ export class RheoletBoard extends LitElement implements BoardFace {
   readonly #menu: Menu = new Menu(this);
   #given: string | Circuit | undefined;
   #text: string | undefined;
-  /** The circuit that is there, or that will be when the engine is ready for it. */
-  #reading: Circuit | undefined;
+  /** The circuit that will be there when the engine is ready for it; what is drawn until then is not what was given. */
+  #awaiting: Circuit | undefined;
   #opened = false;
   #problem = '';
   #revealed = false;
@@ -345,17 +345,17 @@ export class RheoletBoard extends LitElement implements BoardFace {
   }
 
   #begin(circuit: Circuit | undefined): void {
-    this.#reading = circuit;
+    this.#awaiting = undefined;
     this.#store.open(circuit);
     this.#painter.renew();
   }
 
   /** Begins once the part of the engine is there that the circuit needs, unless the page gives another one meanwhile. */
   async #beginPrepared(circuit: Circuit): Promise<void> {
-    this.#reading = circuit;
+    this.#awaiting = circuit;
     await prepare(circuit);
     if (this.quantities) await fetchWriter();
-    if (this.#reading === circuit) this.#begin(circuit);
+    if (this.#awaiting === circuit) this.#begin(circuit);
   }
 
   #childrenChanged(): void {

@@ -27,6 +27,26 @@ describe('a board whose circuit has curves', () => {
     expect(board.shadowRoot?.querySelector('[part~="notes"]')?.textContent.trim()).to.equal('');
   });
 
+  it('is not ready with what it showed before, which the browser had no time to finish', async () => {
+    const usual = requestIdleCallback;
+    const finishing: IdleRequestCallback[] = [];
+    globalThis.requestIdleCallback = (work) => finishing.push(work);
+    try {
+      const board = await fixture<RheoletBoard>(
+        html`<rheolet-board circuit="B1 6 V + R1 5 Ω"></rheolet-board>`,
+      );
+      await new Promise(requestAnimationFrame);
+      expect(finishing).not.to.deep.equal([]);
+      board.circuit = 'B1 6 V + D1 + R1 5 Ω';
+      for (const work of finishing) work({ didTimeout: true, timeRemaining: () => 0 });
+      globalThis.requestIdleCallback = usual;
+      await board.ready;
+      expect(board.circuit?.components.map(({ id }) => id)).to.deep.equal(['B1', 'D1', 'R1']);
+    } finally {
+      globalThis.requestIdleCallback = usual;
+    }
+  });
+
   it('shows the last of the circuits that a page gives, whatever is ready first', async () => {
     const board = await fixture<RheoletBoard>(html`<rheolet-board circuit="B1 6 V + D1"></rheolet-board>`);
     board.circuit = 'B1 6 V + LED1 + R1 5 Ω';
