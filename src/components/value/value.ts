@@ -116,8 +116,9 @@ export class RheoletValue extends LitElement {
     const { of, unit } = this;
     const prefix = prefixIn(unit, unitOf(of));
     const reason = snapshot.readings.reason(of);
-    const mistake: Said | undefined =
-      reason?.code === 'no such quantity' || reason?.code === 'of two parts'
+    const mistake: Said | undefined = !of
+      ? { code: 'what to read', data: {} }
+      : reason?.code === 'no such quantity' || reason?.code === 'of two parts'
         ? reason
         : unit && prefix === undefined
           ? { code: 'not its unit', data: { found: unit, unit: unitOf(of) } }

@@ -36,6 +36,7 @@ export { isResistor } from './is-resistor.ts';
 export { isSettable } from './is-settable.ts';
 export { isSupply } from './is-supply.ts';
 export { isSwitch } from './is-switch.ts';
+export { inLatin } from './in-latin.ts';
 export { nearest } from './nearest.ts';
 export { isPoint } from './point.ts';
 export { defaultStep, lastSetting, nearestSetting, settingAt } from './range.ts';

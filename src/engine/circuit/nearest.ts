@@ -1,3 +1,5 @@
+import { inLatin } from './in-latin.ts';
+
 /**
  * How many letters must be put in, left out or changed, or two neighbours be swapped, to turn one word into another (Levenshtein 1966,
  * Damerau 1964; no letter twice).
@@ -23,8 +25,9 @@ export function nearest(found: string, words: Iterable<string>): string {
   let best = '';
   let least = Infinity;
   if (found.length > 30) return best;
+  const sought = inLatin(found).toLowerCase();
   for (const word of words) {
-    const steps = distance(found.toLowerCase(), word.toLowerCase());
+    const steps = distance(sought, word.toLowerCase());
     if (steps < least && steps <= word.length / (word.length < 4 ? 2 : 3)) [best, least] = [word, steps];
   }
   return best;

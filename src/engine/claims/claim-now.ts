@@ -1,6 +1,6 @@
 import type { Circuit } from '../circuit/index.ts';
 import type { Fraction } from '../quantity/index.ts';
-import { quantities } from '../solve/index.ts';
+import { meantBy, quantities } from '../solve/index.ts';
 import { Mistaken, readClaim } from './read-claim.ts';
 import { sidesIn } from './settle.ts';
 
@@ -17,7 +17,7 @@ export interface ClaimNow {
 /** Whether a statement holds in a circuit as it is set, and what its sides are there; undefined where it has no value or is not understood. */
 export function claimNow(circuit: Circuit, text: string): ClaimNow | undefined {
   try {
-    const claim = readClaim(text, quantities(circuit));
+    const claim = readClaim(text, quantities(circuit), (name) => meantBy(name, circuit));
     const sides = sidesIn(circuit, claim);
     if (!sides) return undefined;
     const { left, right, sign } = sides;

@@ -46,13 +46,16 @@ export class Mistaken extends Error {
 class Reader {
   readonly text: string;
   readonly names: ReadonlySet<string>;
+  /** The name that was probably meant by what is none. */
+  readonly meant: (name: string) => string;
   at = 0;
   degree = 0;
   #depth = 0;
 
-  constructor(text: string, names: readonly string[]) {
+  constructor(text: string, names: readonly string[], meant: (name: string) => string) {
     this.text = text;
     this.names = new Set(names);
+    this.meant = meant;
   }
 
   /** Takes what matches here, after spaces. */
@@ -167,9 +170,7 @@ class Reader {
 
   named(name: string): Part {
     if (!this.names.has(name)) {
-      // A label alone is most often meant as its resistance, or as its e.m.f.
-      const whole = ['R', 'E'].map((letter) => `${letter}_${name}`).find((each) => this.names.has(each));
-      const suggestion = whole ?? nearest(name, this.names);
+      const suggestion = this.meant(name);
       this.fail(
         { code: 'not in this circuit', data: { found: name, suggestion } },
         this.at - name.length,
@@ -195,9 +196,13 @@ class Reader {
   }
 }
 
-/** Reads a claim such as `V_R1 = 2 V_R2`; throws Mistaken. */
-export function readClaim(text: string, names: readonly string[]): Claim {
-  const reader = new Reader(text, names);
+/** Reads a claim such as `V_R1 = 2 V_R2`; throws Mistaken, with what was probably meant by a name that is none. */
+export function readClaim(
+  text: string,
+  names: readonly string[],
+  meant: (name: string) => string = (name) => nearest(name, names),
+): Claim {
+  const reader = new Reader(text, names, meant);
   if (text.length > characters) {
     reader.fail(
       { code: 'text too long', data: { found: '', suggestion: '', about: `${characters}` } },

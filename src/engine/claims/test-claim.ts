@@ -1,6 +1,6 @@
 import { hasCurve, settingOf, type Circuit } from '../circuit/index.ts';
 import { Fraction } from '../quantity/index.ts';
-import { quantities } from '../solve/index.ts';
+import { meantBy, quantities } from '../solve/index.ts';
 import type { ClaimMistake } from './codes.ts';
 import { combinations, dials, settingsOf, turned, type Dial } from './dials.ts';
 import { alongLine } from './line.ts';
@@ -126,7 +126,10 @@ function decide(circuit: Circuit, claim: Claim): ClaimVerdict {
  */
 export function testClaim(circuit: Circuit, text: string): ClaimVerdict {
   try {
-    return decide(circuit, readClaim(text, quantities(circuit)));
+    return decide(
+      circuit,
+      readClaim(text, quantities(circuit), (name) => meantBy(name, circuit)),
+    );
   } catch (error) {
     if (!(error instanceof Mistaken)) throw error;
     return { verdict: 'not understood', proved: true, tried: 0, mistake: error.mistake };

@@ -35,6 +35,8 @@ export type MistakeData = Readonly<
     | 'two readings'
     | 'number too long'
     | 'zero below'
+    // A letter of another alphabet that looks like the usual one.
+    | 'look-alike'
     | 'space after label'
     | 'text too long'
     | 'too deep'
@@ -58,6 +60,8 @@ export type MistakeData = Readonly<
     | 'same point'
     | 'placed in chain'
     | 'across itself'
+    // A group stands behind `across`.
+    | 'across several'
     | 'ends missing',
     MistakeDetail
   >

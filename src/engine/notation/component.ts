@@ -83,7 +83,8 @@ export function readComponent(cursor: Cursor): Draft {
   const word = cursor.take('word');
   const named = word && kindOfWord(word.text);
   if (cursor.token.text === 'total') cursor.wrong(cursor.token, 'label reserved', cursor.token.text);
-  const label = cursor.take('label') ?? cursor.fail('label', `${start.text} ${letterOf(named) ?? ''}1`);
+  const label =
+    cursor.take('label') ?? cursor.fail('label', `${start.text} ${cursor.free(letterOf(named) ?? '')}`);
   const id = label.text;
   const kind = named ?? kindOfLabel(id);
   if (!kind)

@@ -46,6 +46,13 @@ export class Cursor {
     return this.tokens[this.#place + steps] ?? { type: 'end', text: '', at: end, end };
   }
 
+  /** The first label of a letter that no component has. */
+  free(letter: string): string {
+    let number = 1;
+    while (this.labels.has(`${letter}${number}`)) number++;
+    return `${letter}${number}`;
+  }
+
   /** Whether one of these is next. */
   is(...types: readonly TokenType[]): boolean {
     return types.includes(this.token.type);

@@ -19,6 +19,7 @@ const misreadings: readonly (readonly [RegExp, suggestion: string, other?: strin
   ),
   [/(.*\d) ?k(Ω|ohms?)?$/i, '$1 kΩ'],
   [/(.*\d) ?([pnumg]?)(Ω|ohms?)$/i, '$1 $2Ω'],
+  [/(.*\d) ?(deg(rees)?)? ?C(elsius)?$/, '$1 °C'],
   ...['V(olt)?', 'A(mp(ere)?)?', 'W(att)?'].map(
     (unit) => [RegExp(`(.*\\d) ?([pnumkg]?)${unit}s?$`, 'i'), `$1 $2${unit.charAt(0)}`] as const,
   ),

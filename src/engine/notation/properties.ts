@@ -20,12 +20,18 @@ const alike = new Map([
   ['off', 'open'],
   ['opened', 'open'],
   ['shut', 'closed'],
+  ['parallel', '∥'],
+  ['series', '+'],
+  ['over', 'across'],
+  ['internal', 'r'],
 ]);
 /** Signs that suit every kind. */
 const always: readonly Sign[] = ['reversed', 'condition', 'fault', 'hidden'];
 /** Words that are true where they stand. */
 const marks: readonly string[] = ['reversed', 'hidden', 'filament', 'blown'] satisfies readonly Sign[];
-const words = ['open', 'closed', ...marks, ...conditions, 'secretly', 'across', 'ends', 'at', ...kindWords];
+const words = ['open', 'closed', ...marks, ...conditions, 'secretly'];
+/** The same, and those that stand before a label. */
+const leading = [...words, 'across', ...kindWords];
 const ratings = { V: true, W: true, A: true };
 /** Whether its value may be 0 or turned round. */
 const drives = (kind: Kind): boolean => kind === 'supply' || kind === 'source';
@@ -69,6 +75,9 @@ export function readProperties(cursor: Cursor, label: Token, kind: Kind): Proper
       cursor.wrong(label, 'write instead', undefined, label.text + text);
     }
     if (cursor.take('%')) cursor.wrong(start, 'write instead', undefined, `±${found}%`);
+    if (cursor.take('..') && (cursor.take('quantity') ?? cursor.take('number'))) {
+      cursor.wrong(start, 'write instead', undefined, `[${cursor.since(start)}]`);
+    }
     return cursor.wrong(start, 'unit missing', found, `${found} ${unit}`);
   };
 
@@ -91,6 +100,15 @@ export function readProperties(cursor: Cursor, label: Token, kind: Kind): Proper
     if (count) cursor.take('×');
     const { value, unit, prefix, decimals } = readQuantity(start, units[0] ?? 'Ω');
     const found = cursor.since(start);
+    if (!count && cursor.is('×') && cursor.ahead(1).type === 'number') {
+      cursor.take('×');
+      cursor.wrong(
+        start,
+        'write instead',
+        `${found} × ${cursor.token.text}`,
+        `${cursor.token.text} × ${found}`,
+      );
+    }
     const cells = count ? Number(count.text) : 1;
     if (!(Number.isInteger(cells) && cells > 0 && cells <= cellLimit)) {
       cursor.halt(start, {
@@ -150,15 +168,15 @@ export function readProperties(cursor: Cursor, label: Token, kind: Kind): Proper
   };
 
   const readWord = (start: Token): void => {
-    const { text } = start;
+    const { text } = start.text === 'in' ? (cursor.take('word') ?? start) : start;
     if (text === 'open' || text === 'closed') keep(start, 'open', text === 'closed');
     else if (marks.includes(text)) keep(start, text as Sign, true);
     else if (isCondition(text)) keep(start, 'condition', text);
     else if (text === 'secretly') readFault(start);
     else if (text === 'r') readInside(start);
     else {
-      const meant = alike.get(text) ?? nearest(text, words);
-      cursor.wrong(start, meant ? 'write instead' : 'unexpected character', text, meant);
+      const meant = alike.get(text) ?? nearest(text, cursor.is('label') ? leading : words);
+      cursor.wrong(start, meant ? 'write instead' : 'unexpected character', undefined, meant);
     }
   };
 
@@ -175,7 +193,8 @@ export function readProperties(cursor: Cursor, label: Token, kind: Kind): Proper
       cursor.take(next);
       const found = cursor.since(start);
       cursor.wrong(start, 'two readings', found, found.replace('R', 'r'), `+ ${found}`);
-    } else if (cursor.take('[')) readMainRange(start);
+    } else if (start.mistake?.code === 'one too many') cursor.take(type);
+    else if (cursor.take('[')) readMainRange(start);
     else if (cursor.take('±')) readTolerance(start);
     else if (type === 'word' && text !== 'across' && text !== 'ends' && text !== 'at' && !kindOfWord(text)) {
       cursor.take('word');

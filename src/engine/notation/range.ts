@@ -1,6 +1,7 @@
 import { checkRange, type Range } from '../circuit/index.ts';
 import { inUnit, type Quantity } from '../quantity/index.ts';
 import type { Cursor } from './cursor.ts';
+import { mistake } from './mistake.ts';
 import type { Token } from './token.ts';
 
 /** A range as it stands in the line; what its bare numbers mean depends on the value. */
@@ -45,7 +46,8 @@ function readManner(cursor: Cursor): Pick<RangeReading, 'step' | 'scale'> {
 export function readRange(cursor: Cursor, open: Token): RangeReading {
   const min = readEnd(cursor);
   const dash = cursor.take('–');
-  if (!dash) cursor.expect('..', 'dots', '..');
+  if (!dash && !cursor.take('..'))
+    cursor.halt(cursor.token, mistake('expected', cursor.token.text, '..', 'dots'));
   const max = readEnd(cursor);
   const manner = readManner(cursor);
   if (!cursor.take(']')) cursor.wrong(open, 'bracket alone', '[', ']');

@@ -1,4 +1,5 @@
 import { nearest } from '../circuit/index.ts';
+import type { Unit } from '../quantity/index.ts';
 import { readComponent, startsComponent, type Draft } from './component.ts';
 import { written, type Cursor } from './cursor.ts';
 import { kindWords } from './fields.ts';
@@ -26,6 +27,9 @@ interface Group {
 /** A piece of a chain. */
 export type Part = Item | Junction | Group;
 
+/** The letter of what has a value of a unit alone. */
+const owners: Readonly<Partial<Record<Unit, string>>> = { V: 'B', Ω: 'R' };
+
 /** Says what is wrong where a component should start. */
 function refuseStart(cursor: Cursor): never {
   const { token } = cursor;
@@ -37,8 +41,9 @@ function refuseStart(cursor: Cursor): never {
     if (meant) cursor.wrong(token, 'write instead', run, meant);
   }
   const next = cursor.ahead(1);
-  const label = next.type === 'label' ? next.text : quantity?.unit === 'V' ? 'B1' : 'R1';
-  cursor.fail('component', quantity && `${label} ${text}`);
+  const letter = quantity && owners[quantity.unit];
+  const label = next.type === 'label' ? next.text : letter && cursor.free(letter);
+  cursor.fail('component', quantity && label && `${label} ${text}`);
 }
 
 /** Reads a component; with its place, where one follows. */

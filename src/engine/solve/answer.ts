@@ -1,19 +1,11 @@
-import {
-  asMarked,
-  bridges,
-  endsOfTrack,
-  nearest,
-  trackParts,
-  resistanceOf,
-  type Circuit,
-} from '../circuit/index.ts';
+import { asMarked, bridges, endsOfTrack, trackParts, resistanceOf, type Circuit } from '../circuit/index.ts';
 import type { Fraction } from '../quantity/index.ts';
 import { ammetersAcross, type AmmetersAcross } from './ammeters.ts';
 import { benchCautions, benchRemarks } from './bench.ts';
 import { cautionsOf } from './cautions.ts';
 import type { Flow } from './flow.ts';
 import { graphOf, type Graph } from './graph.ts';
-import { isNamed, lettersOf, quantities } from './names.ts';
+import { isNamed, lettersOf, meantBy } from './names.ts';
 import { conditionsOf, remarksOf } from './remarks.ts';
 import { onLoops } from './sent.ts';
 import type { Caution, Fault, Readings, Reason, Remark } from './solution.ts';
@@ -30,10 +22,10 @@ export interface Arithmetic<N> {
   readonly solve: (circuit: Circuit) => Readings<N>;
 }
 
-/** The letter of a name and what follows: `I_R1` is I and R1. */
+/** The letter of a name and what follows: `I_R1` is I and R1; a label alone is no name. */
 function split(name: string): readonly [string, string] {
   const cut = name.indexOf('_');
-  return [name.slice(0, cut), name.slice(cut + 1)];
+  return cut < 0 ? ['', ''] : [name.slice(0, cut), name.slice(cut + 1)];
 }
 
 /** The readings of a circuit, each worked out when it is asked for. */
@@ -146,10 +138,7 @@ export class Answer<N extends number | Fraction> implements Readings<N> {
     if (!found) {
       if (/^[IP]$/.test(letter) && trackParts(this.#circuit.components, id))
         return { code: 'of two parts', data: { id, instead: [`${name}a`, `${name}b`] } };
-      return {
-        code: 'no such quantity',
-        data: { name, suggestion: nearest(name, quantities(this.#circuit)) },
-      };
+      return { code: 'no such quantity', data: { name, suggestion: meantBy(name, this.#circuit) } };
     }
     const place = this.#place(id);
     if (found[0] !== undefined) {

@@ -5,7 +5,7 @@ export { across, ringed } from './forest.ts';
 export type { Graph } from './graph.ts';
 export { equipLarge, mostDense } from './live.ts';
 export { equip, type Solver } from './equip.ts';
-export { quantities } from './names.ts';
+export { meantBy, quantities } from './names.ts';
 export type { Caution, ExactSolution, Fault, Readings, Reason, Remark, Solution } from './solution.ts';
 export { solve, solveAt, solveExact } from './solve.ts';
 export { straightened, type StraightLine, type Straightened } from './straight.ts';

@@ -1,4 +1,4 @@
-import { isSupply, wholesIn, type Circuit, type Component } from '../circuit/index.ts';
+import { isMeter, isSupply, nearest, wholesIn, type Circuit, type Component } from '../circuit/index.ts';
 
 /** The letters before the id of a component, in the names of its quantities. */
 export function lettersOf({ kind }: Component): readonly string[] {
@@ -28,4 +28,17 @@ export function quantities({ components }: Circuit): string[] {
   names.push('P_total', 'P_dissipated');
   const junctions = [...new Set(components.flatMap(({ from, to }) => [from, to]))].filter(isNamed);
   return [...names, ...junctions.flatMap((p, k) => junctions.slice(k + 1).map((q) => `V_${p}_${q}`))];
+}
+
+/**
+ * The quantity that was probably meant by what is no name of one; '' where none is near. A label alone is a meter’s reading, else its
+ * resistance or its e.m.f.; U is the p.d.
+ */
+export function meantBy(found: string, circuit: Circuit): string {
+  const names = quantities(circuit);
+  const component = circuit.components.find(({ id }) => id === found);
+  const letters =
+    component && isMeter(component) ? [component.kind === 'ammeter' ? 'I' : 'V'] : ['R', 'E', 'I'];
+  const whole = letters.map((letter) => `${letter}_${found}`).find((name) => names.includes(name));
+  return whole ?? nearest(found.replace(/^U_/, 'V_'), names);
 }

@@ -31,6 +31,8 @@ export interface ElementData {
   'no points': Record<never, never>;
   /** Nothing says which of these meters is meant; there may be none. */
   'which meter': { readonly meters: readonly string[] };
+  /** Nothing says which quantity is meant. */
+  'what to read': Record<never, never>;
   'not its unit': { readonly found: string; readonly unit: Unit };
   /** Names of a slider's box and two buttons. */
   typed: { readonly id: string };

@@ -111,6 +111,8 @@ describe('a value in a sentence', () => {
 
   for (const [attributes, sentence] of [
     [{ of: 'I_A2' }, '“I_A2” is not a quantity of this circuit'],
+    [{ of: 'A1' }, '“A1” is not a quantity of this circuit; did you mean I_A1?'],
+    [{ of: '' }, 'Say what is to be read, by of="…", such as I_total.'],
     [{ of: 'I_A1', unit: 'kΩ' }, 'kΩ'],
   ] as const) {
     it(`is a sentence and an event for ${JSON.stringify(attributes)}`, async () => {

@@ -61,6 +61,9 @@ describe('the nearest word', () => {
     ['opne', ['open'], 'open'],
     ['brigded', ['broken', 'bridged'], 'bridged'],
     ['V_R2', ['V_R1', 'V_R12'], 'V_R1'],
+    ['I_А1', ['I_B1', 'I_A1'], 'I_A1'], // with a Cyrillic А
+    ['Ｒ１', ['R1'], 'R1'], // wide
+    ['I_R₁', ['I_L1', 'I_R1'], 'I_R1'],
     ['', ['R1'], ''],
     ['R1', [], ''],
     ['a'.repeat(31), ['a'.repeat(30)], ''],

@@ -229,6 +229,13 @@ describe('what is not understood', () => {
     });
   }
 
+  it('is the label of a meter alone, which is short for what it reads', () => {
+    const metered = parseCircuit('B1 6 V + A1 + R1 12 Ω; V1 across R1');
+    assert.equal(testClaim(metered, 'A1 = 0.5 A').mistake?.suggestion, 'I_A1');
+    assert.equal(testClaim(metered, '6 V = V1').mistake?.suggestion, 'V_V1');
+    assert.equal(testClaim(metered, 'U_R1 = 6 V').mistake?.suggestion, 'V_R1');
+  });
+
   it('is what divides by nothing everywhere', () => {
     const { verdict, mistake } = testClaim(circuit, 'V_R1 / (V_R1 − V_R1) = 1');
     assert.equal(verdict, 'not understood');

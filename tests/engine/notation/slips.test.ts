@@ -20,7 +20,7 @@ const slips: readonly (readonly [line: string, column: number, sentence: string]
   ['B1 6 V 0.5 Ω + R1 5 Ω', 8, 'Write r 0.5 Ω, not “0.5 Ω”.'],
   ['B1 6 V + R1 5 V', 13, '“5 V” does not suit R1.'],
   ['B1 6 V + R1 12 Ohm', 13, 'Write 12 Ω, not “12 Ohm”.'],
-  ['B1 6 V + R1 = 5 Ω', 13, '“=” does not belong in a circuit.'],
+  ['B1 6 V + R1 = 5 Ω', 13, '“=” is one too many; leave it out.'],
   ['B1 6 V + R1 -5 Ω', 13, 'This must be 0 or more, not -5 Ω.'],
   ['B1 6 V + R1 1/0 Ω', 13, '1/0 divides by 0.'],
   ['B1 6 V + R1 1,000 Ω', 13, '“1,000” can be read in two ways: write 1000 Ω or 1.000 Ω.'],

@@ -72,6 +72,8 @@ describe('the names of quantities', () => {
     for (const name of [
       '',
       'I',
+      'R1', // a label is no name
+      'V1',
       'I_',
       '_R1',
       'I_R9',
@@ -90,6 +92,16 @@ describe('the names of quantities', () => {
       reason(bridge, 'I_R2')?.[1] ?? '',
       /“I_R2” is not a quantity of this circuit; did you mean I_R1\?/,
     );
+  });
+
+  it('suggest what a meter reads, what a label alone is short for, and V where U is written', () => {
+    const circuit = short('B1 a g 6; A1 a p; R1 p g 3; V1 p g; I1 g p 1');
+    const meant = { A1: 'I_A1', V1: 'V_V1', R1: 'R_R1', B1: 'E_B1', I1: 'I_I1', U_R1: 'V_R1', I_А1: 'I_A1' };
+    for (const [name, quantity] of Object.entries(meant)) {
+      const found = solve(circuit).reason(name);
+      assert.ok(found?.code === 'no such quantity');
+      assert.equal(found.data.suggestion, quantity, name);
+    }
   });
 });
 

@@ -93,6 +93,7 @@ export const elements: Sentences<ElementData> = {
     meters.length > 0
       ? `Say which meter is meant, by of="…": ${any(meters)}.`
       : 'The circuit has no meter. Say what is to be read, by of="…", such as I_total.',
+  'what to read': () => 'Say what is to be read, by of="…", such as I_total.',
   'not its unit': ({ found, unit }) =>
     `“${found}” is not a unit of this reading, which is in ${units[unit][1]}.`,
   typed: ({ id }) => `${id}, typed`,

@@ -26,6 +26,8 @@ export const notation: Sentences<MistakeData> = {
     `“${found}” can be read in two ways: write ${suggestion} or ${about}.`,
   'number too long': () => 'A number has at most 30 digits in a row, and powers of ten from −30 to 30.',
   'zero below': ({ found }) => `${found} divides by 0.`,
+  'look-alike': ({ found, suggestion }) =>
+    `A letter or digit of “${found}” only looks like the usual one: write ${suggestion}.`,
   'space after label': ({ suggestion }) => `Put a space after the label: ${suggestion}.`,
   'text too long': ({ about }) => `At most ${about} characters can be read.`,
   'too deep': ({ about }) => `Brackets can be ${about} deep, no deeper.`,
@@ -49,5 +51,7 @@ export const notation: Sentences<MistakeData> = {
   'same point': ({ found, about }) => `@${found} and @${about} are the same point; keep one.`,
   'placed in chain': ({ suggestion }) => `Placed components come at the end of the line: ${suggestion}.`,
   'across itself': ({ found }) => `${found} ends up across itself; place it across another component.`,
+  'across several': ({ suggestion }) =>
+    `Only one component can be named behind “across”; name the junctions at both ends of the group, and write ${suggestion}.`,
   'ends missing': ({ suggestion }) => `A network without a supply needs its two ends: ${suggestion}.`,
 };
