@@ -8,8 +8,6 @@ import {
 } from 'lit';
 import {
   asMarked,
-  needsMore,
-  prepare,
   readCourse,
   say,
   type Circuit,
@@ -17,12 +15,12 @@ import {
   type Setting,
   type Solution,
 } from '../../engine/core.ts';
-import { fire, shortcutOf, type BoardFace, type Settings } from '../link/index.ts';
+import { shortcutOf, type BoardFace, type Settings } from '../link/index.ts';
 import { buttons, ink, later, speak } from '../page/index.ts';
 import type { PictureOptions } from '../picture/index.ts';
 import { fragmentNow } from './address.ts';
-import { Children } from './children.ts';
-import { standing, textOf } from './fallback.ts';
+import { standing } from './fallback.ts';
+import { Given } from './given.ts';
 import { Menu } from './menu.ts';
 import type { Moment } from './moment.ts';
 import { News } from './news.ts';
@@ -34,9 +32,7 @@ import { Presence } from './presence.ts';
 import { Pupil } from './pupil.ts';
 import { listed } from './readings-table.ts';
 import { coverable, shown, type Word } from './shown.ts';
-import { Readiness } from './readiness.ts';
 import { controlsRendered, roundOf } from './round.ts';
-import { readSource } from './source.ts';
 import { BoardStore } from './store.ts';
 import { styles } from './styles.ts';
 import { view, type Act } from './view.ts';
@@ -122,9 +118,7 @@ export class RheoletBoard extends LitElement implements BoardFace {
     painted: () => {
       if (this.#news.differs(this.snapshot, this.#pointing.id)) this.requestUpdate();
     },
-    finished: () => {
-      if (!this.#awaiting) this.#readiness.reach();
-    },
+    finished: () => this.#given.shown(),
   });
   readonly #pointing: Pointing = new Pointing(() => this.#painter.stage, {
     circuit: () => this.circuit,
@@ -136,24 +130,24 @@ export class RheoletBoard extends LitElement implements BoardFace {
     changed: () => this.requestUpdate(),
   });
   readonly #menu: Menu = new Menu(this);
-  #given: string | Circuit | undefined;
-  #text: string | undefined;
-  /** The circuit that will be there when the engine is ready for it; what is drawn until then is not what was given. */
-  #awaiting: Circuit | undefined;
-  #opened = false;
-  #problem = '';
+  readonly #given: Given = new Given(
+    this,
+    (circuit) => {
+      this.#store.open(circuit);
+      this.#painter.renew();
+    },
+    () => Boolean(this.quantities),
+  );
   #revealed = false;
   /** The attributes that were last taken on. */
   #style: string | undefined;
   readonly #news = new News();
-  readonly #readiness = new Readiness();
 
   constructor() {
     super();
     this.course = this.symbols = this.show = this.hide = this.label = this.quantities = '';
     this.#store.subscribe(() => this.#changed());
     this.addEventListener('keydown', this.#shortcut);
-    new Children(this, () => this.#childrenChanged());
   }
 
   /** The circuit as it stands; a new one may be given as notation or as a circuit, and keeps the settings that fit. */
@@ -162,8 +156,7 @@ export class RheoletBoard extends LitElement implements BoardFace {
   }
 
   set circuit(given: string | Circuit | null | undefined) {
-    this.#given = given ?? undefined;
-    if (this.isConnected) this.#open();
+    this.#given.take(given ?? undefined);
   }
 
   /** What differs from the circuit that the page gave, by id: an exact text such as "20", "6 r 0.5", "open", "broken". */
@@ -192,7 +185,7 @@ export class RheoletBoard extends LitElement implements BoardFace {
 
   /** Fulfilled once the circuit is drawn and solved, or what is wrong with it is said. */
   get ready(): Promise<void> {
-    return this.#readiness.reached;
+    return this.#given.ready;
   }
 
   /** Calls the listener at every change, in the act; returns how to stop. */
@@ -266,7 +259,6 @@ export class RheoletBoard extends LitElement implements BoardFace {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    if (!this.#opened) this.#open();
     this.#painter.connect();
   }
 
@@ -294,9 +286,10 @@ export class RheoletBoard extends LitElement implements BoardFace {
     const { snapshot } = this;
     const { stage, undrawn } = this.#painter;
     const { state } = this.#store;
+    const { problem } = this.#given;
     if (!snapshot || !state)
       return html`<slot></slot>
-        <p part="problem" lang="en" dir="ltr" ?hidden=${!this.#problem}>${this.#problem}</p>`;
+        <p part="problem" lang="en" dir="ltr" ?hidden=${!problem}>${problem}</p>`;
     return html`${undrawn ? listed(undrawn, snapshot, this.#name) : stage.element}<slot></slot>${view({
         snapshot,
         state,
@@ -326,41 +319,6 @@ export class RheoletBoard extends LitElement implements BoardFace {
   get #shown(): ReadonlySet<Word> {
     const words = shown(this.show, this.hide);
     return this.#revealed ? new Set([...words, ...coverable]) : words;
-  }
-
-  #open(): void {
-    this.#text = textOf(this.childNodes);
-    const source = this.#given ?? this.#text;
-    if (this.#given === undefined && document.readyState === 'loading') return;
-    const read = readSource(source);
-    this.#opened = true;
-    this.#readiness.renew();
-    const problem = 'sentence' in read ? read : undefined;
-    this.#problem = problem?.sentence ?? '';
-    if ('sentence' in read) this.#begin(undefined);
-    else if (!needsMore(read) && (!this.quantities || writer())) this.#begin(read);
-    else void this.#beginPrepared(read);
-    if (problem)
-      fire(this, 'rheolet-problem', { board: this.id, id: '', code: problem.code, text: problem.sentence });
-  }
-
-  #begin(circuit: Circuit | undefined): void {
-    this.#awaiting = undefined;
-    this.#store.open(circuit);
-    this.#painter.renew();
-  }
-
-  /** Begins once the part of the engine is there that the circuit needs, unless the page gives another one meanwhile. */
-  async #beginPrepared(circuit: Circuit): Promise<void> {
-    this.#awaiting = circuit;
-    await prepare(circuit);
-    if (this.quantities) await fetchWriter();
-    if (this.#awaiting === circuit) this.#begin(circuit);
-  }
-
-  #childrenChanged(): void {
-    if (this.#given === undefined && textOf(this.childNodes) !== this.#text) this.#open();
-    this.requestUpdate();
   }
 
   /** Takes on the style that the attributes ask for now. */

@@ -5,9 +5,8 @@ import { layoutOf, type StageStyle, type Undrawn } from './layout.ts';
 import type { Moment } from './moment.ts';
 import { onWindow } from './on-window.ts';
 import { Reserve } from './reserve.ts';
-import { margin, watchSight } from './sight.ts';
-import { watchSize } from './size.ts';
 import { Stage } from './stage.ts';
+import { margin, watchSight, watchSize } from './watch.ts';
 
 /** What a painter asks of its board. */
 export interface Painted {
@@ -233,9 +232,9 @@ export class Painter {
     if (this.#board.offsetWidth !== this.#width) nextFrame(this.#layout);
   }
 
-  readonly #seen = (near: boolean): void => {
-    const comes = near && !this.#near;
-    this.#near = near;
+  readonly #seen = ({ isIntersecting }: IntersectionObserverEntry): void => {
+    const comes = isIntersecting && !this.#near;
+    this.#near = isIntersecting;
     if (!comes) return;
     this.#build();
     nextFrame(this.#motion);

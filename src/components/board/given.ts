@@ -1,0 +1,108 @@
+import type { ReactiveController, ReactiveElement } from 'lit';
+import { needsMore, prepare, type Circuit } from '../../engine/core.ts';
+import { fire } from '../link/index.ts';
+import { textOf } from './fallback.ts';
+import { onWindow } from './on-window.ts';
+import { readSource } from './source.ts';
+import { fetchWriter, writer } from './written.ts';
+
+/** The circuit that a page gives a board, as an attribute, a property or the text in it: read, and begun as soon as the engine is ready for it. */
+export class Given implements ReactiveController {
+  /** What is wrong with it; '' where nothing is. */
+  problem = '';
+  /** Fulfilled once the board shows what it was given last. */
+  ready: Promise<void> = Promise.resolve();
+  readonly #board: ReactiveElement;
+  readonly #took: (circuit: Circuit | undefined) => void;
+  readonly #isWritten: () => boolean;
+  #source: string | Circuit | undefined;
+  #text: string | undefined;
+  #opened = false;
+  /** The circuit that will be there when the engine is ready for it; what is drawn until then is not what was given. */
+  #awaiting: Circuit | undefined;
+  #reach: () => void = () => undefined;
+  #stop: (() => void) | undefined;
+  /** The text in the board may change, or come only when the page has been read to its end. */
+  readonly #children = (): void => {
+    if (this.#source === undefined && textOf(this.#board.childNodes) !== this.#text) this.#open();
+    this.#board.requestUpdate();
+  };
+  readonly #observer = new MutationObserver(this.#children);
+
+  /** `took` is called with the circuit that was read last, or with none where it cannot be read; `isWritten` says whether currents and p.d.s are to stand in its drawing. */
+  constructor(
+    board: ReactiveElement,
+    took: (circuit: Circuit | undefined) => void,
+    isWritten: () => boolean,
+  ) {
+    this.#board = board;
+    this.#took = took;
+    this.#isWritten = isWritten;
+    this.#renew();
+    board.addController(this);
+  }
+
+  hostConnected(): void {
+    if (!this.#opened) this.#open();
+    this.#observer.observe(this.#board, { childList: true, characterData: true, subtree: true });
+    if (document.readyState === 'loading') this.#stop = onWindow('DOMContentLoaded', this.#children);
+  }
+
+  hostDisconnected(): void {
+    this.#observer.disconnect();
+    this.#stop?.();
+  }
+
+  /** Takes another circuit, or where there is none the text in the board. */
+  take(source: string | Circuit | undefined): void {
+    this.#source = source;
+    if (this.#board.isConnected) this.#open();
+  }
+
+  /** The board shows all that it holds. */
+  shown(): void {
+    if (!this.#awaiting) this.#reach();
+  }
+
+  #open(): void {
+    this.#text = textOf(this.#board.childNodes);
+    const source = this.#source ?? this.#text;
+    if (this.#source === undefined && document.readyState === 'loading') return;
+    const read = readSource(source);
+    this.#opened = true;
+    this.#renew();
+    if ('sentence' in read) {
+      this.problem = read.sentence;
+      this.#begin(undefined);
+      fire(this.#board, 'rheolet-problem', {
+        board: this.#board.id,
+        id: '',
+        code: read.code,
+        text: read.sentence,
+      });
+      return;
+    }
+    this.problem = '';
+    if (needsMore(read) || (this.#isWritten() && !writer())) void this.#beginPrepared(read);
+    else this.#begin(read);
+  }
+
+  #begin(circuit: Circuit | undefined): void {
+    this.#awaiting = undefined;
+    this.#took(circuit);
+  }
+
+  /** Begins once the part of the engine is there that the circuit needs, unless the page gives another one meanwhile. */
+  async #beginPrepared(circuit: Circuit): Promise<void> {
+    this.#awaiting = circuit;
+    await prepare(circuit);
+    if (this.#isWritten()) await fetchWriter();
+    if (this.#awaiting === circuit) this.#begin(circuit);
+  }
+
+  /** Whoever waits for what was there before is let go. */
+  #renew(): void {
+    this.#reach();
+    this.ready = new Promise((done) => (this.#reach = done));
+  }
+}
