@@ -20,15 +20,20 @@ function distance(a: string, b: string): number {
   return row[b.length] ?? 0;
 }
 
-/** The word that was probably meant: the nearest within a third of its letters, or of two or three within one; else ''. */
+/**
+ * The word that was probably meant: the nearest within a third of its letters, or of two or three within one, of several rather one with the same
+ * first letter; else ''.
+ */
 export function nearest(found: string, words: Iterable<string>): string {
   let best = '';
   let least = Infinity;
   if (found.length > 30) return best;
   const sought = inLatin(found).toLowerCase();
   for (const word of words) {
+    const isOther = !sought.startsWith(word.charAt(0).toLowerCase());
     const steps = distance(sought, word.toLowerCase());
-    if (steps < least && steps <= word.length / (word.length < 4 ? 2 : 3)) [best, least] = [word, steps];
+    const far = steps + (isOther ? 0.5 : 0);
+    if (far < least && steps <= word.length / (word.length < 4 ? 2 : 3)) [best, least] = [word, far];
   }
   return best;
 }

@@ -18,6 +18,8 @@ export interface BecauseData {
   'the contact slides': { readonly rises: string; readonly falls: string };
   /** The resistance of several components together. */
   'so their resistance': Follows;
+  /** The resistance of all that is outside the supply (`R_total`), or of the loop as a whole. */
+  'so the whole': Follows & { readonly name: 'R_total' | 'R_loop' };
   /** The current through components in series, or of one. */
   'so the current': Follows;
   /** The p.d. across one or several components together, in the word of the course. */

@@ -17,9 +17,11 @@ import { say } from '../words/index.ts';
 /** What may be varied: the resistance of a resistor, a lamp, a meter or whatever else obeys Ohm’s law, the e.m.f. of a supply, what is inside it (`r_B1`), a constant current, the temperature or the light. */
 export type Varied = string;
 
-/** A number as the decimal that it is written as, also where that has an exponent (`1e-9`). */
+/** A number as the decimal that it is written as, also where that has an exponent (`1e-9`). Throws RangeError for what is no number. */
 export function written(value: number | Fraction): Fraction {
   if (typeof value !== 'number') return value;
+  if (!Number.isFinite(value))
+    throw new RangeError(say({ code: 'not a number', data: { found: `${value}` } }));
   const [digits = '0', exponent = '0'] = value.toString().split('e');
   const power = new Fraction(10n ** BigInt(Math.abs(Number(exponent))));
   const decimal = new Fraction(digits);

@@ -1,7 +1,7 @@
 import type { Circuit } from '../circuit/index.ts';
 import { Fraction } from '../quantity/index.ts';
 import { solve, solveExact } from '../solve/index.ts';
-import { written } from './free.ts';
+import { meant, written } from './free.ts';
 
 /** What passes a component in a time. */
 export interface OverTime {
@@ -17,9 +17,10 @@ const joules = new Fraction(3_600_000);
 
 /**
  * The charge and the energy of a component, or (`total`) of the one supply, in so many seconds; undefined where it has no current.
- * Exactly, but as near as readings are where something has a curve. The price is kilowatt-hours × price.
+ * Throws RangeError, with what may have been meant, where there is no such component. Exactly, but as near as readings are where something has a curve. The price is kilowatt-hours × price.
  */
 export function overTime(circuit: Circuit, id: string, seconds: number | Fraction): OverTime | undefined {
+  if (id !== 'total') meant(circuit, id);
   const exact = solveExact(circuit);
   const solution = exact.status === 'solved' ? exact : solve(circuit);
   const [current, power] = ['I', 'P'].map((letter) => {

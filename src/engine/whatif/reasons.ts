@@ -1,7 +1,7 @@
 import { isSupply, type Circuit } from '../circuit/index.ts';
 import { Fraction } from '../quantity/index.ts';
 import type { ExactSolution } from '../solve/index.ts';
-import { leaves, seriesParallel, type Tree } from '../topology/index.ts';
+import { leaves, seriesParallel, type Series, type Tree } from '../topology/index.ts';
 import type { Course } from '../words/index.ts';
 import type { Because, BecauseData } from './codes.ts';
 import { holds, linksTo, pathTo, type Link } from './links.ts';
@@ -10,7 +10,21 @@ import { slope, type Turn, type Turns } from './turn.ts';
 type Change = BecauseData['so the current']['change'];
 
 const zero = new Fraction(0);
-const idsOf = (tree: Tree): string[] => leaves(tree).map(({ id }) => id);
+/** What a block is called by: all in it but ideal voltmeters, which change nothing. */
+const idsOf = ({ components }: Circuit, tree: Tree): string[] => {
+  const all = leaves(tree).map(({ id }) => id);
+  const ideal = components.filter((each) => each.kind === 'voltmeter' && !each.resistance);
+  const own = all.filter((id) => ideal.every((meter) => meter.id !== id));
+  return own.length > 0 ? own : all;
+};
+
+/** All but the supply of a circuit that closes on itself. */
+function outside(tree: Series, supply: Tree): Tree {
+  const place = tree.parts.indexOf(supply);
+  const parts = [...tree.parts.slice(place + 1), ...tree.parts.slice(0, place)];
+  const [only] = parts;
+  return only && parts.length === 1 ? only : { ...tree, parts, from: supply.to, to: supply.from };
+}
 
 /** The current through a block, from its `from` to its `to`. */
 function currentOf(block: Tree, solution: ExactSolution): Fraction {
@@ -48,8 +62,8 @@ function changed(link: Link, turns: readonly Turn[]): { change: Change; against:
  * Why a quantity of a component rises, falls or stays the same when a resistance rises, or the contact of a potentiometer slides, in a circuit that
  * is series and parallel round one supply: up from the resistance to the whole, then down from the supply's current. What each link says is
  * the sign of an exact derivative. With one resistance a current or a p.d. goes one way only, whatever the others are, so where the two parts of a
- * potentiometer agree, it does so all along the track; where they do not, it is looked for `elsewhere`, with the contact at other places. Empty
- * where the circuit is another, and where the resistances change nothing, because they carry nothing.
+ * potentiometer agree, it does so all along the track; where they do not, it is looked for `elsewhere`, with the contact at other places. A total
+ * resistance follows on the way up. Empty where the circuit or the quantity is another, and where the resistances change nothing, because they carry nothing.
  */
 export function reasonsFor(
   circuit: Circuit,
@@ -66,7 +80,8 @@ export function reasonsFor(
   if (tree.kind !== 'series' || tree.from !== tree.to || supplies.length !== 1) return [];
   const supply = tree.parts.find((part) => part.kind === 'component' && part.id === source);
   const id = target === 'total' ? source : target;
-  if (!supply || (letter !== 'I' && letter !== 'V') || !holds(tree, id)) return [];
+  const isTotal = quantity === 'R_total' || quantity === 'R_loop';
+  if (!supply || !(isTotal || (/^[IV]$/.test(letter) && holds(tree, id)))) return [];
   const active = turns.filter(
     ({ what, at }) => what !== source && holds(tree, what) && at(0).current(what)?.n,
   );
@@ -74,13 +89,19 @@ export function reasonsFor(
   const paths = active.map(({ what }) => pathTo(tree, what));
   const blocks = [...new Set(paths.flatMap((path) => path.slice(1, -1)))];
   const together = blocks.sort((one, other) => leaves(one).length - leaves(other).length);
-  const links = [...together.map((block): Link => ['R', block]), ...linksTo(letter, id, paths, supply)];
+  const whole = outside(tree, supply);
+  const links = [
+    ...together.filter((block) => !isTotal || block !== whole).map((block): Link => ['R', block]),
+    ...(isTotal ? [['R', whole] satisfies Link] : linksTo(letter === 'I' ? 'I' : 'V', id, paths, supply)),
+  ];
   let last: Change = 'rises';
   const chain = links.map(([size, block]): Because => {
     const { change, against } = changed([size, block], active);
     const but = change === 'stays the same' && last !== change;
     last = change;
-    const data = { ids: idsOf(block), change, but, against };
+    const data = { ids: idsOf(circuit, block), change, but, against };
+    if (isTotal && block === whole)
+      return { code: 'so the whole', data: { ...data, name: quantity === 'R_loop' ? quantity : 'R_total' } };
     if (size === 'V') return { code: 'so the p.d.', data: { ...data, pd } };
     return { code: size === 'I' ? 'so the current' : 'so their resistance', data };
   });

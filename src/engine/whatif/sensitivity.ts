@@ -1,5 +1,5 @@
-import { actualResistance, hasFault, isSupply, type Circuit } from '../circuit/index.ts';
-import { Fraction } from '../quantity/index.ts';
+import { actualResistance, hasFault, isSupply, type Circuit, type Component } from '../circuit/index.ts';
+import { Fraction, quantity as measure } from '../quantity/index.ts';
 import { usualCourse, type Course } from '../words/index.ts';
 import type { Because } from './codes.ts';
 import type { Varied } from './free.ts';
@@ -13,11 +13,22 @@ export interface Sensitivity {
   /** The derivative: SI units of the quantity for each SI unit of what is varied. */
   readonly value: Fraction;
   readonly direction: 'rises' | 'falls' | 'stays the same';
-  /** Why, link by link, as the resistance rises; empty where the circuit is not series and parallel round one supply, or something is secretly wrong with it. */
+  /**
+   * Why a current, a p.d. or a total resistance does so, link by link, as the resistance rises; empty for a power, where the circuit is not series and
+   * parallel round one supply or between its terminals, or where something is secretly wrong with it.
+   */
   readonly reasons: readonly Because[];
 }
 
 const zero = new Fraction(0);
+
+/** The circuit; a network with a supply at its terminals, by the label that no component may have, with which its resistance answers as it does without. */
+function driven({ terminals, ...circuit }: Circuit): Circuit {
+  if (!terminals) return circuit;
+  const [from, to] = terminals;
+  const supply: Component = { id: 'total', kind: 'supply', from, to, emf: measure(1, 'V') };
+  return { ...circuit, components: [supply, ...circuit.components] };
+}
 
 /** What the derivative of a quantity is made of: products of quantities that each follow a ratio of two straight lines. */
 function factorsOf(
@@ -76,8 +87,10 @@ export function sensitivity(
       ]
     : factorsOf(circuit, quantity, turns).map(([a, b]) => (b ? slopeOfProduct(a, b) : slopeOf(a)));
   const value = terms.reduce((sum, term) => sum.add(term), zero);
+  const whole = driven(circuit);
+  const own = circuit.terminals ? turnsOf(whole, what) : turns;
   const reasons = hasFault(circuit)
     ? []
-    : reasonsFor(circuit, quantity, turns, () => turnsElsewhere(circuit, what), style);
+    : reasonsFor(whole, quantity, own, () => turnsElsewhere(whole, what), style);
   return { value, direction: changeOf(value), reasons };
 }

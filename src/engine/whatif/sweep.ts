@@ -3,10 +3,12 @@ import {
   isResistor,
   isSupply,
   isSurrounding,
+  isSwitch,
   surroundingRanges,
   type Circuit,
 } from '../circuit/index.ts';
 import { solve, track } from '../solve/index.ts';
+import { say } from '../words/index.ts';
 import { meant, varied, type Varied } from './free.ts';
 
 /** From where to where something is varied, in SI units (°C, lx). */
@@ -44,7 +46,7 @@ function ownSpan(circuit: Circuit, what: Varied): Span | undefined {
 
 /**
  * Follows quantities (names as in `quantities`) while one thing goes over a span, or without one over its own range. Throws RangeError
- * where it has none either or even ratios lead from or to 0, CircuitFormatError where it cannot be varied.
+ * where it has none either, even ratios lead from or to 0, or there is no such quantity, CircuitFormatError where it cannot be varied.
  */
 export function sweep(
   circuit: Circuit,
@@ -57,7 +59,14 @@ export function sweep(
   const { from, to, points = 101, scale } = over;
   if (scale && !(from > 0 && to > 0))
     throw new RangeError(`Even ratios lead from above 0 to above 0, not from ${from} to ${to}.`);
+  if (circuit.components.some((each) => each.id === what && isSwitch(each)))
+    throw new RangeError(`${what} is open or closed, and has no range.`);
   for (const end of [from, to]) varied(circuit, what, end); // refuses what cannot be had
+  const now = solve(circuit);
+  for (const name of quantities) {
+    const reason = now.reason(name);
+    if (reason?.code === 'no such quantity') throw new RangeError(say(reason));
+  }
   const count = Math.min(Math.max(Math.round(points), 2), mostPoints);
   const at = (share: number): number => (scale ? from * (to / from) ** share : from + (to - from) * share);
   const settings = Array.from({ length: count }, (_, k) => (k === count - 1 ? to : at(k / (count - 1))));

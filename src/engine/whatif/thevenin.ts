@@ -1,7 +1,8 @@
-import type { Circuit, Component } from '../circuit/index.ts';
+import { nearest, type Circuit, type Component } from '../circuit/index.ts';
 import { Fraction, quantity } from '../quantity/index.ts';
 import { solveExact } from '../solve/index.ts';
 import { say } from '../words/index.ts';
+import { meant } from './free.ts';
 
 /** What a circuit is like, seen from two of its nodes: a supply of this e.m.f. with this resistance inside (L. Thévenin 1883). */
 export interface Equivalent {
@@ -13,10 +14,16 @@ export interface Equivalent {
 
 /**
  * The Thévenin equivalent of a circuit at two of its nodes: the p.d. between them, and the resistance between them with every e.m.f. and every
- * constant current at 0. Undefined where there is none: a fault, or nothing that joins them. Throws RangeError, which says why, where something
- * does not obey Ohm’s law, so that no one supply would do at every current.
+ * constant current at 0. Undefined where there is none: a fault, or nothing that joins them. Throws RangeError, which says why, where there is no such
+ * node, or something does not obey Ohm’s law, so that no one supply would do at every current.
  */
 export function thevenin(circuit: Circuit, p: string, q: string): Equivalent | undefined {
+  const nodes = [...new Set(circuit.components.flatMap(({ from, to }) => [from, to]))];
+  const unknown = [p, q].find((node) => !nodes.includes(node));
+  if (unknown !== undefined) {
+    const data = { id: unknown, suggestion: nearest(unknown, nodes) };
+    throw new RangeError(say({ code: 'no such component', data }));
+  }
   const solution = solveExact(circuit);
   const curved = solution.faults.find(({ code }) => code === 'not ohmic');
   if (curved) throw new RangeError(say(curved));
@@ -51,11 +58,10 @@ export interface BestLoad {
 /**
  * The resistance at which a component takes most power: what the rest of the circuit shows to it (M. H. von Jacobi 1840), and that power, E²/4R.
  * Undefined where the rest drives nothing through it, or has no resistance of its own, so that a smaller load always takes more. Throws RangeError where
- * something in the rest does not obey Ohm’s law.
+ * there is no such component, or something in the rest does not obey Ohm’s law.
  */
 export function maximumPower(circuit: Circuit, id: string): BestLoad | undefined {
-  const load = circuit.components.find((each) => each.id === id);
-  if (!load) return undefined;
+  const load = meant(circuit, id);
   const rest = { ...circuit, components: circuit.components.filter((each) => each !== load) };
   const seen = thevenin(rest, load.from, load.to);
   if (!seen || seen.resistance.n === 0n || seen.emf.n === 0n) return undefined;

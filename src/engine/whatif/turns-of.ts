@@ -2,6 +2,7 @@ import {
   hasCurve,
   isResistor,
   isSettable,
+  isSurrounding,
   isTrack,
   resistanceOf,
   twinOf,
@@ -14,6 +15,8 @@ import { turned, type Turns } from './turn.ts';
 
 /** The present value of what is varied. */
 function valueOf(circuit: Circuit, what: Varied): Fraction {
+  if (isSurrounding(what))
+    throw new RangeError(`What follows the ${what} has no exact derivative; sweep shows how it goes.`);
   const component = meant(circuit, what);
   if (component.kind === 'supply' && what === component.id) return component.emf.value;
   if (component.kind === 'source') return component.current.value;

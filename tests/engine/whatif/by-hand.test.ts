@@ -39,10 +39,9 @@ void describe('what takes the place of a circuit', () => {
       assert.deepEqual([best?.resistance.toFraction(), best?.power.toFraction()], [ohms, watts]);
     });
 
-  void it('gives no load most where nothing is inside, nothing drives, or there is no load of that name', () => {
+  void it('gives no load most where nothing is inside, or nothing drives', () => {
     for (const [circuit, load] of [
       ['B1 6 V + R1 10 Ω', 'R1'],
-      ['B1 6 V + R2 5 Ω + R1 10 Ω', 'R9'],
       ['B1 6 V + (R1 10 Ω ∥ R2 5 Ω)', 'R1'],
     ] as const)
       assert.equal(maximumPower(parseCircuit(circuit), load), undefined, circuit);
@@ -63,7 +62,6 @@ const times: readonly (readonly [
   ['B1 6 V + R1 12 Ω', 'R1', 0, ['0', '0', '0']],
   ['B1 6 V + R1 12 Ω', 'R1', 1e-9, ['1/2000000000', '3/1000000000', '1/1200000000000000']],
   ['B1 6 V + S1 closed', 'S1', 60, undefined],
-  ['B1 6 V + R1 12 Ω', 'R2', 60, undefined],
 ];
 
 void describe('over a time', () => {

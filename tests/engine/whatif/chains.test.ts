@@ -229,6 +229,65 @@ const questions: readonly Question[] = [
       'So the current through R2 rises.',
     ],
   },
+  {
+    what: 'an ideal voltmeter across what changes, which has no part in it',
+    circuit: 'B1 6 V + R1 2 Ω + (R2 6 Ω ∥ R3 3 Ω ∥ V1)',
+    of: 'V_V1',
+    by: 'R3',
+    direction: 'rises',
+    chain: [
+      'The resistance of R3 rises.',
+      'So the resistance of R2 and R3 together rises.',
+      'So the current through B1 falls.',
+      'So the p.d. across R2 and R3 together rises.',
+      'So the p.d. across V1 rises.',
+    ],
+  },
+  {
+    what: 'the total resistance, up from one of two in parallel',
+    circuit: 'B1 6 V r 1 Ω + R1 4 Ω + (R2 6 Ω ∥ (R3 2 Ω + R4 4 Ω))',
+    of: 'R_total',
+    by: 'R4',
+    direction: 'rises',
+    chain: [
+      'The resistance of R4 rises.',
+      'So the resistance of R3 and R4 together rises.',
+      'So the resistance of R2, R3 and R4 together rises.',
+      'So the total resistance rises.',
+    ],
+  },
+  {
+    what: 'the resistance of the whole loop',
+    circuit: 'B1 6 V r 1 Ω + (R1 4 Ω ∥ R2 4 Ω)',
+    of: 'R_loop',
+    by: 'R2',
+    direction: 'rises',
+    chain: ['The resistance of R2 rises.', 'So the resistance of the whole loop rises.'],
+  },
+  {
+    what: 'the resistance between the ends of a network',
+    circuit: 'R1 12 Ω ∥ (R2 4 Ω + R3 8 Ω)',
+    of: 'R_total',
+    by: 'R3',
+    direction: 'rises',
+    chain: [
+      'The resistance of R3 rises.',
+      'So the resistance of R2 and R3 together rises.',
+      'So the total resistance rises.',
+    ],
+  },
+  {
+    what: 'a potentiometer beside a load, whose upper part decides',
+    circuit: 'B1 6 V + potentiometer R1b 70 Ω + (potentiometer R1a 30 Ω ∥ R2 60 Ω)',
+    of: 'R_total',
+    by: 'R1a',
+    direction: 'falls',
+    chain: [
+      'The contact slides: the resistance of R1a rises, and that of R1b falls by as much.',
+      'So the resistance of R1a and R2 together rises.',
+      'So the total resistance falls, though R1a alone would make it rise.',
+    ],
+  },
 ];
 
 void describe('what happens when a resistance rises', () => {
@@ -242,12 +301,12 @@ void describe('what happens when a resistance rises', () => {
       );
     });
 
-  void it('is told without a chain where no resistance of a component rises, nor a current or a p.d. of one', () => {
+  void it('is told without a chain where no resistance of a component rises, and for a power', () => {
     for (const [of, by, direction] of [
       ['V_B1', 'r_B1', 'falls'],
       ['I_R1', 'B1', 'rises'],
       ['P_R1', 'R1', 'falls'],
-      ['R_total', 'R1', 'rises'],
+      ['R_loop', 'r_B1', 'rises'],
     ] as const) {
       const found = sensitivity(parseCircuit('B1 6 V r 1 Ω + R1 5 Ω'), of, by);
       assert.deepEqual([found.direction, found.reasons], [direction, []], `${of} by ${by}`);
@@ -274,7 +333,12 @@ const risen = (circuit: Circuit, id: string): Circuit => {
   return withValue(circuit, id, part.resistance.value.mul(new Fraction(11, 10)));
 };
 
-const sizes = { 'so their resistance': 'R', 'so the current': 'I', 'so the p.d.': 'V' } as const;
+const sizes = {
+  'so their resistance': 'R',
+  'so the whole': 'R',
+  'so the current': 'I',
+  'so the p.d.': 'V',
+} as const;
 
 void it('says of every block on the way what it does, as found from the power that it takes', () => {
   let links = 0;
@@ -287,8 +351,8 @@ void it('says of every block on the way what it does, as found from the power th
       const after = risen(circuit, what);
       const [old, now] = [solveExact(circuit), solveExact(after)].map((each) => solutionOf(circuit, each));
       assert.ok(old && now);
-      for (const letter of ['I', 'V'] as const)
-        for (const link of sensitivity(circuit, `${letter}_${of}`, what).reasons) {
+      for (const name of [`I_${of}`, `V_${of}`, 'R_total', 'R_loop'])
+        for (const link of sensitivity(circuit, name, what).reasons) {
           if (link.code === 'this resistance rises') {
             assert.equal(link.data.id, what);
             continue;
@@ -296,6 +360,7 @@ void it('says of every block on the way what it does, as found from the power th
           // A resistor has no contact that slides.
           assert.ok(
             link.code === 'so their resistance' ||
+              link.code === 'so the whole' ||
               link.code === 'so the current' ||
               link.code === 'so the p.d.',
           );

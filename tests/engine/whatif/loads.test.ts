@@ -94,7 +94,29 @@ describe('the load that takes most power', () => {
   it('is none where the rest drives nothing, or has no resistance of its own', () => {
     for (const line of ['B1 0 V r 2 Ω + R1 3 Ω', 'B1 6 V + R1 3 Ω', 'B1 6 V + A1 + R1 3 Ω'])
       assert.equal(maximumPower(parseCircuit(line), 'R1'), undefined, line);
-    assert.equal(maximumPower(parseCircuit('B1 6 V r 1 Ω + R1 3 Ω'), 'R9'), undefined);
+  });
+
+  it('is refused, as is a node or what lasts, where there is none of that name, with what was probably meant', () => {
+    const circuit = parseCircuit('B1 6 V r 1 Ω + @P + R1 3 Ω + @Q + R2 5 Ω');
+    const message = 'There is no R9 in this circuit; did you mean R1?';
+    assert.throws(() => maximumPower(circuit, 'R9'), { name: 'RangeError', message });
+    assert.throws(() => overTime(circuit, 'R9', 60), { name: 'RangeError', message });
+    for (const [p, q] of [
+      ['Q', 'p'],
+      ['p', 'Q'],
+    ] as const)
+      assert.throws(() => thevenin(circuit, p, q), {
+        name: 'RangeError',
+        message: 'There is no p in this circuit; did you mean P?',
+      });
+  });
+
+  it('of no number of seconds is refused', () => {
+    for (const seconds of [NaN, Infinity])
+      assert.throws(() => overTime(parseCircuit('B1 6 V + R1 4 Ω'), 'R1', seconds), {
+        name: 'RangeError',
+        message: `"${seconds}" is not a number that can be read; write 4.7 or 1/3.`,
+      });
   });
 });
 

@@ -170,6 +170,10 @@ describe('the sensitivity of a quantity', () => {
       name: 'RangeError',
       message: 'S1 has no value that could change.',
     });
+    assert.throws(of('B1 6 V + T1 4 kΩ', 'I_T1', 'temperature'), {
+      name: 'RangeError',
+      message: 'What follows the temperature has no exact derivative; sweep shows how it goes.',
+    });
     assert.throws(of(line, 'I_R1', 'R2'), {
       name: 'RangeError',
       message: 'There is no R2 in this circuit; did you mean R1?',

@@ -155,18 +155,32 @@ describe('a sweep says what it cannot do', () => {
       });
   });
 
-  it('a quantity that has no value has none at that setting, and one that does not exist at none', () => {
+  it('a quantity that has no value has none at that setting', () => {
     const { values } = sweep(parseCircuit('B1 6 V + R1 5 Ω'), 'R1', { from: 0, to: 2, points: 3 }, [
       'I_R1',
       'R_R1',
-      'I_R9',
     ]);
     assert.deepEqual(
       values['I_R1']?.map((value) => value !== undefined),
       [false, true, true],
     );
-    assert.deepEqual(values['I_R9'], [undefined, undefined, undefined]);
     assert.deepEqual(values['R_R1']?.slice(1), [1, 2]);
+  });
+
+  it('of a quantity that does not exist, of a switch, or from no number, says why not', () => {
+    const circuit = parseCircuit('B1 6 V + S1 + R1 5 Ω');
+    const span = { from: 1, to: 2 };
+    const refused = (what: string, over: typeof span, names: readonly string[], message: string): void => {
+      assert.throws(() => sweep(circuit, what, over, names), { name: 'RangeError', message });
+    };
+    refused('R1', span, ['I_R1', 'I_R9'], '“I_R9” is not a quantity of this circuit; did you mean I_R1?');
+    refused('S1', span, ['I_R1'], 'S1 is open or closed, and has no range.');
+    refused(
+      'R1',
+      { from: NaN, to: 2 },
+      ['I_R1'],
+      '"NaN" is not a number that can be read; write 4.7 or 1/3.',
+    );
   });
 
   it('goes over all temperatures and lights that there may be, and along the resistance of a meter', () => {

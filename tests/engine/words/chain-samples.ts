@@ -6,6 +6,7 @@ export const chainSamples: Pick<
   | 'this resistance rises'
   | 'the contact slides'
   | 'so their resistance'
+  | 'so the whole'
   | 'so the current'
   | 'so the p.d.'
   | 'counted the other way'
@@ -16,6 +17,10 @@ export const chainSamples: Pick<
   'so their resistance': [
     { ids: ['R1', 'R2'], change: 'rises', but: false, against: [] },
     { ids: ['R1a', 'R1b'], change: 'stays the same', but: true, against: ['R1a', 'R1b'] },
+  ],
+  'so the whole': [
+    { ids: ['R1', 'R2'], change: 'rises', but: false, against: [], name: 'R_total' },
+    { ids: ['R1', 'R2'], change: 'stays the same', but: true, against: ['R1a'], name: 'R_loop' },
   ],
   'so the current': [
     { ids: ['B1'], change: 'falls', but: false, against: [] },
