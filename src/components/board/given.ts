@@ -16,15 +16,15 @@ export class Given implements ReactiveController {
   readonly #took: (circuit: Circuit | undefined) => void;
   readonly #isWritten: () => boolean;
   #source: string | Circuit | undefined;
-  #text: string | undefined;
-  #opened = false;
+  /** What was read last: the board may be out of the page while it is given something else. */
+  #read: string | Circuit | undefined;
   /** The circuit that will be there when the engine is ready for it; what is drawn until then is not what was given. */
   #awaiting: Circuit | undefined;
   #reach: () => void = () => undefined;
   #stop: (() => void) | undefined;
   /** The text in the board may change, or come only when the page has been read to its end. */
   readonly #children = (): void => {
-    if (this.#source === undefined && textOf(this.#board.childNodes) !== this.#text) this.#open();
+    this.#follow();
     this.#board.requestUpdate();
   };
   readonly #observer = new MutationObserver(this.#children);
@@ -43,7 +43,7 @@ export class Given implements ReactiveController {
   }
 
   hostConnected(): void {
-    if (!this.#opened) this.#open();
+    this.#follow();
     this.#observer.observe(this.#board, { childList: true, characterData: true, subtree: true });
     if (document.readyState === 'loading') this.#stop = onWindow('DOMContentLoaded', this.#children);
   }
@@ -56,7 +56,8 @@ export class Given implements ReactiveController {
   /** Takes another circuit, or where there is none the text in the board. */
   take(source: string | Circuit | undefined): void {
     this.#source = source;
-    if (this.#board.isConnected) this.#open();
+    this.#read = undefined;
+    if (this.#board.isConnected) this.#follow();
   }
 
   /** The board shows all that it holds. */
@@ -64,12 +65,12 @@ export class Given implements ReactiveController {
     if (!this.#awaiting) this.#reach();
   }
 
-  #open(): void {
-    this.#text = textOf(this.#board.childNodes);
-    const source = this.#source ?? this.#text;
-    if (this.#source === undefined && document.readyState === 'loading') return;
+  /** Reads what is given now, where that is not what was read last. */
+  #follow(): void {
+    const source = this.#source ?? textOf(this.#board.childNodes);
+    if (source === this.#read || (this.#source === undefined && document.readyState === 'loading')) return;
+    this.#read = source;
     const read = readSource(source);
-    this.#opened = true;
     this.#renew();
     if ('sentence' in read) {
       this.problem = read.sentence;
