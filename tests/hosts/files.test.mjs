@@ -53,6 +53,11 @@ const pages = {
       [`/newer/${file}`, kept('lesson', { scripts: otherScripts('rheolet.min.js') + scripts(file) })],
     ]),
   ),
+  '/parts': kept('lesson', {
+    scripts: scripts('rheolet.js'),
+    content: `<rheolet-board id="curve" circuit="B1 6 V + R1 200 Ω + LED1 2 V 20 mA">An LED.</rheolet-board>
+      <rheolet-board id="web" circuit="B1 6 V @a–@d; R1 1 Ω @a–@b; R2 2 Ω @a–@c; R3 3 Ω @b–@c; R4 4 Ω @b–@d; R5 5 Ω @c–@d">A bridge.</rheolet-board>`,
+  }),
   '/each': kept('lesson', { scripts: scripts(...names.map((name) => `${name}.js`)) }),
 };
 const site = host({ pages });
@@ -89,4 +94,21 @@ test('two versions on a page: the first wins, and one line in the console says s
     assert.equal(lines.length, second ? 1 : 0, lines.join('\n'));
     for (const said of lines) assert.ok(said.includes(first) && said.includes(second), said);
   }
+});
+
+test('parts of the engine that do not come: a board says what it cannot solve, and tables what it cannot draw', async () => {
+  const parts = /chunks\/(nonlinear|web)\./;
+  const visit = await site.open('/parts', async (tab) => {
+    await tab.setRequestInterception(true);
+    tab.on('request', (request) => (parts.test(request.url()) ? request.abort() : request.continue()));
+  });
+  await visit.settled();
+  const [curve, web] = await visit.tab.evaluate(() =>
+    ['curve', 'web'].map((id) => document.getElementById(id).shadowRoot.textContent),
+  );
+  assert.match(curve, /LED1 does not obey Ohm’s law/);
+  assert.match(web, /What draws it did not load.*R5\s+4\.43\sV/);
+  const own = visit.said.filter((each) => each.includes('Rheolet'));
+  assert.equal(own.length, 2, visit.said.join('\n'));
+  for (const line of own) assert.match(line, /^warn.*Rheolet: a part did not load\./);
 });

@@ -1,6 +1,7 @@
 import type { ReactiveController, ReactiveElement } from 'lit';
 import { needsMore, prepare, type Circuit } from '../../engine/core.ts';
 import { fire } from '../link/index.ts';
+import { later } from '../page/index.ts';
 import { textOf } from './fallback.ts';
 import { onWindow } from './on-window.ts';
 import { readSource } from './source.ts';
@@ -93,10 +94,10 @@ export class Given implements ReactiveController {
     this.#took(circuit);
   }
 
-  /** Begins once the part of the engine is there that the circuit needs, unless the page gives another one meanwhile. */
+  /** Begins once the part of the engine is there that the circuit needs, or does not come; unless the page gives another one meanwhile. */
   async #beginPrepared(circuit: Circuit): Promise<void> {
     this.#awaiting = circuit;
-    await prepare(circuit);
+    await later(prepare(circuit));
     if (this.#isWritten()) await fetchWriter();
     if (this.#awaiting === circuit) this.#begin(circuit);
   }

@@ -18,7 +18,7 @@ import { writer } from './written.ts';
 const most = 200;
 
 /** Why a circuit is not drawn. */
-export type Undrawn = 'too many' | 'empty';
+export type Undrawn = 'too many' | 'empty' | 'part missing';
 
 /** How a board wants its circuit drawn. */
 export interface StageStyle {

@@ -60,7 +60,7 @@ export class Stage {
     this.#rooms = layout.rooms;
     this.#written = layout.written;
     const drawing = layout.drawing();
-    if (!drawing) return 'empty';
+    if (!drawing) return circuit.components.length > 0 ? 'part missing' : 'empty';
     this.#drawing = drawing;
     this.still.size(drawing);
     if (start !== this.#scaled) this.#scale = ribbonScale(start);

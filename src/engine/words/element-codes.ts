@@ -83,7 +83,7 @@ export interface ElementData {
   compared: Record<never, never>;
   /** The readings were held, or let go. */
   held: { readonly held: boolean };
-  'not drawn': { readonly reason: 'empty' | 'too many' };
+  'not drawn': { readonly reason: 'empty' | 'too many' | 'part missing' };
   'board without circuit': Record<never, never>;
   /** A mistake in a board's circuit, with its sentence. */
   'mistake at': { readonly line: number; readonly column: number; readonly sentence: string };

@@ -313,7 +313,7 @@ export const samples: { readonly [Code in keyof Catalogue]: readonly Catalogue[C
   was: [{ text: '12.0 Ω' }, { text: 'no path' }],
   compared: none,
   held: [{ held: true }, { held: false }],
-  'not drawn': [{ reason: 'empty' }, { reason: 'too many' }],
+  'not drawn': [{ reason: 'empty' }, { reason: 'too many' }, { reason: 'part missing' }],
   'board without circuit': none,
   'mistake at': [{ line: 2, column: 14, sentence: 'A dash does not join components; use + for in series.' }],
   'ribbon key': [{ current: '0.5 A' }],

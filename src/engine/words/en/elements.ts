@@ -65,6 +65,7 @@ const tableButtons = {
 const undrawn = {
   empty: 'This circuit is empty',
   'too many': 'This circuit is very large',
+  'part missing': 'What draws it did not load',
 };
 
 /** What the elements say of themselves. */
