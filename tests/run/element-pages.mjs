@@ -5,21 +5,25 @@ import { seeded } from './seed.mjs';
 import { testFiles } from './test-files.mjs';
 
 const folder = 'tests/components';
-/** A page of its own costs a browser most of a second; a page of many keeps one browser busy while the other is done. */
-const filesAPage = 8;
+/** A page of its own costs a browser half a second; as many pages as these keep one browser busy while the other is done. */
+const filesAPage = 11;
+/** Folders with pages of their own: two define tags that others have too, and WebKit runs the last. */
+const alone = ['link', 'page', 'smoke'];
 
-/** The test files of each page by its name, such as `board/2`: some of one folder. */
+const folderOf = (file) => relative(folder, file).split(sep)[0];
+
+/** The test files of each page by its name, such as `meter_picture/9`: of which folders they are, and which page it is. */
 function pages(part) {
-  const folders = new Map();
-  for (const file of testFiles(folder, part).sort()) {
-    const [name] = relative(folder, file).split(sep);
-    folders.set(name, [...(folders.get(name) ?? []), file]);
-  }
-  return new Map(
-    [...folders].flatMap(([name, files]) =>
-      shares(files).map((share, place) => [`${name}/${place + 1}`, share]),
-    ),
-  );
+  const files = testFiles(folder, part).sort();
+  const groups = [
+    ...alone.map((name) => files.filter((file) => folderOf(file) === name)),
+    files.filter((file) => !alone.includes(folderOf(file))),
+  ];
+  const named = groups.flatMap(shares).map((share, place) => {
+    const folders = [...new Set(share.map(folderOf))];
+    return [`${folders.join('_')}/${place + 1}`, share];
+  });
+  return new Map(named);
 }
 
 /** Files shared out evenly between as few pages as there may be. */
