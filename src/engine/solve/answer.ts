@@ -40,7 +40,8 @@ export class Answer<N extends number | Fraction> implements Readings<N> {
   readonly #driven: Flow<N> | undefined;
   /** Of each branch 1 if it lies on a loop. */
   #looped: Uint8Array | undefined;
-  /** The places of the components by id. */
+  /** The place that was read last, and all by id. */
+  #last = 0;
   #places: Map<string, number> | undefined;
   #across: AmmetersAcross | undefined;
 
@@ -166,12 +167,13 @@ export class Answer<N extends number | Fraction> implements Readings<N> {
 
   /** The place of a component, or of a wire that bridges one; a test supply is not found. */
   #place(id: string): number | undefined {
-    if (!this.#places) {
-      this.#places = new Map();
-      let place = 0;
-      for (const component of this.#graph.components) this.#places.set(component.id, place++);
+    const { components } = this.#graph;
+    // What is read is mostly of the same component again, or of the next.
+    if (components[this.#last]?.id !== id && components[++this.#last]?.id !== id) {
+      this.#places ??= new Map(components.map((component, place) => [component.id, place]));
+      this.#last = this.#places.get(id) ?? -1;
     }
-    return id ? this.#places.get(id) : undefined;
+    return id && this.#last >= 0 ? this.#last : undefined;
   }
 
   /** What two quantities make if both have a value. */

@@ -1,6 +1,6 @@
 import { Fraction } from '../quantity/index.ts';
 import { solveWhole } from './bareiss.ts';
-import { equations, inBranches } from './equations.ts';
+import { equations } from './equations.ts';
 import type { Flow } from './flow.ts';
 import { climb, loopsThrough, type Loops } from './forest.ts';
 import type { Graph } from './graph.ts';
@@ -28,18 +28,19 @@ function largeFlow<N>(
   const [volt, volts] = inUnits(graph.rises);
   const n = graph.chords.length;
   // Of each row what stands from its own column on.
-  const rows = graph.chords.map((_, row) => new Array<bigint>(n - row + 1).fill(0n));
-  equations(graph, loops, (row, column, branch, plus) => {
-    const entries = rows[row] ?? [];
-    const value = (column < n ? ohms : volts)[branch] ?? 0n;
-    entries[column - row] = (entries[column - row] ?? 0n) + (plus ? value : -value);
+  const { lasts, befores, rows, ways } = loops;
+  const matrix = graph.chords.map((_, row) => new Array<bigint>(n - row + 1).fill(0n));
+  equations(loops, ohms, volts, n, (row, column, value = 0n, sign) => {
+    const entries = matrix[row] ?? [];
+    entries[column - row] = (entries[column - row] ?? 0n) + (sign > 0 ? value : -value);
   });
-  const found = solveWhole(rows);
+  const found = solveWhole(matrix);
   const whole = found[n] ?? 1n;
-  const currents = graph.tails.map(() => 0n);
-  inBranches(loops, (branch, row, along) => {
-    const current = found[row] ?? 0n;
-    currents[branch] = (currents[branch] ?? 0n) + (along ? current : -current);
+  const currents = graph.tails.map((_, branch) => {
+    let current = 0n;
+    for (let at = lasts[branch] ?? 0; at; at = befores[at] ?? 0)
+      current += BigInt(ways[at] ?? 0) * (found[rows[at] ?? 0] ?? 0n);
+    return current;
   });
   let potentials: bigint[] | undefined;
   return {

@@ -13,29 +13,14 @@ type Numbers = Float64Array | readonly number[];
 /** Scratch. */
 const sums = new Twofolds();
 
-/** What the equations give all branches with what supplies of constant current send on top, rounded, and the largest of all these. */
-function totalsOf({ sent, ohm, volt }: Graph, added: Numbers, lows: Numbers): readonly [Numbers, number] {
-  let largest = 0;
-  const total: number[] = [];
-  for (let branch = 0; branch < added.length; branch++) {
-    const own = added[branch] ?? 0;
-    largest = Math.max(largest, Math.abs(own));
-    const given = sent?.[branch];
-    if (!given) {
-      total.push(own + (lows[branch] ?? 0));
-      continue;
-    }
-    sums.clear(1);
-    addQuotient(sums, Number(given.s * given.n) * (volt || 1), Number(given.d) * (ohm || 1));
-    largest = Math.max(largest, Math.abs(sums.rounded(0)));
-    sums.add(0, own, lows[branch]);
-    total.push(sums.rounded(0));
-  }
-  return [total, largest];
+/** Of each node, in two parts. */
+interface Potentials {
+  readonly high: Numbers;
+  readonly low: Numbers;
 }
 
 /** The potential of each node above that of the root of its piece, and what rounding took from it. */
-function potentialsOf(graph: Graph, added: Numbers, lows: Numbers): readonly Numbers[] {
+function potentialsOf(graph: Graph, added: Numbers, lows: Numbers): Potentials {
   const { ohms, volts } = graph;
   const count = graph.order.length;
   sums.clear(count);
@@ -45,7 +30,7 @@ function potentialsOf(graph: Graph, added: Numbers, lows: Numbers): readonly Num
     sums.addProduct(node, -sign * (ohms[branch] ?? 0), added[branch] ?? 0, lows[branch]);
     sums.add(node, sign * (volts[branch] ?? 0));
   });
-  return [kept(sums.high, count), kept(sums.low, count)];
+  return { high: kept(sums.high, count), low: kept(sums.low, count) };
 }
 
 /**
@@ -53,10 +38,26 @@ function potentialsOf(graph: Graph, added: Numbers, lows: Numbers): readonly Num
  * from it; what supplies of constant current send comes on top.
  */
 export function flowOf(graph: Graph, added: Numbers, lows: Numbers = []): Flow<number> {
+  const { sent, volts } = graph;
   const [ohm, volt] = [graph.ohm || 1, graph.volt || 1];
-  const [totals, largest] = totalsOf(graph, added, lows);
+  const totals = new Array<number>(added.length);
+  let largest = 0;
+  for (let branch = 0; branch < added.length; branch++) {
+    const [own, low] = [added[branch] ?? 0, lows[branch] ?? 0];
+    let total = own + low;
+    largest = Math.max(largest, Math.abs(own));
+    const given = sent?.[branch];
+    if (given) {
+      sums.clear(1);
+      addQuotient(sums, Number(given.s * given.n) * volt, Number(given.d) * ohm);
+      largest = Math.max(largest, Math.abs(sums.rounded(0)));
+      sums.add(0, own, low);
+      total = sums.rounded(0);
+    }
+    totals[branch] = total;
+  }
   let emf = 0;
-  let potentials: readonly Numbers[] | undefined;
+  let potentials: Potentials | undefined;
   return {
     current(branch) {
       const current = totals[branch] ?? 0;
@@ -64,10 +65,10 @@ export function flowOf(graph: Graph, added: Numbers, lows: Numbers = []): Flow<n
     },
     between(p, q) {
       if (!potentials) {
-        for (const rise of graph.volts) emf = Math.max(emf, Math.abs(rise));
+        for (const rise of volts) emf = Math.max(emf, Math.abs(rise));
         potentials = potentialsOf(graph, added, lows);
       }
-      const [high = [], low = []] = potentials;
+      const { high, low } = potentials;
       const difference = (high[p] ?? 0) - (high[q] ?? 0) + ((low[p] ?? 0) - (low[q] ?? 0));
       return Math.abs(difference) > nothing * emf ? difference / volt : 0;
     },

@@ -70,14 +70,14 @@ export function climb(
   }
 }
 
-/** Numbers below n, the least first by their ranks (D. L. Shell 1959); those of infinite rank are left out. */
-function sorted(ranks: readonly number[]): number[] {
-  const list: number[] = [];
-  for (let at = 0; at < ranks.length; at++) if (ranks[at] !== Infinity) list.push(at);
+/** Sorts the numbers of ranks into `list`, the least first (D. L. Shell 1959); those of infinite rank are left out. Returns how many there are. */
+function sort(ranks: readonly number[], list: Int32Array): number {
+  let count = 0;
+  for (let at = 0; at < ranks.length; at++) if (ranks[at] !== Infinity) list[count++] = at;
   let gap = 1;
-  while (gap < list.length / 9) gap = 3 * gap + 1;
+  while (gap < count / 9) gap = 3 * gap + 1;
   for (; gap >= 1; gap = (gap - 1) / 3) {
-    for (let next = gap; next < list.length; next++) {
+    for (let next = gap; next < count; next++) {
       const own = list[next] ?? 0;
       const rank = ranks[own] ?? 0;
       let at = next;
@@ -89,7 +89,7 @@ function sorted(ranks: readonly number[]): number[] {
       list[at] = own;
     }
   }
-  return list;
+  return count;
 }
 
 /** The last of a chain of numbers, each of which tells the next, the last one itself; on the way the chain becomes shorter. */
@@ -102,7 +102,8 @@ export function top(nexts: number[] | Int32Array, from: number): number {
   return at;
 }
 
-/** Scratch: of each node its piece and the last branch of the forest that came to it, and of each end of a branch the one before. */
+/** Scratch: the branches by rank, of each node its piece and the last branch of the forest that came to it, and of each end of a branch the one before. */
+let branches: Int32Array = new Int32Array(128);
 let pieces: Int32Array = new Int32Array(64);
 let lasts: Int32Array = new Int32Array(64);
 let befores: Int32Array = new Int32Array(256);
@@ -116,16 +117,22 @@ export function grow({ nodes, tails, heads }: Ends, ranks: readonly number[], gr
   const piece = (pieces = ints(pieces, count));
   const last = (lasts = ints(lasts, count));
   const before = (befores = ints(befores, 2 * tails.length));
-  const [up, depths, roots]: [number[], number[], number[]] = [[], [], []];
+  const up = new Array<number>(count);
+  const depths = new Array<number>(count);
+  const roots = new Array<number>(count);
+  const order = new Array<number>(count);
   for (let node = 0; node < count; node++) {
-    up.push(-1);
-    depths.push(-1);
-    roots.push(node);
+    up[node] = -1;
+    depths[node] = -1;
     piece[node] = node;
     last[node] = -1;
   }
-  const [chords, slack, order]: [number[], number[], number[]] = [[], [], []];
-  for (const branch of sorted(ranks)) {
+  const chords: number[] = [];
+  const slack: number[] = [];
+  const list = (branches = ints(branches, ranks.length));
+  const conducting = sort(ranks, list);
+  for (let at = 0; at < conducting; at++) {
+    const branch = list[at] ?? 0;
     const tail = tails[branch] ?? 0;
     const head = heads[branch] ?? 0;
     const one = top(piece, tail);
@@ -138,12 +145,14 @@ export function grow({ nodes, tails, heads }: Ends, ranks: readonly number[], gr
       last[head] = 2 * branch + 1;
     } else ((ranks[branch] ?? 0) > 0 ? chords : slack).push(branch);
   }
-  for (let start = -1; start < count; start++) {
+  let found = 0;
+  for (let start = -1; found < count; start++) {
     const root = start < 0 ? ground : start;
     if ((depths[root] ?? 0) >= 0) continue;
     depths[root] = 0;
-    let next = order.push(root) - 1;
-    for (let node = order[next]; node !== undefined; node = order[++next]) {
+    let next = found;
+    for (order[found++] = root; next < found; next++) {
+      const node = order[next] ?? 0;
       roots[node] = root;
       for (let end = last[node] ?? -1; end >= 0; end = before[end] ?? -1) {
         const branch = end >> 1;
@@ -151,31 +160,40 @@ export function grow({ nodes, tails, heads }: Ends, ranks: readonly number[], gr
         const child = (end & 1 ? tails : heads)[branch] ?? 0;
         up[child] = branch;
         depths[child] = (depths[node] ?? 0) + 1;
-        order.push(child);
+        order[found++] = child;
       }
     }
   }
   return { order, up, depths, roots, chords, slack };
 }
 
-/** Loops one after the other: from `starts[k]` on the branches of loop k, ~branch where it runs from head to tail. */
+/** The loops that the chords close, branch by branch, until the next ones are asked for. */
 export interface Loops {
-  readonly starts: readonly number[];
-  readonly steps: readonly number[];
+  /** Of each branch the last step that a loop takes through it, and of each step the one before through the same branch; 0 where there is none. */
+  readonly lasts: readonly number[];
+  readonly befores: readonly number[];
+  /** Of each step the row of its loop, and whether that runs through the branch from its tail to its head: 1, else −1. */
+  readonly rows: readonly number[];
+  readonly ways: readonly number[];
 }
 
-/** The loops that the chords close. */
+/** Scratch. */
+const steps: Record<keyof Loops, number[]> = { lasts: [], befores: [0], rows: [0], ways: [0] };
+
+/** Finds the loops that the chords close. */
 export function loopsThrough(graph: Ends & Forest): Loops {
-  const [starts, steps]: [number[], number[]] = [[], []];
+  const { lasts, befores, rows, ways } = steps;
+  const { chords, tails } = graph;
+  for (let branch = 0; branch < tails.length; branch++) lasts[branch] = 0;
+  let [row, at] = [0, 0];
   const step = (branch: number, along: boolean): void => {
-    steps.push(along ? branch : ~branch);
+    rows[++at] = row;
+    ways[at] = along ? 1 : -1;
+    befores[at] = lasts[branch] ?? 0;
+    lasts[branch] = at;
   };
-  for (const chord of graph.chords) {
-    starts.push(steps.length);
-    goRound(graph, chord, step);
-  }
-  starts.push(steps.length);
-  return { starts, steps };
+  for (; row < chords.length; row++) goRound(graph, chords[row] ?? 0, step);
+  return steps;
 }
 
 /** Of each branch 1 if it lies on a loop that one of these closes: on its way round a loop, each search jumps over what others have marked. */

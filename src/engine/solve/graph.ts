@@ -48,9 +48,10 @@ export function forestOf(
   ohms: readonly number[],
   { components, emfs, supplies, zero }: Pick<Graph, 'components' | 'emfs' | 'supplies' | 'zero'>,
 ): Forest {
-  const ranks = ohms.map(
-    (resistance, branch) => resistance || (isAside(components[branch]) ? -1 : emfs[branch] ? -2 : -3),
-  );
+  const ranks = new Array<number>(ohms.length);
+  ohms.forEach((resistance, branch) => {
+    ranks[branch] = resistance || (isAside(components[branch]) ? -1 : emfs[branch] ? -2 : -3);
+  });
   return grow(ends, ranks, zero ?? ends.tails[supplies[0] ?? 0] ?? 0);
 }
 
@@ -79,28 +80,30 @@ export function graphOf(
 ): Graph {
   const nodes = new Map<string, number>();
   const nodeOf = (name: string): number => {
-    const known = nodes.get(name);
-    if (known !== undefined) return known;
-    nodes.set(name, nodes.size);
-    return nodes.size - 1;
+    let node = nodes.get(name);
+    if (node === undefined) nodes.set(name, (node = nodes.size));
+    return node;
   };
-  const [tails, heads, supplies]: [number[], number[], number[]] = [[], [], []];
-  type Values = (Fraction | undefined)[];
-  const [resistances, emfs, amperes]: [Values, Values, Values] = [[], [], []];
-  for (const component of components) {
+  const count = components.length;
+  const tails = new Array<number>(count);
+  const heads = new Array<number>(count);
+  const resistances = new Array<Fraction | undefined>(count);
+  const emfs = new Array<Fraction | undefined>(count);
+  const amperes = new Array<Fraction | undefined>(count);
+  const supplies: number[] = [];
+  components.forEach((component, branch) => {
     const from = nodeOf(component.from);
     const to = nodeOf(component.to);
     const fault = faultIn(component);
-    const emf = component.kind === 'supply' ? (fault ? exactly.zero : component.emf.value) : undefined;
     const drives = isSupply(component);
-    if (drives) supplies.push(tails.length);
-    tails.push(drives ? to : from);
-    heads.push(drives ? from : to);
+    if (drives) supplies.push(branch);
+    tails[branch] = drives ? to : from;
+    heads[branch] = drives ? from : to;
     const ohms = actualResistance(component, surroundings);
-    resistances.push(ohms && !fault ? (at?.get(component.id) ?? ohms) : ohms);
-    emfs.push(emf);
-    amperes.push(component.kind === 'source' ? givenBy(component) : undefined);
-  }
+    resistances[branch] = ohms && !fault ? (at?.get(component.id) ?? ohms) : ohms;
+    emfs[branch] = component.kind === 'supply' ? (fault ? exactly.zero : component.emf.value) : undefined;
+    amperes[branch] = component.kind === 'source' ? givenBy(component) : undefined;
+  });
   const [ohm, ohms] = inUnits(resistances, Infinity);
   const ends = { nodes, tails, heads };
   const zero = marked === undefined ? undefined : nodes.get(marked);

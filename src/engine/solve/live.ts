@@ -1,4 +1,4 @@
-import { inBranches, numbers } from './equations.ts';
+import { numbers } from './equations.ts';
 import type { Flow } from './flow.ts';
 import { loopsThrough, type Loops } from './forest.ts';
 import { flowOf } from './flow-of.ts';
@@ -9,53 +9,42 @@ import { kept, Twofolds } from './twofold.ts';
 import { wholeFlow } from './whole.ts';
 
 /** Scratch. */
-let factors: Float64Array = new Float64Array(1024);
-let found: Float64Array = new Float64Array(32);
-let more: Float64Array = new Float64Array(32);
-const sums = new Twofolds();
+let unknowns: Float64Array = new Float64Array(64);
+const currents = new Twofolds();
+const drops = new Twofolds();
+const rests = new Twofolds();
 
 /**
- * Solves the loop equations in floating-point numbers: L·D·Lᵀ, then once more for what is left of the e.m.f.s, which is kept to
- * twice the precision (iterative refinement: J. H. Wilkinson, "Rounding Errors in Algebraic Processes", 1963; from memory). The unknowns
- * come to stand in `found`, and what is to be added to them in `more`.
+ * Circuits of any size, in floating-point numbers: L·D·Lᵀ, then once more for what is left of the e.m.f.s round the loops, which is
+ * kept to twice the precision (iterative refinement: J. H. Wilkinson, "Rounding Errors in Algebraic Processes", 1963; from memory).
  */
-function refine(graph: Graph, loops: Loops): void {
-  const n = graph.chords.length;
-  const width = n + 1;
-  const matrix = numbers(graph, loops);
-  factors = floats(factors, n * n);
-  [found, more] = [floats(found, n), floats(more, n)];
-  sums.clear(n);
-  for (let row = 0; row < n; row++) {
-    for (let column = row; column < n; column++)
-      factors[row * n + column] = matrix[row * width + column] ?? 0;
-    found[row] = matrix[row * width + n] ?? 0;
-    sums.add(row, found[row] ?? 0);
-  }
-  factorise(factors, n);
-  substitute(factors, found, n);
-  for (let row = 0; row < n; row++) {
-    for (let column = row; column < n; column++) {
-      const entry = -(matrix[row * width + column] ?? 0);
-      if (entry === 0) continue;
-      sums.addProduct(row, entry, found[column] ?? 0);
-      if (column > row) sums.addProduct(column, entry, found[row] ?? 0);
-    }
-  }
-  for (let row = 0; row < n; row++) more[row] = sums.rounded(row);
-  substitute(factors, more, n);
-}
-
-/** Circuits of any size, in floating-point numbers. */
 function floatFlow(graph: Graph, loops: Loops): Flow<number> {
-  refine(graph, loops);
-  const count = graph.tails.length;
-  sums.clear(count);
-  inBranches(loops, (branch, row, along) => {
-    const [current, low] = [found[row] ?? 0, more[row] ?? 0];
-    sums.add(branch, along ? current : -current, along ? low : -low);
-  });
-  return flowOf(graph, kept(sums.high, count), kept(sums.low, count));
+  const { chords, ohms, volts } = graph;
+  const { lasts, befores, rows, ways } = loops;
+  const [n, count] = [chords.length, ohms.length];
+  const matrix = numbers(graph, loops);
+  const found = (unknowns = floats(unknowns, n));
+  for (let row = 0; row < n; row++) found[row] = matrix[row * (n + 1) + n] ?? 0;
+  factorise(matrix, n);
+  substitute(matrix, found, n);
+  currents.clear(count);
+  drops.clear(count);
+  rests.clear(n);
+  for (let branch = 0; branch < count; branch++) {
+    for (let at = lasts[branch] ?? 0; at; at = befores[at] ?? 0)
+      currents.add(branch, (ways[at] ?? 0) * (found[rows[at] ?? 0] ?? 0));
+    drops.add(branch, volts[branch] ?? 0);
+    drops.addProduct(branch, -(ohms[branch] ?? 0), currents.high[branch] ?? 0, currents.low[branch]);
+    const [high, low] = [drops.high[branch] ?? 0, drops.low[branch] ?? 0];
+    for (let at = lasts[branch] ?? 0; at; at = befores[at] ?? 0)
+      rests.add(rows[at] ?? 0, (ways[at] ?? 0) * high, (ways[at] ?? 0) * low);
+  }
+  for (let row = 0; row < n; row++) found[row] = rests.rounded(row);
+  substitute(matrix, found, n);
+  for (let branch = 0; branch < count; branch++)
+    for (let at = lasts[branch] ?? 0; at; at = befores[at] ?? 0)
+      currents.add(branch, 0, (ways[at] ?? 0) * (found[rows[at] ?? 0] ?? 0));
+  return flowOf(graph, kept(currents.high, count), kept(currents.low, count));
 }
 
 /** So many loops are solved with all their equations written out. */

@@ -42,7 +42,7 @@ export class Twofolds {
 
 /** The first of a list of numbers, to be kept. */
 export function kept(list: Float64Array, count: number): number[] {
-  const found: number[] = [];
-  for (let at = 0; at < count; at++) found.push(list[at] ?? 0);
+  const found = new Array<number>(count);
+  for (let at = 0; at < count; at++) found[at] = list[at] ?? 0;
   return found;
 }

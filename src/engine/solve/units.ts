@@ -21,14 +21,16 @@ export function inUnits(
     unit = (unit / x) * d;
     if (!(unit < most)) unit = NaN;
   }
-  const counts: number[] = [];
-  for (const value of values) {
+  const counts = new Array<number>(values.length);
+  for (let at = 0; at < values.length; at++) {
+    const value = values[at];
     let count = none;
     if (value) {
-      count = Number(value.n) * ((unit || 1) / (value.d === 1n ? 1 : Number(value.d)));
+      count = Number(value.n);
+      if (unit !== 1) count *= (unit || 1) / Number(value.d);
       if (value.s < 0n) count = -count;
     }
-    counts.push(count);
+    counts[at] = count;
   }
   return [unit, counts];
 }

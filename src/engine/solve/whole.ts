@@ -1,4 +1,4 @@
-import { inBranches, numbers } from './equations.ts';
+import { numbers } from './equations.ts';
 import type { Flow } from './flow.ts';
 import { climb, type Loops } from './forest.ts';
 import type { Graph } from './graph.ts';
@@ -55,8 +55,12 @@ export function wholeFlow<N>(
   make: (numerator: number, denominator: number) => N,
 ): Flow<N> | undefined {
   const { chords, sent, ohms, volts, ohm, volt } = graph;
+  const { lasts, befores, rows, ways } = loops;
   const n = chords.length;
-  if (n > most) return undefined;
+  // No determinant on the way is less than its chords' resistances together, and the last two are multiplied.
+  let least = 1;
+  for (let row = 1; row < n; row++) least *= (ohms[chords[row - 1] ?? 0] ?? 0) ** 2;
+  if (n > most || !(least < limit)) return undefined;
   const matrix = numbers(graph, loops);
   const whole = solveSmall(matrix, n);
   let emf = volt;
@@ -68,12 +72,14 @@ export function wholeFlow<N>(
     for (const count of amperes) largest = Math.max(largest, Math.abs(count));
     if (!(emf * whole * ohm * ampere < limit && largest * whole * volt < limit)) return undefined;
   }
-  const currents = new Float64Array(ohms.length);
-  inBranches(loops, (branch, row, along) => {
-    const current = matrix[row * (n + 1) + n] ?? 0;
-    currents[branch] = (currents[branch] ?? 0) + (along ? current : -current);
-  });
-  let potentials: Float64Array | undefined;
+  const currents = new Array<number>(ohms.length);
+  for (let branch = 0; branch < ohms.length; branch++) {
+    let current = 0;
+    for (let at = lasts[branch] ?? 0; at; at = befores[at] ?? 0)
+      current += (ways[at] ?? 0) * (matrix[(rows[at] ?? 0) * (n + 1) + n] ?? 0);
+    currents[branch] = current;
+  }
+  let potentials: number[] | undefined;
   return {
     current: (branch) =>
       make(
@@ -82,7 +88,7 @@ export function wholeFlow<N>(
       ),
     between(p, q) {
       if (!potentials) {
-        const found = (potentials = new Float64Array(graph.order.length));
+        const found = (potentials = new Array<number>(graph.order.length));
         climb(graph, (node, below, branch, isUp) => {
           const rise = (volts[branch] ?? 0) * whole - (ohms[branch] ?? 0) * (currents[branch] ?? 0);
           found[node] = (found[below] ?? 0) + (isUp ? rise : -rise);

@@ -63,7 +63,7 @@ describe('equations in floating-point numbers', () => {
     fc.assert(
       fc.property(equations, ({ n, matrix, right }) => {
         const whole = solveWhole(matrix.map((row, i) => [...row.slice(i), right[i] ?? 0].map(BigInt)));
-        const flat = Float64Array.from(matrix.flat());
+        const flat = Float64Array.from(matrix.flatMap((row, i) => [...row, right[i] ?? 0]));
         const found = Float64Array.from(right);
         factorise(flat, n);
         substitute(flat, found, n);

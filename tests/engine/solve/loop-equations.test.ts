@@ -3,24 +3,31 @@ import { describe, it } from 'node:test';
 import fc from 'fast-check';
 import { bridges } from '../../../src/engine/circuit/index.ts';
 import { Fraction } from '../../../src/engine/quantity/index.ts';
-import { equations, inBranches, numbers } from '../../../src/engine/solve/equations.ts';
-import { climb, loopsThrough, ringed } from '../../../src/engine/solve/forest.ts';
+import { equations, numbers } from '../../../src/engine/solve/equations.ts';
+import { climb, loopsThrough, ringed, type Loops } from '../../../src/engine/solve/forest.ts';
 import { graphOf, type Graph } from '../../../src/engine/solve/graph.ts';
 import { inUnits } from '../../../src/engine/solve/units.ts';
 import { anyCircuit, numRuns, spreadCircuit } from './random-circuit.ts';
 
+/** What loops lead through a branch: the row and the way of each, the last first. */
+function through({ lasts, befores, rows, ways }: Loops, branch: number): [row: number, way: number][] {
+  const found: [number, number][] = [];
+  for (let at = lasts[branch]; at; at = befores[at]) found.push([rows[at] ?? NaN, ways[at] ?? NaN]);
+  return found;
+}
+
 /** Of each loop its way through each branch: 1 along, −1 against, 0 not at all. */
 function ways(graph: Graph): number[][] {
-  const { starts, steps } = loopsThrough(graph);
-  return graph.chords.map((_, loop) => {
-    const way = graph.tails.map(() => 0);
-    for (const step of steps.slice(starts[loop], starts[loop + 1])) {
-      const branch = step < 0 ? ~step : step;
-      assert.equal(way[branch], 0, 'a loop goes through a branch once');
-      way[branch] = step < 0 ? -1 : 1;
+  const loops = loopsThrough(graph);
+  const all = graph.chords.map(() => graph.tails.map(() => 0));
+  graph.tails.forEach((_, branch) => {
+    for (const [row, way] of through(loops, branch)) {
+      const loop = all[row] ?? [];
+      assert.equal(loop[branch], 0, 'a loop goes through a branch once');
+      loop[branch] = way;
     }
-    return way;
   });
+  return all;
 }
 
 /** What is added up over the branches. */
@@ -82,6 +89,22 @@ describe('the forest of the smallest resistances', () => {
 });
 
 describe('loops', () => {
+  it('are told of each branch in the order of their rows, the last first', () => {
+    fc.assert(
+      fc.property(graphs, (graph) => {
+        const loops = loopsThrough(graph);
+        graph.tails.forEach((_, branch) => {
+          const own = through(loops, branch).map(([row]) => row);
+          assert.deepEqual(
+            own,
+            [...new Set(own)].sort((one, other) => other - one),
+          );
+        });
+      }),
+      { numRuns },
+    );
+  });
+
   it('come back to where they began: as many of their branches run into a node as out of it', () => {
     fc.assert(
       fc.property(graphs, (graph) => {
@@ -157,33 +180,13 @@ describe('loop equations', () => {
         const loops = loopsThrough(graph);
         const n = graph.chords.length;
         const sums = new Map<number, number>();
-        equations(graph, loops, (row, column, branch, plus) => {
+        equations(loops, graph.ohms, graph.volts, n, (row, column, value = NaN, sign) => {
           assert.ok(row <= column && column <= n);
-          const value = (column < n ? graph.ohms : graph.volts)[branch] ?? NaN;
           const place = row * (n + 1) + column;
-          sums.set(place, (sums.get(place) ?? 0) + (plus ? value : -value));
+          sums.set(place, (sums.get(place) ?? 0) + sign * value);
         });
         const found = numbers(graph, loops);
         for (let place = 0; place < n * (n + 1); place++) assert.equal(found[place], sums.get(place) ?? 0);
-      }),
-      { numRuns },
-    );
-  });
-
-  it('give each branch the sum of the currents of its loops', () => {
-    fc.assert(
-      fc.property(graphs, (graph) => {
-        const all = ways(graph);
-        const currents = graph.tails.map(() => 0);
-        inBranches(loopsThrough(graph), (branch, row, along) => {
-          currents[branch] = (currents[branch] ?? NaN) + (along ? row + 1 : -row - 1);
-        });
-        currents.forEach((current, branch) =>
-          assert.equal(
-            current,
-            all.reduce((sum, way, row) => sum + (row + 1) * (way[branch] ?? NaN), 0),
-          ),
-        );
       }),
       { numRuns },
     );
