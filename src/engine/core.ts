@@ -1,5 +1,6 @@
 export * from './quantity/index.ts';
 export {
+  courseWords,
   en,
   readCourse,
   say,

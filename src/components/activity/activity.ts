@@ -1,13 +1,6 @@
-import {
-  html,
-  LitElement,
-  nothing,
-  type CSSResultGroup,
-  type PropertyDeclarations,
-  type TemplateResult,
-} from 'lit';
+import { html, nothing, type CSSResultGroup, type PropertyDeclarations, type TemplateResult } from 'lit';
 import { sayActivity } from '../../engine/words/activity/index.ts';
-import { buttons, ink, speak } from '../page/index.ts';
+import { PageElement, buttons, ink, speak } from '../page/index.ts';
 import { partsOf, type Part } from './parts.ts';
 import { styles } from './styles.ts';
 
@@ -32,7 +25,7 @@ export const zoomFor = (width: number, height: number): number =>
  * @csspart bar - The buttons.
  * @csspart act - A button.
  */
-export class RheoletActivity extends LitElement {
+export class RheoletActivity extends PageElement {
   static override styles: CSSResultGroup = [ink, buttons, styles];
   static override properties: PropertyDeclarations = { reveal: { type: String } };
 

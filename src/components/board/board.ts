@@ -15,13 +15,14 @@ import {
   type Setting,
   type Solution,
 } from '../../engine/core.ts';
-import { shortcutOf, type BoardFace, type Settings } from '../link/index.ts';
-import { buttons, ink, later, speak } from '../page/index.ts';
+import { fire, shortcutOf, type BoardFace, type Settings } from '../link/index.ts';
+import { PageElement, buttons, ink, later, speak } from '../page/index.ts';
 import type { PictureOptions } from '../picture/index.ts';
 import { fragmentNow } from './address.ts';
 import { standing } from './fallback.ts';
 import { Given } from './given.ts';
 import { Menu } from './menu.ts';
+import { misread } from './misread.ts';
 import type { Moment } from './moment.ts';
 import { News } from './news.ts';
 import { onLatest } from './page-history.ts';
@@ -60,7 +61,7 @@ const styled = ['course', 'symbols', 'show', 'hide', 'label', 'quantities'] as c
  * @csspart table - The readings of a circuit that is not drawn.
  * @csspart problem - What is wrong with the circuit.
  */
-export class RheoletBoard extends LitElement implements BoardFace {
+export class RheoletBoard extends PageElement implements BoardFace {
   static override shadowRootOptions: ShadowRootInit = {
     ...LitElement.shadowRootOptions,
     slotAssignment: 'manual',
@@ -112,7 +113,9 @@ export class RheoletBoard extends LitElement implements BoardFace {
     }),
     reached: () => this.#pointing.reached,
     round: (readings) =>
-      this.#presence.problem ? undefined : roundOf(this, this.#store, this.#shown, this.#style, readings),
+      this.#presence.problem || this.#misread.length > 0
+        ? undefined
+        : roundOf(this, this.#store, this.#shown, this.#style, readings),
     rendered: () => this.updateComplete.then(() => controlsRendered(this.renderRoot)),
     staged: (stage) => this.#pointing.attend(stage),
     painted: () => {
@@ -141,6 +144,8 @@ export class RheoletBoard extends LitElement implements BoardFace {
   #revealed = false;
   /** The attributes that were last taken on. */
   #style: string | undefined;
+  /** What is wrong with them. */
+  #misread: readonly string[] = [];
   readonly #news = new News();
 
   constructor() {
@@ -298,7 +303,11 @@ export class RheoletBoard extends LitElement implements BoardFace {
         drawn: undrawn === undefined,
         shown: this.#shown,
         perAmpere: stage.perAmpere,
-        misread: [this.#presence.problem, writer()?.problemOf(this.quantities || '', snapshot.circuit) ?? ''],
+        misread: [
+          ...this.#misread,
+          this.#presence.problem,
+          writer()?.problemOf(this.quantities || '', snapshot.circuit) ?? '',
+        ],
         menu: this.#menu,
         act: (does) => this.act(does),
         toggle: (id) => this.#pupil.toggle(id),
@@ -326,6 +335,9 @@ export class RheoletBoard extends LitElement implements BoardFace {
     const style = styled.map((name) => this[name]).join('\n');
     if (style === this.#style) return;
     this.#style = style;
+    this.#misread = misread(this);
+    for (const text of this.#misread)
+      fire(this, 'rheolet-problem', { board: this.id, id: '', code: 'not a choice', text });
     this.#restyle();
   }
 

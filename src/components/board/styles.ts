@@ -223,6 +223,7 @@ export const styles: CSSResult = css`
   }
   td small {
     display: block;
+    min-inline-size: 4.5em; /* “the same” is one line */
     color: var(--soft);
   }
   th[scope='row'] {
@@ -230,7 +231,7 @@ export const styles: CSSResult = css`
   }
   @media (forced-colors: active) {
     .light {
-      stop-color: GrayText;
+      stop-color: color-mix(in srgb, GrayText 40%, Canvas);
     }
     button[aria-pressed='true'] {
       background: Highlight;

@@ -9,7 +9,7 @@ import {
 import { testClaim, unset, type ClaimMistake, type ClaimVerdict } from '../../engine/claims/index.ts';
 import { say } from '../../engine/reasons/index.ts';
 import { asRead, BoardLink, fire, inLetters, type Snapshot } from '../link/index.ts';
-import { buttons, ink, speak } from '../page/index.ts';
+import { PageElement, buttons, ink, speak } from '../page/index.ts';
 import { Spotlight } from '../spotlight/index.ts';
 import { failsText, nowText, verdictText } from './finding.ts';
 import { heard, named, seen } from './statement.ts';
@@ -33,7 +33,7 @@ import { styles } from './styles.ts';
  * @csspart mistake - The statement that is not understood, its mistake marked.
  * @csspart problem - Why it is not understood, or why there is no board.
  */
-export class RheoletClaim extends LitElement {
+export class RheoletClaim extends PageElement {
   /** It takes part in forms. */
   static readonly formAssociated = true;
   static override shadowRootOptions: ShadowRootInit = {

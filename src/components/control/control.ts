@@ -1,6 +1,7 @@
 import { html, LitElement, type PropertyDeclarations, type TemplateResult } from 'lit';
 import { CircuitFormatError, say, type Circuit, type Said } from '../../engine/core.ts';
 import { BoardLink } from '../link/index.ts';
+import { PageElement } from '../page/index.ts';
 
 /** What a control sets: a component, or the surroundings. */
 export interface Subject {
@@ -23,7 +24,7 @@ const problem = (sentence: string): TemplateResult =>
   html`<span part="problem" lang="en" dir="ltr">${sentence}</span>`;
 
 /** What a pupil sets something of a board with: it finds both, takes part in forms, and says why there is nothing to set. */
-export abstract class Control<S extends Subject> extends LitElement {
+export abstract class Control<S extends Subject> extends PageElement {
   /** It takes part in forms. */
   static readonly formAssociated = true;
   static override shadowRootOptions: ShadowRootInit = {

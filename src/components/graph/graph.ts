@@ -1,17 +1,10 @@
-import {
-  html,
-  LitElement,
-  nothing,
-  type CSSResultGroup,
-  type PropertyDeclarations,
-  type TemplateResult,
-} from 'lit';
+import { html, nothing, type CSSResultGroup, type PropertyDeclarations, type TemplateResult } from 'lit';
 import { type Circuit, type Course, type Unit } from '../../engine/core.ts';
 import { say, type Said } from '../../engine/reasons/index.ts';
 import { axisOver, both, decadesOver, type Axis, type Reach } from '../axis/index.ts';
 import { csvOf, CSVOut, nameView, rowsOf, sheet, sheetView, type Sheet } from '../csv/index.ts';
 import { BoardLink, inLetters, unitOf, type Snapshot } from '../link/index.ts';
-import { buttons, ink, Room } from '../page/index.ts';
+import { PageElement, Room, buttons, ink } from '../page/index.ts';
 import { Spotlight } from '../spotlight/index.ts';
 import { characteristicOf } from './characteristic.ts';
 import { circuitAt, curvesOf, isLogarithmic, type Curves } from './curves.ts';
@@ -67,7 +60,7 @@ const exactly = (_: string, value: unknown): unknown => (typeof value === 'bigin
  * @csspart csv - The box with the table as CSV, where the page may neither copy nor save.
  * @csspart problem - Why there is nothing to draw.
  */
-export class RheoletGraph extends LitElement {
+export class RheoletGraph extends PageElement {
   static override styles: CSSResultGroup = [ink, buttons, sheet, styles];
   static override properties: PropertyDeclarations = {
     board: { type: String },

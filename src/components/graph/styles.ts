@@ -21,7 +21,10 @@ export const styles: CSSResult = css`
   [part='along'] {
     text-align: center;
   }
+  /* What is drawn at one width must not keep its page from getting narrower: it is 640px where there is room, 240px at the least. */
   [part='plane'] {
+    display: grid;
+    grid-template-columns: minmax(240px, 640px);
     inline-size: fit-content;
     max-inline-size: 100%;
     overflow-x: auto;
@@ -112,6 +115,7 @@ export const styles: CSSResult = css`
       break-inside: avoid;
     }
     [part='plane'] {
+      grid-template-columns: minmax(0, 640px);
       overflow: visible;
     }
     svg {

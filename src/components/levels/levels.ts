@@ -1,16 +1,9 @@
-import {
-  adoptStyles,
-  html,
-  LitElement,
-  type CSSResultGroup,
-  type PropertyDeclarations,
-  type TemplateResult,
-} from 'lit';
+import { adoptStyles, html, type CSSResultGroup, type PropertyDeclarations, type TemplateResult } from 'lit';
 import { levelPlan, say, type Circuit, type LevelPlan } from '../../engine/core.ts';
 import { sayLevels } from '../../engine/words/levels/index.ts';
 import { axisOver, type Reach } from '../axis/index.ts';
 import { BoardLink, once, type Snapshot } from '../link/index.ts';
-import { ink, later, Room } from '../page/index.ts';
+import { PageElement, Room, ink, later } from '../page/index.ts';
 import { Spotlight } from '../spotlight/index.ts';
 import { picture } from './picture.ts';
 import { Pointer } from './pointer.ts';
@@ -62,7 +55,7 @@ const heightIn =
  * @csspart obstacle - Why there is nothing to draw: what is wrong with the circuit, or that the readings are covered.
  * @csspart problem - Why there is no board.
  */
-export class RheoletLevels extends LitElement {
+export class RheoletLevels extends PageElement {
   static override styles: CSSResultGroup = [ink, styles];
   static override properties: PropertyDeclarations = { board: { type: String }, label: { type: String } };
 
@@ -123,7 +116,7 @@ export class RheoletLevels extends LitElement {
     );
     this.#at = [this.#here.id, this.#at, ...plan.columns].find((id) => plan.columns.includes(id)) ?? '';
     const name = this.label || sayLevels({ code: 'levels', data: {} });
-    return html`<p part="axis" lang="en" aria-hidden="true">
+    return html`<p part="axis" lang="en" dir="ltr" aria-hidden="true">
         ${sayLevels({ code: 'potential', data: { unit: `${axis.prefix}V` } })}
       </p>
       <div part="levels" lang="en" @keydown=${this.#step}>

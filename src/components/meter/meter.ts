@@ -1,6 +1,5 @@
 import {
   html,
-  LitElement,
   nothing,
   type CSSResultGroup,
   type PropertyDeclarations,
@@ -9,7 +8,7 @@ import {
 } from 'lit';
 import { say, type Said } from '../../engine/core.ts';
 import { BoardLink, fire, readingOf, type Snapshot } from '../link/index.ts';
-import { ink } from '../page/index.ts';
+import { PageElement, ink } from '../page/index.ts';
 import { Spotlight } from '../spotlight/index.ts';
 import { faceOf, type Face } from './face.ts';
 import { asksForInstrument, fetchInstruments, instruments } from './instruments.ts';
@@ -38,7 +37,7 @@ const digits = ({ unit, room, text }: Face): TemplateResult =>
  * @csspart leads - Where the two leads of a movable voltmeter are.
  * @csspart problem - Why nothing can be read, or which wish cannot be had.
  */
-export class RheoletMeter extends LitElement {
+export class RheoletMeter extends PageElement {
   /** It belongs to a form, which takes its leads back when it is reset. */
   static readonly formAssociated = true;
   static override styles: CSSResultGroup = [ink, sheet];

@@ -5,6 +5,7 @@ export { formulas } from './formulas.ts';
 export { ink } from './ink.ts';
 export { later } from './later.ts';
 export { register } from './register.ts';
+export { PageElement } from './page-element.ts';
 export { Room } from './room.ts';
 export { version } from './version.ts';
 export { speak } from './voice.ts';

@@ -62,7 +62,7 @@ export const ink: CSSResult = css`
       --soft: CanvasText;
       --line: GrayText;
       --paper: Canvas;
-      --current: Highlight;
+      --current: color-mix(in srgb, Highlight 60%, Canvas); /* what is drawn on it is seen */
       --potential: LinkText;
       --alert: CanvasText;
       --focus: Highlight;

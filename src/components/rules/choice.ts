@@ -3,7 +3,11 @@ import { nearest, type Rule } from '../../engine/core.ts';
 /** Which rules a page asks for, and the first word that names none, with the name that was probably meant. */
 export interface Choice {
   readonly rules: readonly Rule[];
-  readonly unknown?: { readonly found: string; readonly suggestion: string };
+  readonly unknown?: {
+    readonly found: string;
+    readonly suggestion: string;
+    readonly choices: readonly string[];
+  };
 }
 
 /** A rule's name as an attribute has it: `series-current`, `junction-law`. */
@@ -32,6 +36,8 @@ export function choiceOf(text: string, all: readonly Rule[]): Choice {
   const names = all.flatMap((rule) => [hyphened(rule), ...rule.split(' ', 1)]);
   return {
     rules: all.filter((rule) => wanted.includes(rule)),
-    ...(found !== undefined && { unknown: { found, suggestion: nearest(found, names) } }),
+    ...(found !== undefined && {
+      unknown: { found, suggestion: nearest(found, names), choices: all.map(hyphened) },
+    }),
   };
 }

@@ -1,14 +1,7 @@
-import {
-  html,
-  LitElement,
-  nothing,
-  type CSSResultGroup,
-  type PropertyDeclarations,
-  type TemplateResult,
-} from 'lit';
+import { html, nothing, type CSSResultGroup, type PropertyDeclarations, type TemplateResult } from 'lit';
 import { say } from '../../engine/core.ts';
 import { BoardLink, fire } from '../link/index.ts';
-import { buttons, formulas, ink, later } from '../page/index.ts';
+import { PageElement, buttons, formulas, ink, later } from '../page/index.ts';
 import { Spotlight } from '../spotlight/index.ts';
 import { holdingItem, refusalItem } from './line-item.ts';
 import type { Holding, Line, Refusal } from './lines.ts';
@@ -46,7 +39,7 @@ const steps: Readonly<Record<string, number>> = {
  * @csspart obstacle - Why no rule can be checked: what is wrong with the circuit, or where it is open.
  * @csspart problem - What is wrong with what the page asks for.
  */
-export class RheoletRules extends LitElement {
+export class RheoletRules extends PageElement {
   static override styles: CSSResultGroup = [ink, buttons, formulas, sheet];
   static override properties: PropertyDeclarations = {
     board: { type: String },
@@ -102,11 +95,12 @@ export class RheoletRules extends LitElement {
 
   override render(): TemplateResult {
     const view = this.#view;
-    if (!view) return html`<p part="problem" lang="en">${this.#link.trouble}</p>`;
+    if (!view) return html`<p part="problem" lang="en" dir="ltr">${this.#link.trouble}</p>`;
     const { problem, obstacles, holding, refusals } = view;
     const rules = [...new Set(holding.map(({ rule }) => rule))];
     return html`<div
       lang="en"
+      dir="ltr"
       @mouseover=${this.#shine}
       @mouseleave=${this.#shine}
       @focusin=${this.#enter}

@@ -40,7 +40,9 @@ export function viewOf(snapshot: Snapshot, { rules, of, predict }: Wish): View {
   const reasons = new Set(all.map(({ status, why }) => (status === 'holds' ? '' : say(why))));
   const [only = ''] = reasons.size === 1 ? reasons : [];
   return {
-    ...(choice.unknown && { problem: { code: 'unknown rule', data: choice.unknown } }),
+    ...(choice.unknown && {
+      problem: { code: 'not a choice', data: { ...choice.unknown, of: 'name of a rule' } },
+    }),
     obstacles: only ? [only] : [],
     holding: holdingOf(snapshot, checks, predict),
     refusals: only ? [] : refusalsOf(snapshot, checks),

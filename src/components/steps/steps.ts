@@ -1,16 +1,9 @@
-import {
-  html,
-  LitElement,
-  nothing,
-  type CSSResultGroup,
-  type PropertyDeclarations,
-  type TemplateResult,
-} from 'lit';
+import { html, nothing, type CSSResultGroup, type PropertyDeclarations, type TemplateResult } from 'lit';
 import { nearest } from '../../engine/core.ts';
 import type { Step, Worked } from '../../engine/explain/index.ts';
 import { say, type GapMistake } from '../../engine/reasons/index.ts';
 import { BoardLink, fire, type Snapshot } from '../link/index.ts';
-import { buttons, formulas, ink, later, speak } from '../page/index.ts';
+import { PageElement, buttons, formulas, ink, later, speak } from '../page/index.ts';
 import { Spotlight } from '../spotlight/index.ts';
 import { equation, repeats, lines, rungs, sentence, type Mode } from './line.ts';
 import { Solving } from './solving.ts';
@@ -57,7 +50,7 @@ const turns: Readonly<Record<string, 1 | -1>> = { PageDown: 1, PageUp: -1 };
  * @csspart reason - Why there is no solution.
  * @csspart problem - What is wrong with what the page asks for.
  */
-export class RheoletSteps extends LitElement {
+export class RheoletSteps extends PageElement {
   static override styles: CSSResultGroup = [ink, buttons, formulas, styles];
   static override properties: PropertyDeclarations = {
     board: { type: String },

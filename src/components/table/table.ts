@@ -1,15 +1,8 @@
-import {
-  html,
-  LitElement,
-  nothing,
-  type CSSResultGroup,
-  type PropertyDeclarations,
-  type TemplateResult,
-} from 'lit';
+import { html, nothing, type CSSResultGroup, type PropertyDeclarations, type TemplateResult } from 'lit';
 import { say, usualCourse } from '../../engine/core.ts';
 import { BoardLink, fire, shortcutOf } from '../link/index.ts';
 import { csvOf, CSVOut, sheet } from '../csv/index.ts';
-import { buttons, ink, speak } from '../page/index.ts';
+import { PageElement, buttons, ink, speak } from '../page/index.ts';
 import { Spotlight } from '../spotlight/index.ts';
 import { headingText, type Grid, type Made } from './grid.ts';
 import { readingsGrid } from './readings-grid.ts';
@@ -39,7 +32,7 @@ type Act = 'record' | 'clear' | 'undo';
  * @csspart notice - Whether it was copied.
  * @csspart problem - Why there is nothing to show, or which wish cannot be had.
  */
-export class RheoletTable extends LitElement {
+export class RheoletTable extends PageElement {
   /** It takes part in forms. */
   static readonly formAssociated = true;
   static override styles: CSSResultGroup = [ink, buttons, sheet, styles];

@@ -1,11 +1,4 @@
-import {
-  html,
-  LitElement,
-  nothing,
-  type CSSResultGroup,
-  type PropertyDeclarations,
-  type TemplateResult,
-} from 'lit';
+import { html, nothing, type CSSResultGroup, type PropertyDeclarations, type TemplateResult } from 'lit';
 import { say, type Said } from '../../engine/core.ts';
 import {
   BoardLink,
@@ -17,7 +10,7 @@ import {
   type ReadingText,
   type Snapshot,
 } from '../link/index.ts';
-import { ink } from '../page/index.ts';
+import { PageElement, ink } from '../page/index.ts';
 import { Room } from './room.ts';
 import { styles } from './styles.ts';
 
@@ -33,7 +26,7 @@ const modes = ['magnitude', 'signed', 'fraction'] as const;
  * @csspart change - What it has done since the readings were held.
  * @csspart problem - Why there is nothing to show.
  */
-export class RheoletValue extends LitElement {
+export class RheoletValue extends PageElement {
   static override styles: CSSResultGroup = [ink, styles];
   static override properties: PropertyDeclarations = {
     board: { type: String },

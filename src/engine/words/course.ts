@@ -20,6 +20,9 @@ const choices: Readonly<Record<string, Partial<Course>>> = {
   comma: { decimalSign: ',' },
 };
 
+/** The words that a course may have. */
+export const courseWords: readonly string[] = [...Object.keys(choices), '2', '3', '4', '5', '6'];
+
 /**
  * Reads a course from words in any order: `p.d.` or `voltage`, `V` or `U`, `2` to `6` figures or `as-given`, `point` or `comma`.
  * What is not said is as usual; words that say nothing are given back.

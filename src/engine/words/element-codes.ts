@@ -90,7 +90,6 @@ export interface ElementData {
   /** The thickness of a ribbon that stands for a current. */
   'ribbon key': { readonly current: string };
   component: Record<never, never>;
-  'unknown rule': { readonly found: string; readonly suggestion: string };
   holds: { readonly rounded: boolean };
   'do not apply': { readonly count: number };
   total: Record<never, never>;

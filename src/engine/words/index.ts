@@ -6,4 +6,4 @@ export { all, any } from './en/list.ts';
 export type { Language, Sentences } from './language.ts';
 export type { Said, SaidOf } from './said.ts';
 export { say, saying, type Say } from './say.ts';
-export { readCourse, usualCourse, type Course } from './course.ts';
+export { courseWords, readCourse, usualCourse, type Course } from './course.ts';

@@ -13,6 +13,48 @@ const parts: Readonly<Record<string, (bench: Bench) => boolean>> = {
 };
 const seen = (bench: Bench): string[] => Object.keys(parts).filter((name) => parts[name]?.(bench));
 
+describe('words that a board does not have', () => {
+  const all = 'values, readings, ribbons, arrows, meters, labels, sliders, conditions, menu or rules';
+  for (const [attributes, sentences] of [
+    [{ hide: 'reading' }, ['“reading” is not a word of hide; did you mean readings?']],
+    [{ hide: 'everything' }, [`“everything” is not a word of hide; choose ${all}.`]],
+    [{ show: 'rules, vlaues' }, ['“vlaues” is not a word of show; did you mean values?']],
+    [{ symbols: 'us' }, ['“us” is not a word of symbols; choose iec or ansi.']],
+    [{ course: 'voltages comma' }, ['“voltages” is not a word of course; did you mean voltage?']],
+    [
+      { hide: 'meter', course: '9' },
+      [
+        '“meter” is not a word of hide; did you mean meters?',
+        '“9” is not a word of course; choose p.d., voltage, v, u, as-given, point, comma, 2, 3, 4, 5 or 6.',
+      ],
+    ],
+  ] as const)
+    it(`are told under the drawing, and to the page: ${JSON.stringify(attributes)}`, async () => {
+      const told: string[] = [];
+      const hear = ({ detail: { code, text } }: WindowEventMap['rheolet-problem']): void => {
+        if (code === 'not a choice') told.push(text);
+      };
+      window.addEventListener('rheolet-problem', hear);
+      const bench = await boardWith(pumpLine, attributes);
+      window.removeEventListener('rheolet-problem', hear);
+      expect(bench.all('[part=notes] p').map(text)).to.deep.equal(sentences);
+      expect(told).to.deep.equal(sentences);
+      for (const name of Object.keys(attributes)) bench.board.removeAttribute(name);
+      await bench.settled();
+      expect(bench.notes).to.equal('');
+    });
+
+  it('are none where all are known, however they are written', async () => {
+    const bench = await boardWith(pumpLine, {
+      show: 'RULES',
+      hide: 'menu,arrows',
+      symbols: 'ANSI',
+      course: 'U 4',
+    });
+    expect(bench.all('[part=notes] p').map(text)).to.deep.equal([]);
+  });
+});
+
 describe('the words of show and hide', () => {
   for (const [show, hide, expected] of [
     ['', '', 'labels values readings ribbons sliders'],

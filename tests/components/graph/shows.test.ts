@@ -96,6 +96,32 @@ describe('a graph shows', () => {
   });
 });
 
+describe('a graph lets its page get narrower', () => {
+  for (const [name, layout] of [
+    ['in a column of a grid', { display: 'grid', gridTemplateColumns: '1fr 1fr' }],
+    ['beside text in a row', { display: 'flex' }],
+  ] as const)
+    it(name, async () => {
+      const made = await bench(quay, { of: 'I_A1' });
+      const text = document.createElement('p');
+      text.textContent = 'What is to be seen in the graph.';
+      const frame = document.createElement('div');
+      Object.assign(frame.style, layout, { inlineSize: '1400px' });
+      made.element.parentElement!.append(frame);
+      frame.append(text, made.element);
+      await settled();
+      await settled();
+      const width = (): number => made.all('svg')[0]!.getBoundingClientRect().width;
+      expect(width()).to.equal(640);
+      frame.style.inlineSize = '640px';
+      await settled();
+      await settled();
+      expect(width()).to.be.below(640).and.at.least(240);
+      expect(frame.scrollWidth).to.equal(640);
+      frame.remove();
+    });
+});
+
 describe('a graph that cannot be drawn says why', () => {
   const cases = [
     [

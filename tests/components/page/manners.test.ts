@@ -50,7 +50,7 @@ describe('a page with the library is accessible', () => {
 function contrast(a: string, b: string): number {
   const luminance = (colour: string): number => {
     const [r = 0, g = 0, blue = 0] = (colour.match(/[\d.]+/g) ?? []).slice(0, 3).map((part) => {
-      const share = Number(part) / 255;
+      const share = Number(part) / (colour.startsWith('color(') ? 1 : 255);
       return share <= 0.04045 ? share / 12.92 : ((share + 0.055) / 1.055) ** 2.4;
     });
     return 0.2126 * r + 0.7152 * g + 0.0722 * blue;
@@ -123,9 +123,20 @@ describe('ink on paper', () => {
     };
     probe.style.forcedColorAdjust = 'none';
     expect(getComputedStyle(bench.find('.wire')).stroke).to.equal(forced('CanvasText'));
-    expect(getComputedStyle(bench.path).fill).to.equal(forced('Highlight'));
-    expect(getComputedStyle(bench.find('.light')).stopColor).to.equal(forced('GrayText'));
+    expect(getComputedStyle(bench.path).fill).to.equal(forced('color-mix(in srgb, Highlight 60%, Canvas)'));
   });
+
+  for (const scheme of ['light', 'dark'] as const)
+    it(`shows what is drawn on ribbons and lit lamps where colours are forced, ${scheme}`, async () => {
+      await emulateFeatures({ 'forced-colors': 'active', 'prefers-color-scheme': scheme });
+      const root = await page();
+      const bench = new Bench(root.querySelector('rheolet-board')!);
+      const ribbon = getComputedStyle(bench.path).fill;
+      const wire = getComputedStyle(bench.find('.wire')).stroke;
+      expect(contrast(ribbon, getComputedStyle(bench.board).backgroundColor)).to.be.at.least(3);
+      expect(contrast(wire, ribbon)).to.be.at.least(3);
+      expect(contrast(wire, getComputedStyle(bench.find('.light')).stopColor)).to.be.at.least(4.5);
+    });
 
   it('takes its colours from the page', async () => {
     const root = await page();

@@ -4,6 +4,7 @@ import { checkRules, parseCircuit, type Rule } from '../../../src/engine/index.t
 import { bench, held, pump, quay } from './bench.ts';
 
 const all = [...new Set(checkRules(parseCircuit(quay)).map(({ rule }) => rule))];
+const names = all.map((rule) => rule.replaceAll(' ', '-'));
 
 describe('a page chooses rules by their names', () => {
   const rows: readonly (readonly [string, readonly Rule[]])[] = [
@@ -30,9 +31,13 @@ describe('a page chooses rules by their names', () => {
   it('and hears what a name was probably meant to be', () => {
     expect(choiceOf('series-curent power', all)).to.deep.equal({
       rules: ['power balance'],
-      unknown: { found: 'series-curent', suggestion: 'series-current' },
+      unknown: { found: 'series-curent', suggestion: 'series-current', choices: names },
     });
-    expect(choiceOf('xyzzy', all).unknown).to.deep.equal({ found: 'xyzzy', suggestion: '' });
+    expect(choiceOf('xyzzy', all).unknown).to.deep.equal({
+      found: 'xyzzy',
+      suggestion: '',
+      choices: names,
+    });
     expect(choiceOf('== !!', all).rules).to.deep.equal([]);
   });
 
@@ -62,7 +67,7 @@ describe('a page chooses a component', () => {
   it('a rule that is not there: a sentence, and the others are shown all the same', async () => {
     const made = await bench(pump, { rules: 'junctoin-law ohm' });
     expect(made.part('problem')).to.equal(
-      '“junctoin-law” is not the name of a rule; did you mean junction-law?',
+      '“junctoin-law” is not a name of a rule; did you mean junction-law?',
     );
     expect(held(made).length).to.equal(2);
   });

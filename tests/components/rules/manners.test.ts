@@ -24,6 +24,28 @@ describe('what the pupil is to work out is not given away', () => {
   });
 });
 
+describe('in a page that runs right to left', () => {
+  beforeEach(() => (document.documentElement.dir = 'rtl'));
+  afterEach(() => document.documentElement.removeAttribute('dir'));
+
+  it('each English sentence ends with its full stop on the right', async () => {
+    const made = await bench(quay);
+    for (const part of ['rule', 'why']) {
+      const text = [...made.all(`[part=${part}]`)[0]!.childNodes].find(
+        (node): node is Text => node instanceof Text && node.data.trim() !== '',
+      )!;
+      const left = (at: number): number => {
+        const range = document.createRange();
+        range.setStart(text, at);
+        range.setEnd(text, at + 1);
+        return range.getBoundingClientRect().left;
+      };
+      const sentence = text.data.trimEnd();
+      expect(left(sentence.length - 1), sentence).to.be.greaterThan(left(text.data.search(/\S/)));
+    }
+  });
+});
+
 describe('the rules keep up with what moves', () => {
   it('and are exact in the first frame at rest', async () => {
     const made = await bench(pump, { rules: 'series-current' });

@@ -318,10 +318,6 @@ export const samples: { readonly [Code in keyof Catalogue]: readonly Catalogue[C
   'mistake at': [{ line: 2, column: 14, sentence: 'A dash does not join components; use + for in series.' }],
   'ribbon key': [{ current: '0.5 A' }],
   component: none,
-  'unknown rule': [
-    { found: 'juncton', suggestion: 'junction' },
-    { found: 'xyz', suggestion: '' },
-  ],
   holds: [{ rounded: false }, { rounded: true }],
   'work it out': none,
   'do not apply': [{ count: 1 }, { count: 3 }],

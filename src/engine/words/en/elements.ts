@@ -1,6 +1,5 @@
 import type { ElementData } from '../element-codes.ts';
 import type { Sentences } from '../language.ts';
-import { did } from './did.ts';
 import { all, any } from './list.ts';
 
 /** Units, one of them and several. */
@@ -130,7 +129,6 @@ export const elements: Sentences<ElementData> = {
     `The circuit cannot be read at line ${line}, column ${column}: ${sentence}`,
   'ribbon key': ({ current }) => `ribbon of ${current}`,
   component: () => 'Component',
-  'unknown rule': ({ found, suggestion }) => `“${found}” is not the name of a rule${did(suggestion)}`,
   holds: ({ rounded }) => (rounded ? 'holds, rounded' : 'holds'),
   'work it out': () => 'Work it out',
   'do not apply': ({ count }) => `${count === 1 ? 'Does' : 'Do'} not apply here: ${count}`,
