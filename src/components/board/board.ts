@@ -109,7 +109,7 @@ export class RheoletBoard extends PageElement implements BoardFace {
       symbols: this.symbols === 'ansi' ? 'ansi' : 'iec',
       shown: this.#shown,
       label: this.#name,
-      quantities: this.quantities || '',
+      quantities: this.quantities,
     }),
     reached: () => this.#pointing.reached,
     round: (readings) =>
@@ -139,7 +139,7 @@ export class RheoletBoard extends PageElement implements BoardFace {
       this.#store.open(circuit);
       this.#painter.renew();
     },
-    () => Boolean(this.quantities),
+    () => this.quantities !== '',
   );
   #revealed = false;
   /** The attributes that were last taken on. */
@@ -306,7 +306,7 @@ export class RheoletBoard extends PageElement implements BoardFace {
         misread: [
           ...this.#misread,
           this.#presence.problem,
-          writer()?.problemOf(this.quantities || '', snapshot.circuit) ?? '',
+          writer()?.problemOf(this.quantities, snapshot.circuit) ?? '',
         ],
         menu: this.#menu,
         act: (does) => this.act(does),

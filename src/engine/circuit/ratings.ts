@@ -15,5 +15,5 @@ export function ratedResistance(rated: Lamp | Load): Fraction | undefined {
 /** The forward p.d. of a diode and its current there; where nothing is written, of a silicon diode and of a red LED (common practice). */
 export function forwardPoint({ kind, forwardVoltage, ratedCurrent }: Diode): readonly [Quantity, Quantity] {
   const [volts, amperes] = kind === 'led' ? [2, '0.02'] : ['0.7', '0.01'];
-  return [forwardVoltage ?? quantity(volts, 'V'), ratedCurrent ?? quantity(amperes, 'A')];
+  return [forwardVoltage ?? quantity(volts, 'V'), ratedCurrent ?? quantity(amperes, 'A', 'm')];
 }

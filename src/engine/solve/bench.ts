@@ -1,7 +1,7 @@
 import { forwardPoint, isSupply, type Circuit, type Component } from '../circuit/index.ts';
-import type { Fraction } from '../quantity/index.ts';
+import type { Fraction, Quantity } from '../quantity/index.ts';
 import type { AmmetersAcross } from './ammeters.ts';
-import { isBeyond, number, written } from './limit.ts';
+import { isBeyond, marked, number, written } from './limit.ts';
 import type { Caution, Readings, Remark } from './solution.ts';
 
 /** A fuse of more than so many times the current that it carries would let a fault burn on (common practice: the next rating above it). */
@@ -80,13 +80,11 @@ function overloaded(
   code: 'fuse would blow' | 'led overloaded',
   { id, hidden }: Component,
   current: number,
-  rating: Fraction,
+  rating: Quantity,
   margin = 1,
 ): Caution[] {
-  if (!isBeyond(current, Number(rating) * margin)) return [];
-  return [
-    { code, data: { id, current: written(current, 'A'), rating: written(rating, 'A', hidden) }, ids: [id] },
-  ];
+  if (!isBeyond(current, Number(rating.value) * margin)) return [];
+  return [{ code, data: { id, current: written(current, 'A'), rating: marked(rating, hidden) }, ids: [id] }];
 }
 
 /** What would happen to parts of the real circuit that are in the wrong place. */
@@ -99,12 +97,12 @@ export function benchCautions(
     const { id, kind } = component;
     const current = number(readings.current(id));
     if (kind === 'fuse' && !component.blown)
-      return overloaded('fuse would blow', component, Math.abs(current), component.ratedCurrent.value);
+      return overloaded('fuse would blow', component, Math.abs(current), component.ratedCurrent);
     if (kind === 'supply' && current * Number(component.emf.value) < 0)
       return [{ code: 'driven backwards', data: { id }, ids: [id] }];
     if (kind === 'led') {
       const [, rating] = forwardPoint(component);
-      return overloaded('led overloaded', component, current, rating.value, ledMargin);
+      return overloaded('led overloaded', component, current, rating, ledMargin);
     }
     return [];
   });

@@ -3,7 +3,7 @@ import { writeReading, type Fraction } from '../quantity/index.ts';
 import { loopOf, ohmsOutside, shorted } from './faults.ts';
 import type { Graph } from './graph.ts';
 import { idsOf } from './ids-of.ts';
-import { isBeyond, number, written } from './limit.ts';
+import { isBeyond, marked, number, written } from './limit.ts';
 import type { Caution, Readings } from './solution.ts';
 
 /** Ohms that are no more than those of a joint: half a metre of lead has them (1 mm² of copper: 0.017 Ω a metre). */
@@ -14,13 +14,14 @@ const strong = 10;
 const extraLow = 60;
 /** How much of its rated power a lamp, a heater or a motor may take before it is worth a word (common practice). */
 const margin = 1.2;
-/** The power that a component is made for; undefined if that is not known. */
-function ratingOf(component: Component): Fraction | undefined {
-  const { kind } = component;
-  if (kind === 'resistor') return component.ratedPower?.value;
-  if (kind !== 'lamp' && kind !== 'heater' && kind !== 'motor') return undefined;
-  const { ratedPower, ratedVoltage, ratedCurrent } = component;
-  return ratedPower?.value ?? (ratedVoltage && ratedCurrent && ratedVoltage.value.mul(ratedCurrent.value));
+/** The power that a component is made for, and how that is said; undefined if it is not known. */
+function ratingOf(component: Component): readonly [watts: number, text: string] | undefined {
+  const { kind, hidden } = component;
+  if (kind !== 'resistor' && kind !== 'lamp' && kind !== 'heater' && kind !== 'motor') return undefined;
+  if (component.ratedPower) return [Number(component.ratedPower.value), marked(component.ratedPower, hidden)];
+  if (kind === 'resistor' || !component.ratedVoltage || !component.ratedCurrent) return undefined;
+  const watts = component.ratedVoltage.value.mul(component.ratedCurrent.value);
+  return [Number(watts), written(watts, 'W', hidden)];
 }
 
 /** That a part of a potentiometer carries more than it may: its rating is that of the whole track, spread evenly along it. */
@@ -42,7 +43,7 @@ function overloaded(
     id,
     current: written(current, 'A'),
     most: written(most, 'A', hidden),
-    rating: written(component.ratedPower.value, 'W', hidden),
+    rating: marked(component.ratedPower, hidden),
   };
   return [{ code: 'track overloaded', data, ids: [id] }];
 }
@@ -67,12 +68,11 @@ export function cautionsOf(
   );
   if (shorts.length > 0) cautions.push({ code: 'cell shorted', data: { supplies: shorts }, ids: shorts });
   for (const component of components) {
-    const rating = ratingOf(component);
+    const [watts, rating] = ratingOf(component) ?? [];
     const { id, kind } = component;
-    const power = (rating && readings.power(id)) ?? 0;
-    const most = Number(rating) * (kind === 'resistor' ? 1 : margin);
-    if (!rating || !isBeyond(number(power), most)) continue;
-    const data = { id, power: written(power, 'W'), rating: written(rating, 'W', component.hidden) };
+    const power = (rating ? readings.power(id) : undefined) ?? 0;
+    if (!rating || !isBeyond(number(power), Number(watts) * (kind === 'resistor' ? 1 : margin))) continue;
+    const data = { id, power: written(power, 'W'), rating };
     cautions.push({ code: 'over its rating', data, ids: [id] });
   }
   for (const component of components) cautions.push(...overloaded(component, components, readings));

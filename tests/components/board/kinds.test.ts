@@ -51,7 +51,7 @@ describe('a board of every kind of component', () => {
   it('a fuse that has blown is a setting like others: drawn, said, taken back', async () => {
     const bench = await boardWith('B1 6 V + F1 1 A + R1 3 Ω');
     expect(bench.notes).to.match(
-      /^Caution: F1 carries 2\.00.A, more than its rating of 1\.00.A: the real one blows\./,
+      /^Caution: F1 carries 2\.00.A, more than its rating of 1.A: the real one blows\./,
     );
     const whole = bench.component('F1').querySelector('.symbol')?.getAttribute('d');
     bench.board.set('F1', 'blown');

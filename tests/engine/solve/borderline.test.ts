@@ -124,7 +124,7 @@ void describe('the track of a potentiometer', () => {
   void it('tells the most that it may carry, unless its values are hidden', () => {
     const data = (circuit: Circuit): unknown =>
       solveExact(circuit).cautions.find(({ code }) => code === 'track overloaded')?.data;
-    const shown = { id: 'R1a', current: '0.0600\u202fA', most: '0.0500\u202fA', rating: '0.250\u202fW' };
+    const shown = { id: 'R1a', current: '0.0600\u202fA', most: '0.0500\u202fA', rating: '0.25\u202fW' };
     assert.deepEqual(data(track(50, '0.06')), shown);
     assert.deepEqual(data(track(50, '0.06', { hidden: true })), { ...shown, most: '?', rating: '?' });
   });

@@ -31,6 +31,21 @@ describe('a caution', () => {
     }
   });
 
+  it('tells a rating as it is marked; what two ratings make together, like a reading', () => {
+    for (const [part, rating] of [
+      ['LED1 2 V 20 mA', '20 mA'],
+      ['F1 500 mA', '500 mA'],
+      ['L1 6 V 60 mW', '60 mW'],
+      ['L1 6 V 0.06 A', '0.360 W'],
+    ] as const)
+      assert.ok(
+        cautions(`B1 24 V + R1 1 Ω + ${part}`)
+          .replaceAll('\u202f', ' ')
+          .includes(`more than its rating of ${rating}`),
+        part,
+      );
+  });
+
   it('is not given of the supply that a network without one is measured with', () => {
     assert.equal(cautions('R1 10 Ω ∥ S1 closed'), '');
     assert.match(cautions('B1 6 V r 1 Ω + S1 closed'), /^Caution: B1 is short-circuited\./);

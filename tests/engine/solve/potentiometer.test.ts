@@ -190,7 +190,7 @@ describe('the rating of a potentiometer', () => {
     const [caution] = solveExact(across('0.25 W')).cautions;
     assert.match(
       caution ? say(caution) : '',
-      /^Caution: R1a carries 0\.100.A, more than the 0\.0500.A .*\(0\.250.W over/,
+      /^Caution: R1a carries 0\.100.A, more than the 0\.0500.A .*\(0\.25.W over/,
     );
     const [hidden] = solveExact(
       parseCircuit('B1 10 V + potentiometer R1a 40 Ω 0.25 W hidden + potentiometer R1b 60 Ω'),
