@@ -1,6 +1,8 @@
 import assert from 'node:assert/strict';
 import { describe, it } from 'node:test';
 import { circuitFrom, CircuitFormatError } from '../../../src/engine/circuit/index.ts';
+import { parseCircuit } from '../../../src/engine/notation/index.ts';
+import { checkRules } from '../../../src/engine/rules/index.ts';
 import { en, say } from '../../../src/engine/words/index.ts';
 
 void describe('the sentences', () => {
@@ -27,6 +29,11 @@ void describe('the sentences', () => {
       if (!name.includes('_')) assert.equal(of('I', name), `current through ${name}`);
       assert.equal(of(name, 'R1'), 'p.d. across R1');
     }
+  });
+
+  void it('are said of a rule’s check too: why it applies, or why it does not', () => {
+    for (const check of checkRules(parseCircuit('B1 6 V + S1 open + R1 12 Ω + (R2 6 Ω ∥ R3 6 Ω)')))
+      assert.equal(say(check), say(check.why));
   });
 
   void it('are said in another language by the same codes', () => {
