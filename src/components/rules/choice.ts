@@ -10,8 +10,8 @@ export interface Choice {
   };
 }
 
-/** A rule's name as an attribute has it: `series-current`, `junction-law`. */
-const hyphened = (rule: Rule): string => rule.replaceAll(' ', '-');
+/** A rule's name as an attribute has it: `series-current`, `V=IR`. */
+const hyphened = (rule: Rule): string => rule.replace(' = ', '=').replaceAll(' ', '-');
 
 /** What is compared: letters only, with the class's own words turned into the rule's. */
 const plain = (word: string): string =>

@@ -90,8 +90,9 @@ export function tokenize(text: string): readonly Token[] {
     piece.lastIndex = at;
     const [all = '', capital, small, name] = piece.exec(text) ?? [];
     if (!all) break;
-    const valued = /^\s*\d/.test(text.slice(at + all.length, at + all.length + 9));
-    const found = numberToken(text, at) ?? pieceOf(all, valued, capital, small, name);
+    const rest = at + all.length;
+    const found =
+      numberToken(text, at) ?? pieceOf(all, /^\s*\d/.test(text.slice(rest, rest + 9)), capital, small, name);
     const token = { end: at + all.length, ...found, at };
     tokens.push(token);
     at = token.end;

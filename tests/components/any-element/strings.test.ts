@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import type { RheoletBoard } from '../../../src/components/board/index.ts';
 import { settled } from '../beside-board.ts';
 import { attributesOf, tags } from './elements.ts';
+import { thrown } from './faults.ts';
 import { anyText, otherText } from './text.ts';
 
 type Sample = Readonly<Record<string, string | undefined>>;
@@ -53,20 +54,6 @@ async function ready(root: HTMLElement): Promise<void> {
   await settled();
 }
 
-const faults: string[] = [];
-const note = (event: ErrorEvent | PromiseRejectionEvent): void => {
-  const cause = ('reason' in event ? event.reason : event.error) as Error | undefined;
-  faults.push(cause?.stack ?? ('message' in event ? event.message : ''));
-};
-before(() => {
-  addEventListener('error', note);
-  addEventListener('unhandledrejection', note);
-});
-after(() => {
-  removeEventListener('error', note);
-  removeEventListener('unhandledrejection', note);
-});
-
 /** Elements as they come from these samples: nothing thrown, no slip, nothing injected; and the page goes on. */
 async function check(tag: string, samples: readonly Sample[]): Promise<void> {
   const root = await fixture<HTMLElement>(
@@ -96,7 +83,7 @@ async function check(tag: string, samples: readonly Sample[]): Promise<void> {
   expect(await board.toText()).to.contain('R1 [4..40] 20 Ω');
   root.remove();
   await settled();
-  expect([...new Set(faults.splice(0))].join('\n')).to.equal('');
+  expect(thrown().join('\n')).to.equal('');
 }
 
 /** A board as a picture, where there is one, is XML in which nothing runs. */

@@ -1,20 +1,7 @@
 import { expect, fixture, html } from '@open-wc/testing';
 import { settled } from '../beside-board.ts';
 import { attributesOf, tags } from './elements.ts';
-
-const faults: string[] = [];
-const note = (event: ErrorEvent | PromiseRejectionEvent): void => {
-  const cause = ('reason' in event ? event.reason : event.error) as Error | undefined;
-  faults.push(cause?.stack ?? '');
-};
-before(() => {
-  addEventListener('error', note);
-  addEventListener('unhandledrejection', note);
-});
-after(() => {
-  removeEventListener('error', note);
-  removeEventListener('unhandledrejection', note);
-});
+import { thrown } from './faults.ts';
 
 /** An element beside a board, and what it shows. */
 async function beside(tag: string): Promise<{ element: HTMLElement; shown: () => string }> {
@@ -39,7 +26,7 @@ async function beside(tag: string): Promise<{ element: HTMLElement; shown: () =>
 describe('what a page takes away from an element is as if it had never been given', () => {
   for (const tag of tags)
     it(tag, async () => {
-      faults.length = 0;
+      thrown();
       const { element, shown } = await beside(tag);
       const before = shown();
       // An aria-label is taken as a label, and taken away by the element itself.
@@ -61,6 +48,6 @@ describe('what a page takes away from an element is as if it had never been give
         await settled();
         expect(shown(), way).to.equal(before);
       }
-      expect(faults).to.deep.equal([]);
+      expect(thrown()).to.deep.equal([]);
     });
 });
